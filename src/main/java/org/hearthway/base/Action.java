@@ -1,0 +1,50 @@
+package org.hearthway.base;
+
+/** What a viewer may want to do. Each is decided in one place, {@link Gate}. */
+public enum Action {
+    /** See the family's own pages of a child: today, week, path, dates. */
+    SEE_FAMILY_PAGES(true),
+    /** Tick an exercise, rate effort and pain. */
+    LOG_SESSION(true),
+    /** Confirm a visit or ask to move it. */
+    ANSWER_VISIT(true),
+    /** Report a sign after the call, write a note to the team. */
+    REPORT(true),
+    /** Open a child's folder at the clinic. */
+    SEE_FOLDER(true),
+    /** Enter or correct a child's names, birth date, level. */
+    CHANGE_CHILD(true),
+    /** Begin a path, set or override a stage date. */
+    CHANGE_PATH(true),
+    /** Save a version of the home program. */
+    CHANGE_PROGRAM(true),
+    /** Record a fill or an alarm date. */
+    RECORD_PUMP(true),
+    /** Take up, answer, set aside an item that needs a look. */
+    WORK_NEEDS(true),
+    /** Book, move, cancel a visit. */
+    BOOK_VISIT(true),
+    /** Send, hold or give up a message, note a call. */
+    WORK_DESK(true),
+    /** Say who cares for a child and how far that reaches. */
+    LINK_CAREGIVER(true),
+    /** See the list of children. */
+    LIST_CHILDREN(false),
+    /** Enter a new child. */
+    ENTER_CHILD(false),
+    /** See the list of accounts, invite, disable, renew a link. */
+    MANAGE_ACCOUNTS(false),
+    /** See clinic settings; accept or send back family content. */
+    MANAGE_CLINIC(false);
+
+    private final boolean aboutAChild;
+
+    Action(boolean aboutAChild) {
+        this.aboutAChild = aboutAChild;
+    }
+
+    /** Whether the action is about one child; the others are about the clinic. */
+    public boolean isAboutAChild() {
+        return aboutAChild;
+    }
+}

@@ -1,0 +1,9 @@
+package org.hearthway.base;
+
+/** Somebody else saved in between: the version that the person saw is no longer the latest. Nothing was changed. */
+public class Overtaken extends RuntimeException {
+
+    public Overtaken() {
+        super("saved by somebody else in between");
+    }
+}

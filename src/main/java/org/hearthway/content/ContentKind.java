@@ -1,0 +1,17 @@
+package org.hearthway.content;
+
+/**
+ * One kind of content, implemented by the feature that uses it. All kinds are read once, before the program takes
+ * its first request; every mistake of every kind is then told together and the start stops.
+ */
+public interface ContentKind {
+
+    /** Which files are this kind's: a folder under {@code content/} such as {@code exercises}, or one file. */
+    String place();
+
+    /** Takes in one file. Mistakes are noted on the entry and reading goes on. */
+    void read(Entry file);
+
+    /** Looks across all that was read, once everything of every kind is in: do links resolve, is a rule kept. */
+    default void check() {}
+}

@@ -1,0 +1,3 @@
+/** The coordinator's board. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.desk;

@@ -1,0 +1,3 @@
+/** Shared screen components; they know no feature. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.parts;

@@ -1,0 +1,106 @@
+package org.hearthway.path.engine;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A child's plan on a day: every stage with its dates and the reason for each.
+ *
+ * @param template the pathway
+ * @param today the day it was made for
+ * @param stages in order
+ */
+public record Plan(Template template, LocalDate today, List<Planned> stages) {
+
+    public Plan {
+        stages = List.copyOf(stages);
+    }
+
+    /** The stage that today lies in: the last that has begun; empty before the first. */
+    public Optional<Planned> now() {
+        return stages.stream().filter(s -> s.state() == State.NOW).findFirst();
+    }
+
+    /** The stage with this identifier. */
+    public Optional<Planned> stage(String id) {
+        return stages.stream().filter(s -> s.stage().id().equals(id)).findFirst();
+    }
+
+    /** Where a stage lies, seen from today. */
+    public enum State {
+        PAST,
+        NOW,
+        TO_COME
+    }
+
+    /** How a date came to be. */
+    public enum Origin {
+        /** It happened, and somebody recorded it. */
+        ACTUAL,
+        /** Somebody set it by hand. */
+        SET_BY_HAND,
+        /** The rule gives it. */
+        RULE
+    }
+
+    /**
+     * One stage with its dates.
+     *
+     * @param stage the template's stage
+     * @param state seen from today
+     * @param earliest first day the rule allows
+     * @param start planned first day
+     * @param latest last day the rule allows
+     * @param end planned last day, not before the first
+     * @param why where the first day comes from
+     * @param visits visits asked for, with their windows
+     * @param precautions rules of care with their days
+     */
+    public record Planned(
+            Template.Stage stage,
+            State state,
+            LocalDate earliest,
+            LocalDate start,
+            LocalDate latest,
+            LocalDate end,
+            Why why,
+            List<VisitWindow> visits,
+            List<Care> precautions) {
+
+        public Planned {
+            visits = List.copyOf(visits);
+            precautions = List.copyOf(precautions);
+        }
+    }
+
+    /**
+     * The reason for a date, as data; words are made of it in the reader's language.
+     *
+     * @param origin how it came to be
+     * @param from the stage counted from, if any
+     * @param base the date counted from, if any
+     * @param rule the date the rule alone would give
+     * @param shiftedFrom the day that was not open, when the date moved to an open day
+     * @param outside true when a date set by hand lies outside what the rule allows
+     */
+    public record Why(
+            Origin origin,
+            Optional<Template.Stage> from,
+            Optional<LocalDate> base,
+            LocalDate rule,
+            Optional<LocalDate> shiftedFrom,
+            boolean outside) {}
+
+    /** A visit to book, first and last day it may lie on, both included; purpose is {@code path/stage/visit}. */
+    public record VisitWindow(String purpose, String kind, LocalDate from, LocalDate until) {}
+
+    /** A rule of care from a first day until the day it no longer holds (half-open). */
+    public record Care(Template.Precaution rule, LocalDate from, LocalDate until) {
+
+        /** Whether the rule holds on a day. */
+        public boolean holdsOn(LocalDate day) {
+            return !day.isBefore(from) && day.isBefore(until);
+        }
+    }
+}

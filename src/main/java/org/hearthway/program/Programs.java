@@ -1,0 +1,72 @@
+package org.hearthway.program;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.hearthway.base.AccountId;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+import org.hearthway.program.engine.ProgramLine;
+
+/** The versions of a child's home program. A version is written once and stays. */
+public interface Programs {
+
+    /**
+     * One version.
+     *
+     * @param number 1, 2, 3 …
+     * @param effective first day the family does it
+     * @param lines in the order of the day
+     * @param author who saved it
+     * @param at when
+     * @param reason why
+     */
+    record Version(
+            int number, LocalDate effective, List<ProgramLine> lines, AccountId author, Instant at, String reason) {
+        public Version {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** What a therapist wants to save. */
+    record Draft(LocalDate effective, List<ProgramLine> lines, String reason) {
+        public Draft {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** A caution about a line: an exercise's tag meets a rule of care that holds on a day of the line. */
+    record Caution(int line, org.hearthway.path.engine.Plan.Care care) {}
+
+    /** The newest version; empty when there is none yet. */
+    Optional<Version> latest(Viewer viewer, ChildId child);
+
+    /** All versions, newest first. */
+    List<Version> history(Viewer viewer, ChildId child);
+
+    /** Which lines of a draft meet a rule of care of the child's path. */
+    List<Caution> cautions(Viewer viewer, ChildId child, Draft draft);
+
+    /**
+     * Saves a new version.
+     *
+     * @param seen number of the version the person started from, 0 for none
+     * @throws org.hearthway.base.Invalid naming line, field, bound
+     * @throws org.hearthway.base.Overtaken when there is a newer version than {@code seen}; nothing is lost, the
+     *     caller keeps its draft and reads {@link #latest}
+     */
+    Version save(Viewer viewer, ChildId child, Draft draft, int seen);
+
+    /** Keeps what is being typed, so that a lost connection loses nothing; one draft a person and child. */
+    void keepDraft(Viewer.Person viewer, ChildId child, Draft draft, int seen);
+
+    /** A kept draft and the version it started from. */
+    record KeptDraft(Draft draft, int seen, Instant at) {}
+
+    /** The viewer's kept draft, if any. */
+    Optional<KeptDraft> keptDraft(Viewer.Person viewer, ChildId child);
+
+    /** Lets the kept draft go. */
+    void dropDraft(Viewer.Person viewer, ChildId child);
+}

@@ -1,0 +1,50 @@
+package org.hearthway.program.engine;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One exercise of a program.
+ *
+ * @param exercise identifier in the library
+ * @param dose how much
+ * @param side which side does it
+ * @param days the weekdays, at least one
+ * @param from first day
+ * @param until last day, included; empty for open end; not before the first
+ * @param note to the family, at most 500 characters, may be empty
+ */
+public record ProgramLine(
+        String exercise,
+        Dose dose,
+        Side side,
+        Set<DayOfWeek> days,
+        LocalDate from,
+        Optional<LocalDate> until,
+        String note) {
+
+    public ProgramLine {
+        days = java.util.Collections.unmodifiableSet(
+                days.isEmpty() ? EnumSet.noneOf(DayOfWeek.class) : EnumSet.copyOf(days));
+    }
+
+    /** Which side of the body. */
+    public enum Side {
+        /** The exercise has no sides. */
+        NONE,
+        LEFT,
+        RIGHT,
+        /** First one side, then the other, the dose for each. */
+        EACH
+    }
+
+    /** Whether the line is for this day. */
+    public boolean isOn(LocalDate day) {
+        return days.contains(day.getDayOfWeek())
+                && !day.isBefore(from)
+                && until.map(last -> !day.isAfter(last)).orElse(true);
+    }
+}

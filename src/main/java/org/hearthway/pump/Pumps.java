@@ -1,0 +1,39 @@
+package org.hearthway.pump;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthway.base.AccountId;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+import org.hearthway.pump.engine.RefillBy;
+
+/** Fills of a child's pump and the refill-by date they lead to. */
+public interface Pumps {
+
+    /** A recorded fill. Later records supersede earlier ones; none is altered. */
+    record Fill(long number, RefillBy refillBy, String note, AccountId by, Instant at) {}
+
+    /** What a nurse types from the device print-out. */
+    record FillData(LocalDate filled, LocalDate alarm, int marginDays, String note) {}
+
+    /** The fill that counts; empty when none was recorded. */
+    Optional<Fill> current(Viewer viewer, ChildId child);
+
+    /** All recorded fills, newest first. */
+    List<Fill> history(Viewer viewer, ChildId child);
+
+    /** The refill-by date of every child who has a pump fill; for staff and the machine. */
+    Map<ChildId, LocalDate> refillDates(Viewer viewer);
+
+    /**
+     * Records a fill.
+     *
+     * @param seen number of the fill that the person saw as current, 0 for none
+     * @throws org.hearthway.base.Invalid naming field and bound
+     * @throws org.hearthway.base.Overtaken when somebody else recorded one in between
+     */
+    Fill record(Viewer viewer, ChildId child, FillData data, long seen);
+}

@@ -1,0 +1,3 @@
+/** Signs that need a call, reports of them, and notes to the team. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.sign;

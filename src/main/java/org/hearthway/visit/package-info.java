@@ -1,0 +1,3 @@
+/** Visits: booked, confirmed, asked to move, moved, cancelled. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.visit;

@@ -1,0 +1,164 @@
+package org.hearthway.words;
+
+import com.ibm.icu.text.DateTimePatternGenerator;
+import com.ibm.icu.text.MessageFormat;
+import com.ibm.icu.util.ULocale;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Properties;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.Language;
+import org.hearthway.base.Problem;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import org.springframework.stereotype.Component;
+
+/**
+ * The words of the screens. Each feature keeps its own bundle, {@code messages/<feature>_en.properties} and
+ * {@code _es}; keys begin with the feature's name. Patterns are ICU messages: {@code {0}}, plurals, spelled-out numbers.
+ * A key that is missing in a language is an error, never silence: a test compares the bundles.
+ */
+@Component
+public class Words {
+
+    /** The locale of the walk that looks for hard-coded text: every word from here stands in brackets. */
+    public static final Locale PSEUDO = Locale.forLanguageTag("en-XA");
+
+    private final Map<Language, Map<String, String>> bundles = new HashMap<>();
+    private final Map<String, DateTimeFormatter> formatters = new ConcurrentHashMap<>();
+
+    /** Reads every bundle on the class path. */
+    public Words() {
+        for (var language : Language.values()) {
+            bundles.put(language, read(language));
+        }
+    }
+
+    private static Map<String, String> read(Language language) {
+        try {
+            var all = new HashMap<String, String>();
+            var pattern = "classpath*:/messages/*_" + language.tag() + ".properties";
+            for (Resource file : new PathMatchingResourcePatternResolver().getResources(pattern)) {
+                var properties = new Properties();
+                try (var reader = new java.io.InputStreamReader(file.getInputStream(), StandardCharsets.UTF_8)) {
+                    properties.load(reader);
+                }
+                for (var key : properties.stringPropertyNames()) {
+                    if (all.put(key, properties.getProperty(key)) != null) {
+                        throw new IllegalStateException("message key " + key + " stands in two bundles");
+                    }
+                }
+            }
+            return Map.copyOf(all);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Map<String, String> bundle(Language language) {
+        return Objects.requireNonNull(bundles.get(language));
+    }
+
+    /** All keys of a language. */
+    public Set<String> keys(Language language) {
+        return bundle(language).keySet();
+    }
+
+    /**
+     * A message in a language.
+     *
+     * @throws IllegalArgumentException when there is no such key
+     */
+    public String say(Language language, String key, Object... args) {
+        var pattern = bundle(language).get(key);
+        if (pattern == null) {
+            throw new IllegalArgumentException("no words for key " + key + " in " + language);
+        }
+        var format = new MessageFormat(pattern, language.locale());
+        var spoken = new Object[args.length];
+        for (int i = 0; i < args.length; i++) {
+            spoken[i] = spoken(language, args[i]);
+        }
+        return format.format(spoken);
+    }
+
+    private Object spoken(Language language, Object arg) {
+        if (arg instanceof LocalDate date) {
+            return date(language, date);
+        }
+        if (arg instanceof LocalTime time) {
+            return time(language, time);
+        }
+        if (arg instanceof Bilingual both) {
+            return both.in(language);
+        }
+        return arg;
+    }
+
+    /** The same message in both languages. */
+    public Bilingual both(String key, Object... args) {
+        return new Bilingual(say(Language.EN, key, args), say(Language.ES, key, args));
+    }
+
+    /** What is wrong, in words. */
+    public String say(Language language, Problem problem) {
+        return say(language, problem.key(), problem.args().toArray());
+    }
+
+    /** A date near today: "Tue, Mar 17". */
+    public String date(Language language, LocalDate date) {
+        return format(language, "EEEMMMd", date);
+    }
+
+    /** A date with its weekday in full: "Tuesday, March 17". */
+    public String longDate(Language language, LocalDate date) {
+        return format(language, "EEEEMMMMd", date);
+    }
+
+    /** A date that may be far: "Mar 17, 2027". */
+    public String dateWithYear(Language language, LocalDate date) {
+        return format(language, "yMMMd", date);
+    }
+
+    /** Month and day alone: "March 17". */
+    public String monthDay(Language language, LocalDate date) {
+        return format(language, "MMMMd", date);
+    }
+
+    /** The weekday: "Tuesday". */
+    public String weekday(Language language, LocalDate date) {
+        return format(language, "EEEE", date);
+    }
+
+    /** The weekday cut short: "Tue". */
+    public String shortWeekday(Language language, LocalDate date) {
+        return format(language, "EEE", date);
+    }
+
+    /** A wall-clock time: "10:30 AM". */
+    public String time(Language language, LocalTime time) {
+        return format(language, "jmm", time);
+    }
+
+    private String format(Language language, String skeleton, TemporalAccessor value) {
+        return formatters
+                .computeIfAbsent(language + skeleton, k -> {
+                    var generator = DateTimePatternGenerator.getInstance(ULocale.forLocale(language.locale()));
+                    // ICU writes a narrow space before AM; phones' fonts do not all have it
+                    var pattern = generator.getBestPattern(skeleton).replace('\u202f', ' ');
+                    return DateTimeFormatter.ofPattern(pattern, language.locale());
+                })
+                .format(value);
+    }
+}

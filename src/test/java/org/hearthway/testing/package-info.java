@@ -1,0 +1,3 @@
+/** What tests share. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.testing;
