@@ -116,6 +116,11 @@ public class Words {
         return say(language, problem.key(), problem.args().toArray());
     }
 
+    /** These words in one language, for a page template. */
+    public Say in(Language language) {
+        return new Say(this, language);
+    }
+
     /** A date near today: "Tue, Mar 17". */
     public String date(Language language, LocalDate date) {
         return format(language, "EEEMMMd", date);
