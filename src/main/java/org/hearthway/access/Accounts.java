@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.hearthway.base.AccountId;
+import org.hearthway.base.Language;
 import org.hearthway.base.Viewer;
 
 /** The people who may sign in. */
@@ -34,4 +35,7 @@ public interface Accounts {
 
     /** Lets a disabled person in again. */
     void enable(Viewer viewer, AccountId account);
+
+    /** Changes the language of the viewer's own screens and messages; everybody may, for themselves alone. */
+    void speak(Viewer.Person viewer, Language language);
 }
