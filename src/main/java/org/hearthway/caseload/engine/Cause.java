@@ -1,0 +1,27 @@
+package org.hearthway.caseload.engine;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * One reason for a look at a child.
+ *
+ * @param rule which rule found it
+ * @param key tells it from the child's other causes; at most one open item has it
+ * @param dueDay the day by which somebody should have looked
+ * @param dueAt the moment, where hours count
+ * @param day the day it is about: of the report, of the painful exercise, the refill-by date, the first day without log
+ * @param count pain 0 to 10, or days without a log, or 0
+ * @param subject identifier of the report or of the exercise, or empty
+ * @param urgency of a report
+ */
+public record Cause(
+        Rule rule,
+        String key,
+        LocalDate dueDay,
+        Optional<Instant> dueAt,
+        LocalDate day,
+        int count,
+        String subject,
+        Optional<Urgency> urgency) {}

@@ -1,0 +1,55 @@
+package org.hearthway.caseload.engine;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * What is known about one child on a day.
+ *
+ * @param reports what the family reported lately
+ * @param pains entries of the home program that carry a pain, lately
+ * @param homeDays days of the home program with something planned, in any order
+ * @param refill the pump's refill-by date; empty without a pump fill
+ * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
+ */
+public record Facts(
+        List<Report> reports,
+        List<Pain> pains,
+        List<HomeDay> homeDays,
+        Optional<Refill> refill,
+        Optional<LocalDate> silenceAnsweredOn) {
+
+    public Facts {
+        reports = List.copyOf(reports);
+        pains = List.copyOf(pains);
+        homeDays = List.copyOf(homeDays);
+    }
+
+    /** Nothing known. */
+    public static Facts none() {
+        return new Facts(List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+    }
+
+    /** A family's report or note. */
+    public record Report(UUID key, Urgency urgency, Instant at) {}
+
+    /**
+     * A pain from the home program.
+     *
+     * @param key of the entry
+     * @param exercise identifier in the library
+     * @param day the day it was for
+     * @param pain 0 to 10
+     * @param at when it was said
+     */
+    public record Pain(UUID key, String exercise, LocalDate day, int pain, Instant at) {}
+
+    /** A day with something planned, and whether anything was said of it: done, some, or could not. */
+    public record HomeDay(LocalDate date, boolean logged) {}
+
+    /** The day by which the pump must be refilled, and whether a refill visit is booked that keeps it. */
+    public record Refill(LocalDate by, boolean booked) {}
+}

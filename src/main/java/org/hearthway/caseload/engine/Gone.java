@@ -1,0 +1,15 @@
+package org.hearthway.caseload.engine;
+
+/** Why a cause stands no longer. */
+public enum Gone {
+    /** The family logged again. */
+    LOGGED_AGAIN,
+    /** The home program asks for these days no longer. */
+    PLAN_CHANGED,
+    /** A refill visit is booked in time. */
+    VISIT_BOOKED,
+    /** A fill was recorded; the refill-by date is another. */
+    REFILL_DATE_MOVED,
+    /** The refill-by date is no longer near. */
+    NOT_NEAR
+}

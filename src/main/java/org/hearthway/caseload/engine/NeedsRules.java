@@ -1,0 +1,102 @@
+package org.hearthway.caseload.engine;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds what needs a look, from facts: the same facts on the same day give the same causes in the same order. */
+public record NeedsRules(RuleBook book, Office office) {
+
+    /**
+     * The causes that stand on a day.
+     *
+     * @param today the clinic's day; a planned home day counts as silent only once it is over
+     */
+    public List<Cause> causes(Facts facts, LocalDate today) {
+        var causes = new ArrayList<Cause>();
+        facts.reports().forEach(report -> causes.add(report(report)));
+        facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
+        facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
+        silence(facts, today).ifPresent(causes::add);
+        causes.sort(Comparator.comparing(Cause::rule).thenComparing(Cause::key));
+        return List.copyOf(causes);
+    }
+
+    private Cause report(Facts.Report report) {
+        var within = Optional.ofNullable(book.reportWithin().get(report.urgency()));
+        var dueAt = within.map(report.at()::plus);
+        var later = book.reportOpenDays().getOrDefault(report.urgency(), 0);
+        var dueDay = dueAt.map(office::dayOf).orElseGet(() -> office.workingDay(report.at(), later));
+        return new Cause(
+                Rule.SIGN,
+                "report:" + report.key(),
+                dueDay,
+                dueAt,
+                office.dayOf(report.at()),
+                0,
+                report.key().toString(),
+                Optional.of(report.urgency()));
+    }
+
+    private Cause pain(Facts.Pain pain) {
+        return new Cause(
+                Rule.PAIN,
+                "pain:" + pain.key(),
+                office.workingDay(pain.at(), openDays(Rule.PAIN)),
+                Optional.empty(),
+                pain.day(),
+                pain.pain(),
+                pain.exercise(),
+                Optional.empty());
+    }
+
+    private Optional<Cause> refill(Facts.Refill refill, LocalDate today) {
+        if (refill.booked() || today.plusDays(book.refillDays()).isBefore(refill.by())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Cause(
+                Rule.REFILL,
+                "refill:" + refill.by(),
+                refill.by(),
+                Optional.empty(),
+                refill.by(),
+                0,
+                "",
+                Optional.empty()));
+    }
+
+    /** The planned days since the last log, today left out; what the team has answered for starts the count anew. */
+    private Optional<Cause> silence(Facts facts, LocalDate today) {
+        var lastLogged = facts.homeDays().stream()
+                .filter(Facts.HomeDay::logged)
+                .map(Facts.HomeDay::date)
+                .max(Comparator.naturalOrder());
+        var silent = facts.homeDays().stream()
+                .map(Facts.HomeDay::date)
+                .filter(day -> day.isBefore(today))
+                .filter(day -> lastLogged.map(day::isAfter).orElse(true))
+                .filter(day -> facts.silenceAnsweredOn().map(day::isAfter).orElse(true))
+                .distinct()
+                .sorted()
+                .toList();
+        if (silent.size() < book.silentDays()) {
+            return Optional.empty();
+        }
+        var tipping = silent.get(book.silentDays() - 1);
+        return Optional.of(new Cause(
+                Rule.NO_LOG,
+                "no-log" + facts.silenceAnsweredOn().map(day -> ":" + day).orElse(""),
+                office.openDay(tipping.plusDays(1), openDays(Rule.NO_LOG)),
+                Optional.empty(),
+                silent.get(0),
+                silent.size(),
+                "",
+                Optional.empty()));
+    }
+
+    private int openDays(Rule rule) {
+        return book.openDays().getOrDefault(rule, 0);
+    }
+}

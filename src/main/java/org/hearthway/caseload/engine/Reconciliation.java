@@ -1,0 +1,79 @@
+package org.hearthway.caseload.engine;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * What must be done so that a child's open items say what the facts say. Done once, the next one is empty.
+ *
+ * @param open causes that get an item
+ * @param refreshed open causes that stand with other particulars, such as one more silent day
+ * @param ended open causes that stand no longer, each with the reason
+ */
+public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String, Gone> ended) {
+
+    public Reconciliation {
+        open = List.copyOf(open);
+        refreshed = List.copyOf(refreshed);
+        ended = Map.copyOf(ended);
+    }
+
+    /** Whether there is nothing to do. */
+    public boolean isEmpty() {
+        return open.isEmpty() && refreshed.isEmpty() && ended.isEmpty();
+    }
+
+    /**
+     * Compares.
+     *
+     * @param items causes of the open items, no key twice
+     * @param settled keys of items that a person closed with an outcome: those do not come back
+     * @param causes what stands now, no key twice
+     * @param facts the facts that the causes were found in
+     */
+    public static Reconciliation of(List<Cause> items, Set<String> settled, List<Cause> causes, Facts facts) {
+        var have = items.stream().collect(Collectors.toMap(Cause::key, Function.identity()));
+        var open = new ArrayList<Cause>();
+        var refreshed = new ArrayList<Cause>();
+        for (var cause : causes) {
+            var item = have.remove(cause.key());
+            if (item == null) {
+                if (!settled.contains(cause.key())) {
+                    open.add(cause);
+                }
+            } else if (!cause.rule().isHappening() && !item.equals(cause)) {
+                refreshed.add(cause);
+            }
+        }
+        var ended = have.values().stream()
+                .filter(item -> !item.rule().isHappening())
+                .collect(Collectors.toMap(Cause::key, item -> why(item, facts)));
+        return new Reconciliation(open, refreshed, ended);
+    }
+
+    private static Gone why(Cause ended, Facts facts) {
+        return switch (ended.rule()) {
+            case NO_LOG -> loggedSince(facts, ended.day()) ? Gone.LOGGED_AGAIN : Gone.PLAN_CHANGED;
+            case REFILL ->
+                facts.refill().map(refill -> whyRefill(refill, ended.day())).orElse(Gone.REFILL_DATE_MOVED);
+            case SIGN, PAIN -> throw new IllegalArgumentException("what happened does not end by itself");
+        };
+    }
+
+    private static Gone whyRefill(Facts.Refill refill, LocalDate was) {
+        if (!refill.by().equals(was)) {
+            return Gone.REFILL_DATE_MOVED;
+        }
+        return refill.booked() ? Gone.VISIT_BOOKED : Gone.NOT_NEAR;
+    }
+
+    private static boolean loggedSince(Facts facts, LocalDate day) {
+        return facts.homeDays().stream()
+                .anyMatch(home -> home.logged() && !home.date().isBefore(day));
+    }
+}

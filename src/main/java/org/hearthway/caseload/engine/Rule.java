@@ -1,0 +1,27 @@
+package org.hearthway.caseload.engine;
+
+/** Why a child can come onto the list, in the order in which equal dates are worked. */
+public enum Rule {
+    /** A family reported a sign, or wrote a note. */
+    SIGN(true),
+    /** A family logged severe pain. */
+    PAIN(true),
+    /** The refill-by date is near and no refill visit is booked by then. */
+    REFILL(false),
+    /** Planned home days went by without a log. */
+    NO_LOG(false);
+
+    private final boolean happening;
+
+    Rule(boolean happening) {
+        this.happening = happening;
+    }
+
+    /**
+     * Whether the cause is something that happened once. Such a cause never goes away by itself: it leaves the list
+     * only with an outcome, and then does not come back. Any other cause lasts while the facts last.
+     */
+    public boolean isHappening() {
+        return happening;
+    }
+}

@@ -1,0 +1,51 @@
+package org.hearthway.caseload.engine;
+
+import java.time.Duration;
+import java.util.Map;
+import org.hearthway.base.Role;
+
+/**
+ * The clinic's bounds, from {@code content/needs}.
+ *
+ * @param painFrom lowest pain, 0 to 10, that needs a look
+ * @param silentDays planned home days in a row without a log that need a look
+ * @param refillDays days before the refill-by date from which a missing visit needs a look
+ * @param reportWithin time in which a report with a clock should be read
+ * @param openDays for the others, how many open days after the working day at hand a look is due
+ * @param reportOpenDays the same for reports without a clock
+ * @param conduct how each rule's items may be worked
+ */
+public record RuleBook(
+        int painFrom,
+        int silentDays,
+        int refillDays,
+        Map<Urgency, Duration> reportWithin,
+        Map<Urgency, Integer> reportOpenDays,
+        Map<Rule, Integer> openDays,
+        Map<Rule, Conduct> conduct) {
+
+    public RuleBook {
+        reportWithin = Map.copyOf(reportWithin);
+        reportOpenDays = Map.copyOf(reportOpenDays);
+        openDays = Map.copyOf(openDays);
+        conduct = Map.copyOf(conduct);
+    }
+
+    /**
+     * How items of a rule may be worked.
+     *
+     * @param with the role that usually takes it up
+     * @param asideDays how many days ahead it may be set aside at most; 0 when it may not
+     * @param outcomeCloses whether an outcome closes it; if not, only the end of its cause does
+     */
+    public record Conduct(Role with, int asideDays, boolean outcomeCloses) {}
+
+    /** How items of this rule may be worked. */
+    public Conduct conduct(Rule rule) {
+        var found = conduct.get(rule);
+        if (found == null) {
+            throw new IllegalStateException("no conduct for " + rule);
+        }
+        return found;
+    }
+}

@@ -1,0 +1,89 @@
+package org.hearthway.caseload.internal;
+
+import java.time.Duration;
+import java.time.Period;
+import java.util.EnumMap;
+import java.util.Map;
+import org.hearthway.base.Role;
+import org.hearthway.caseload.engine.Rule;
+import org.hearthway.caseload.engine.RuleBook;
+import org.hearthway.caseload.engine.Urgency;
+import org.hearthway.content.ContentKind;
+import org.hearthway.content.Entry;
+import org.hearthway.program.events.SessionLogged;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Reads {@code content/needs/rules.yaml}: the bounds at which a child needs a look. */
+@Component
+class NeedsContent implements ContentKind {
+
+    private @Nullable RuleBook book;
+    private String refillKind = "";
+
+    RuleBook book() {
+        if (book == null) {
+            throw new IllegalStateException("content/needs/rules.yaml was not read");
+        }
+        return book;
+    }
+
+    /** The kind of visit at which a pump is refilled. */
+    String refillKind() {
+        return refillKind;
+    }
+
+    @Override
+    public String place() {
+        return "needs";
+    }
+
+    @Override
+    public void read(Entry file) {
+        file.provenance();
+        var conduct = new EnumMap<Rule, RuleBook.Conduct>(Rule.class);
+        var openDays = new EnumMap<Rule, Integer>(Rule.class);
+
+        var pain = file.block("pain");
+        // never above the pain at which the family is told to call
+        var painFrom = pain.integer("from", 1, SessionLogged.SEVERE_PAIN);
+        openDays.put(Rule.PAIN, pain.integer("open-days", 0, 5));
+        conduct.put(Rule.PAIN, conduct(pain));
+
+        var silence = file.block("no-log");
+        var silentDays = silence.integer("planned-days", 1, 21);
+        openDays.put(Rule.NO_LOG, silence.integer("open-days", 0, 5));
+        conduct.put(Rule.NO_LOG, conduct(silence));
+
+        var refill = file.block("refill");
+        var refillDays = refill.integer("days-before", 1, 60);
+        refillKind = refill.text("visit");
+        conduct.put(Rule.REFILL, conduct(refill));
+
+        var sign = file.block("sign");
+        var within = new EnumMap<Urgency, Duration>(Urgency.class);
+        within.put(Urgency.NOW, minutes(sign, "now-within-minutes"));
+        within.put(Urgency.URGENT, minutes(sign, "urgent-within-minutes"));
+        var later = Map.of(
+                Urgency.HOURS, sign.integer("hours-open-days", 0, 5),
+                Urgency.NOTE, sign.integer("note-open-days", 0, 5));
+        conduct.put(Rule.SIGN, conduct(sign));
+
+        book = new RuleBook(painFrom, silentDays, refillDays, within, later, openDays, conduct);
+    }
+
+    private static Duration minutes(Entry sign, String key) {
+        return Duration.ofMinutes(sign.integer(key, 1, 24 * 60));
+    }
+
+    private static RuleBook.Conduct conduct(Entry rule) {
+        var with = rule.choice("with", Role.class);
+        if (!with.isStaff()) {
+            rule.wrong("with", "\"with\" is a role of families", "a role of the clinic");
+        }
+        var aside = rule.maybePeriod("set-aside").map(Period::getDays).orElse(0);
+        var closes = rule.yes("outcome-closes");
+        rule.done();
+        return new RuleBook.Conduct(with, aside, closes);
+    }
+}

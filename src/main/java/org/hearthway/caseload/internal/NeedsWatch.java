@@ -1,0 +1,124 @@
+package org.hearthway.caseload.internal;
+
+import java.time.Clock;
+import org.hearthway.base.Change;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+import org.hearthway.caseload.engine.Cause;
+import org.hearthway.caseload.engine.NeedsRules;
+import org.hearthway.caseload.engine.Office;
+import org.hearthway.caseload.engine.Reconciliation;
+import org.hearthway.caseload.engine.Rule;
+import org.hearthway.child.ChildRegister;
+import org.hearthway.clinic.ClinicCalendar;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.program.events.ProgramSaved;
+import org.hearthway.program.events.SessionLogged;
+import org.hearthway.pump.events.RefillDateChanged;
+import org.hearthway.sign.events.SignReported;
+import org.hearthway.visit.events.VisitBooked;
+import org.hearthway.visit.events.VisitCancelled;
+import org.hearthway.visit.events.VisitMoved;
+import org.springframework.context.event.EventListener;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.scheduling.annotation.Scheduled;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * Keeps the list true: looks at a child whenever something that matters happened to it, in the same transaction, and
+ * at every child now and then, because days pass without an event.
+ */
+@Component
+class NeedsWatch {
+
+    private static final Viewer.Machine MACHINE = new Viewer.Machine("needs");
+
+    private final ChildFacts facts;
+    private final NeedItems items;
+    private final NeedsContent content;
+    private final ChildRegister children;
+    private final Office office;
+    private final Clock clock;
+    private final TransactionTemplate together;
+    private final TransactionTemplate apart;
+
+    NeedsWatch(
+            ChildFacts facts,
+            NeedItems items,
+            NeedsContent content,
+            ChildRegister children,
+            ClinicSettings settings,
+            ClinicCalendar calendar,
+            Clock clock,
+            PlatformTransactionManager transactions) {
+        this.facts = facts;
+        this.items = items;
+        this.content = content;
+        this.children = children;
+        this.office = new Office(settings.zone(), settings.officeCloses(), calendar::onOrAfter);
+        this.clock = clock;
+        this.together = new TransactionTemplate(transactions);
+        this.apart = new TransactionTemplate(transactions);
+        this.apart.setPropagationBehavior(TransactionDefinition.PROPAGATION_NESTED);
+    }
+
+    @EventListener({
+        SessionLogged.class,
+        ProgramSaved.class,
+        SignReported.class,
+        RefillDateChanged.class,
+        VisitBooked.class,
+        VisitMoved.class,
+        VisitCancelled.class
+    })
+    void on(Change change) {
+        look(change.child());
+    }
+
+    /** Looks at every child, each in a transaction of its own. */
+    @Scheduled(
+            initialDelayString = "${hearthway.needs.first:PT5S}",
+            fixedDelayString = "${hearthway.needs.every:PT10M}")
+    void lookAtAll() {
+        children.all(MACHINE).forEach(child -> look(child.id()));
+    }
+
+    /** Brings the child's open items in line with the facts. */
+    void look(ChildId child) {
+        together.executeWithoutResult(transaction -> bringInLine(child));
+    }
+
+    private void bringInLine(ChildId child) {
+        var now = clock.instant();
+        var today = office.dayOf(now);
+        var answered = items.lastAnswered(child, Rule.NO_LOG).map(office::dayOf);
+        var known = facts.of(MACHINE, child, today, office, answered);
+        var rows = items.openOf(child);
+        var causes = new NeedsRules(content.book(), office).causes(known, today);
+        var work = Reconciliation.of(
+                rows.stream().map(NeedItems.Row::cause).toList(), items.settled(child), causes, known);
+        work.open().forEach(cause -> open(child, cause));
+        work.refreshed()
+                .forEach(cause -> rows.stream()
+                        .filter(row -> row.cause().key().equals(cause.key()))
+                        .forEach(row -> items.refresh(row, cause)));
+        rows.forEach(row -> {
+            var gone = work.ended().get(row.cause().key());
+            if (gone != null && items.end(row, gone, now)) {
+                items.step(row.id(), row.version() + 1, "GONE", MACHINE.tag(), now, null, gone.name());
+            }
+        });
+    }
+
+    /** Another transaction may open the same item at the same moment: then this one's savepoint is rolled back. */
+    private void open(ChildId child, Cause cause) {
+        try {
+            apart.executeWithoutResult(savepoint -> items.add(child, cause, clock.instant()));
+        } catch (DuplicateKeyException alreadyOpen) {
+            // the item is there, which is all that was wanted
+        }
+    }
+}

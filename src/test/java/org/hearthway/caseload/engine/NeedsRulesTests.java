@@ -1,0 +1,187 @@
+package org.hearthway.caseload.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hearthway.caseload.engine.Samples.TODAY;
+import static org.hearthway.caseload.engine.Samples.homeDays;
+import static org.hearthway.caseload.engine.Samples.logged;
+import static org.hearthway.caseload.engine.Samples.refill;
+import static org.hearthway.caseload.engine.Samples.rules;
+import static org.hearthway.caseload.engine.Samples.silent;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NeedsRulesTests {
+
+    private static Facts pain(int pain, String at) {
+        var fact = new Facts.Pain(new UUID(0, 1), "calf-stretch", TODAY, pain, Instant.parse(at));
+        return new Facts(List.of(), List.of(fact), List.of(), Optional.empty(), Optional.empty());
+    }
+
+    private static Facts report(Urgency urgency, String at) {
+        var fact = new Facts.Report(new UUID(0, 2), urgency, Instant.parse(at));
+        return new Facts(List.of(fact), List.of(), List.of(), Optional.empty(), Optional.empty());
+    }
+
+    private static Cause only(Facts facts) {
+        return rules().causes(facts, TODAY).get(0);
+    }
+
+    @Test
+    void findsNothingInNothing() {
+        assertThat(rules().causes(Facts.none(), TODAY)).isEmpty();
+    }
+
+    @Nested
+    class Pain {
+
+        /** Severe from 7 on a 0 to 10 scale: common practice, no source. */
+        @ParameterizedTest
+        @CsvSource({"0,0", "6,0", "7,1", "8,1", "10,1"})
+        void needsALookFromSeven(int pain, int causes) {
+            assertThat(rules().causes(pain(pain, "2026-03-12T14:00:00Z"), TODAY))
+                    .hasSize(causes);
+        }
+
+        @Test
+        void tellsHowMuchInWhichExerciseOnWhichDay() {
+            var cause = only(pain(8, "2026-03-12T14:00:00Z"));
+            assertThat(cause.count()).isEqualTo(8);
+            assertThat(cause.subject()).isEqualTo("calf-stretch");
+            assertThat(cause.day()).isEqualTo(TODAY);
+        }
+
+        @Test
+        void isDueOnTheSameDayWhileTheOfficeIsOpen() {
+            assertThat(only(pain(8, "2026-03-12T20:29:00Z")).dueDay()).isEqualTo(TODAY);
+        }
+
+        @Test
+        void isDueOnTheNextOpenDayOnceTheOfficeHasClosed() {
+            assertThat(only(pain(8, "2026-03-12T20:30:00Z")).dueDay()).isEqualTo("2026-03-13");
+        }
+
+        @Test
+        void isDueOnMondayWhenLoggedOnAFridayNight() {
+            assertThat(only(pain(8, "2026-03-14T01:00:00Z")).dueDay()).isEqualTo("2026-03-16");
+        }
+    }
+
+    @Nested
+    class ReportedSign {
+
+        @ParameterizedTest
+        @CsvSource({"NOW,2026-03-12T14:15:00Z", "URGENT,2026-03-12T15:00:00Z"})
+        void hasAClockWhenItCannotWait(Urgency urgency, Instant due) {
+            var cause = only(report(urgency, "2026-03-12T14:00:00Z"));
+            assertThat(cause.dueAt()).contains(due);
+            assertThat(cause.dueDay()).isEqualTo(TODAY);
+        }
+
+        @Test
+        void keepsItsClockAtNight() {
+            var cause = only(report(Urgency.NOW, "2026-03-14T04:50:00Z"));
+            assertThat(cause.dueAt()).contains(Instant.parse("2026-03-14T05:05:00Z"));
+            assertThat(cause.dueDay()).as("past midnight at the clinic").isEqualTo("2026-03-14");
+        }
+
+        @Test
+        void waitsForOfficeHoursWhenTheOfficeLineWasTheOneToCall() {
+            var cause = only(report(Urgency.HOURS, "2026-03-13T21:00:00Z"));
+            assertThat(cause.dueAt()).isEmpty();
+            assertThat(cause.dueDay()).isEqualTo("2026-03-16");
+        }
+
+        @Test
+        void isDueOneOpenDayLaterWhenItIsANote() {
+            assertThat(only(report(Urgency.NOTE, "2026-03-13T14:00:00Z")).dueDay())
+                    .isEqualTo("2026-03-16");
+        }
+    }
+
+    @Nested
+    class Refill {
+
+        @ParameterizedTest
+        @CsvSource({
+            "2026-03-27,false,0", // 15 days ahead
+            "2026-03-26,false,1", // 14
+            "2026-03-24,false,1",
+            "2026-03-24,true,0",
+            "2026-03-01,false,1" // past: still here
+        })
+        void needsALookFromFourteenDaysBeforeUnlessBooked(LocalDate by, boolean booked, int causes) {
+            assertThat(rules().causes(refill(by, booked), TODAY)).hasSize(causes);
+        }
+
+        @Test
+        void isDueOnTheRefillByDateItself() {
+            var by = LocalDate.of(2026, 3, 24);
+            assertThat(only(refill(by, false)).dueDay()).isEqualTo(by);
+        }
+    }
+
+    @Nested
+    class DaysWithoutALog {
+
+        @Test
+        void needALookFromThreePlannedDaysInARow() {
+            var cause = only(homeDays(logged(6), silent(9), silent(10), silent(11)));
+            assertThat(cause.rule()).isEqualTo(Rule.NO_LOG);
+            assertThat(cause.count()).isEqualTo(3);
+            assertThat(cause.day()).isEqualTo("2026-03-09");
+            assertThat(cause.dueDay()).as("the open day after the third").isEqualTo("2026-03-12");
+        }
+
+        @Test
+        void areFineAtTwo() {
+            assertThat(rules().causes(homeDays(logged(9), silent(10), silent(11)), TODAY))
+                    .isEmpty();
+        }
+
+        @Test
+        void doNotCountTodayBeforeItIsOver() {
+            assertThat(rules().causes(homeDays(silent(10), silent(11), silent(12)), TODAY))
+                    .isEmpty();
+        }
+
+        @Test
+        void endWithALogToday() {
+            assertThat(rules().causes(homeDays(silent(9), silent(10), silent(11), logged(12)), TODAY))
+                    .isEmpty();
+        }
+
+        @Test
+        void endWithALogForALaterOfTheDays() {
+            assertThat(rules().causes(homeDays(silent(8), silent(9), logged(10), silent(11)), TODAY))
+                    .isEmpty();
+        }
+
+        @Test
+        void keepTheirDueDayWhileTheyGrow() {
+            var days = homeDays(silent(4), silent(5), silent(6), silent(9), silent(10), silent(11));
+            assertThat(only(days).dueDay()).isEqualTo("2026-03-09");
+        }
+
+        @Test
+        void startAnewAfterTheTeamHasAnswered() {
+            var days = homeDays(silent(5), silent(6), silent(9), silent(10), silent(11))
+                    .homeDays();
+            var answered =
+                    new Facts(List.of(), List.of(), days, Optional.empty(), Optional.of(LocalDate.of(2026, 3, 9)));
+            assertThat(rules().causes(answered, TODAY)).isEmpty();
+            assertThat(rules().causes(answered, TODAY.plusDays(30))).isEmpty();
+            var earlier =
+                    new Facts(List.of(), List.of(), days, Optional.empty(), Optional.of(LocalDate.of(2026, 3, 6)));
+            assertThat(only(earlier).count()).isEqualTo(3);
+            assertThat(only(earlier).key()).isNotEqualTo("no-log");
+        }
+    }
+}

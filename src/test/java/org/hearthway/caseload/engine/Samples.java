@@ -1,0 +1,69 @@
+package org.hearthway.caseload.engine;
+
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.TemporalAdjusters;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.hearthway.base.Role;
+
+/** Bounds, an office and facts that tests begin from. */
+final class Samples {
+
+    static final ZoneId ZONE = ZoneId.of("America/New_York");
+
+    /** A Thursday. */
+    static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
+
+    static final Office OFFICE = new Office(ZONE, LocalTime.of(16, 30), Samples::openOnOrAfter);
+
+    private Samples() {}
+
+    private static LocalDate openOnOrAfter(LocalDate day) {
+        return Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY).contains(day.getDayOfWeek())
+                ? day.with(TemporalAdjusters.next(DayOfWeek.MONDAY))
+                : day;
+    }
+
+    static RuleBook book(int painFrom, int silentDays, int refillDays) {
+        var conduct = new RuleBook.Conduct(Role.NURSE, 7, true);
+        return new RuleBook(
+                painFrom,
+                silentDays,
+                refillDays,
+                Map.of(Urgency.NOW, Duration.ofMinutes(15), Urgency.URGENT, Duration.ofMinutes(60)),
+                Map.of(Urgency.HOURS, 0, Urgency.NOTE, 1),
+                Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0),
+                Map.of(Rule.SIGN, conduct, Rule.PAIN, conduct, Rule.REFILL, conduct, Rule.NO_LOG, conduct));
+    }
+
+    static NeedsRules rules() {
+        return new NeedsRules(book(7, 3, 14), OFFICE);
+    }
+
+    static Facts homeDays(Facts.HomeDay... days) {
+        return new Facts(List.of(), List.of(), List.of(days), Optional.empty(), Optional.empty());
+    }
+
+    static Facts.HomeDay silent(int day) {
+        return new Facts.HomeDay(LocalDate.of(2026, 3, day), false);
+    }
+
+    static Facts.HomeDay logged(int day) {
+        return new Facts.HomeDay(LocalDate.of(2026, 3, day), true);
+    }
+
+    static Facts refill(LocalDate by, boolean booked) {
+        return new Facts(List.of(), List.of(), List.of(), Optional.of(new Facts.Refill(by, booked)), Optional.empty());
+    }
+
+    static Stream<Rule> rulesOf(List<Cause> causes) {
+        return causes.stream().map(Cause::rule);
+    }
+}
