@@ -2,6 +2,7 @@ package org.hearthway.visit;
 
 import java.util.List;
 import org.hearthway.base.Bilingual;
+import org.hearthway.content.Provenance;
 
 /**
  * A kind of visit, as data in {@code content/visits}.
@@ -12,9 +13,16 @@ import org.hearthway.base.Bilingual;
  * @param with the role that sees the child, in words
  * @param bring what to bring
  * @param critical whether a missed one is dangerous, as a refill is
+ * @param provenance where the words come from and who has read them
  */
 public record VisitKind(
-        String id, Bilingual name, int minutes, Bilingual with, List<Bilingual> bring, boolean critical) {
+        String id,
+        Bilingual name,
+        int minutes,
+        Bilingual with,
+        List<Bilingual> bring,
+        boolean critical,
+        Provenance provenance) {
 
     public VisitKind {
         bring = List.copyOf(bring);
