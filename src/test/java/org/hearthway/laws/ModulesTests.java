@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.hearthway.HearthwayApplication;
 import org.junit.jupiter.api.Test;
 import org.springframework.modulith.core.ApplicationModules;
@@ -75,16 +76,24 @@ class ModulesTests {
 
     @Test
     void haveOneSentenceOfPurposeAndNullnessInEveryPackage() {
-        for (var folder : new String[] {"src/main/java", "src/test/java"}) {
-            Code.texts(folder, ".java").keySet().stream()
-                    .map(Path::getParent)
-                    .distinct()
-                    .forEach(p -> {
-                        var info = p.resolve("package-info.java");
-                        assertThat(info).as("every package says what it is for").exists();
-                        assertThat(info).content().as(info.toString()).contains("/**", "NullMarked");
-                    });
-        }
+        var main = Path.of("src/main/java");
+        var test = Path.of("src/test/java");
+        packages(main).forEach(ModulesTests::saysWhatItIsFor);
+        packages(test).stream()
+                .filter(p -> !Files.exists(main.resolve(test.relativize(p))))
+                .forEach(ModulesTests::saysWhatItIsFor);
+    }
+
+    private static Set<Path> packages(Path folder) {
+        return Code.texts(folder.toString(), ".java").keySet().stream()
+                .map(Path::getParent)
+                .collect(Collectors.toSet());
+    }
+
+    private static void saysWhatItIsFor(Path folder) {
+        var info = folder.resolve("package-info.java");
+        assertThat(info).as("every package says what it is for").exists();
+        assertThat(info).content().as(info.toString()).contains("/**", "NullMarked");
     }
 
     @Test
