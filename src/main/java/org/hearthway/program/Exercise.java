@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.Provenance;
+import org.hearthway.content.SignOff;
 import org.hearthway.program.engine.Dose;
 
 /**
@@ -56,6 +57,11 @@ public record Exercise(
         WALK,
         BALANCE,
         ARM
+    }
+
+    /** What a clinic accepts when it shows this exercise to families. */
+    public SignOff.Item item() {
+        return new SignOff.Item("exercises", id, provenance.version());
     }
 
     /** Address of its picture. */

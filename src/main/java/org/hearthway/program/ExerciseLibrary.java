@@ -2,6 +2,7 @@ package org.hearthway.program;
 
 import java.util.List;
 import java.util.Optional;
+import org.hearthway.base.Bilingual;
 
 /** The exercises that the clinic's content holds. */
 public interface ExerciseLibrary {
@@ -11,4 +12,7 @@ public interface ExerciseLibrary {
 
     /** The exercise with this identifier. */
     Optional<Exercise> find(String id);
+
+    /** Short name of a movement that a rule of care can forbid, such as "passive twist of the back". */
+    Optional<Bilingual> precaution(String tag);
 }

@@ -2,9 +2,11 @@ package org.hearthway.program.engine;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * One exercise of a program.
@@ -27,8 +29,7 @@ public record ProgramLine(
         String note) {
 
     public ProgramLine {
-        days = java.util.Collections.unmodifiableSet(
-                days.isEmpty() ? EnumSet.noneOf(DayOfWeek.class) : EnumSet.copyOf(days));
+        days = Collections.unmodifiableSet(days.isEmpty() ? EnumSet.noneOf(DayOfWeek.class) : EnumSet.copyOf(days));
     }
 
     /** Which side of the body. */
@@ -46,5 +47,30 @@ public record ProgramLine(
         return days.contains(day.getDayOfWeek())
                 && !day.isBefore(from)
                 && until.map(last -> !day.isAfter(last)).orElse(true);
+    }
+
+    /**
+     * The first day of the line within a span.
+     *
+     * @param first first day of the span
+     * @param end the day after its last
+     */
+    public Optional<LocalDate> firstDayWithin(LocalDate first, LocalDate end) {
+        var start = first.isBefore(from) ? from : first;
+        return Stream.iterate(start, day -> day.isBefore(end), day -> day.plusDays(1))
+                .limit(DayOfWeek.values().length)
+                .filter(this::isOn)
+                .findFirst();
+    }
+
+    /** Whether both lines are the same exercise and there is a day that both are for. */
+    public boolean sharesADayWith(ProgramLine other) {
+        if (!exercise.equals(other.exercise)) {
+            return false;
+        }
+        var start = from.isBefore(other.from) ? other.from : from;
+        return Stream.iterate(start, day -> day.plusDays(1))
+                .limit(DayOfWeek.values().length)
+                .anyMatch(day -> isOn(day) && other.isOn(day));
     }
 }

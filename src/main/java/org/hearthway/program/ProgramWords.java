@@ -1,0 +1,186 @@
+package org.hearthway.program;
+
+import com.ibm.icu.text.ListFormatter;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.Language;
+import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.ProgramDiff;
+import org.hearthway.program.engine.ProgramDiff.Field;
+import org.hearthway.program.engine.ProgramDiff.LineDiff;
+import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.words.Words;
+import org.springframework.stereotype.Component;
+
+/** Doses, days and differences between versions in family words. */
+@Component
+public class ProgramWords {
+
+    /** More sentences than these are counted, not told. */
+    private static final int TOLD = 4;
+
+    private static final Set<DayOfWeek> WORKING = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
+
+    private final Words words;
+    private final ExerciseLibrary library;
+
+    ProgramWords(Words words, ExerciseLibrary library) {
+        this.words = words;
+        this.library = library;
+    }
+
+    /** "2 rounds of 10, hold 5 seconds, each side". */
+    public String dose(Language language, ProgramLine line) {
+        var dose = line.dose();
+        var parts = new ArrayList<String>();
+        if (dose.minutes() > 0) {
+            parts.add(words.say(language, "program.dose.minutes", dose.sets(), dose.minutes()));
+        } else {
+            parts.add(words.say(language, "program.dose.times", dose.sets(), dose.repetitions()));
+        }
+        if (dose.holdSeconds() > 0) {
+            parts.add(words.say(language, "program.dose.hold", dose.holdSeconds()));
+        }
+        if (line.side() != ProgramLine.Side.NONE) {
+            parts.add(side(language, line.side()));
+        }
+        if (dose.timesADay() > 1) {
+            parts.add(words.say(language, "program.dose.aDay", dose.timesADay()));
+        }
+        return String.join(", ", parts);
+    }
+
+    /** "each side". */
+    public String side(Language language, ProgramLine.Side side) {
+        return words.say(
+                language,
+                switch (side) {
+                    case NONE -> "program.side.none";
+                    case LEFT -> "program.side.left";
+                    case RIGHT -> "program.side.right";
+                    case EACH -> "program.side.each";
+                });
+    }
+
+    /** "every day", "Monday to Friday", "Mon, Wed and Fri". */
+    public String days(Language language, Set<DayOfWeek> days) {
+        if (days.isEmpty()) {
+            return words.say(language, "program.days.none");
+        }
+        if (days.size() == DayOfWeek.values().length) {
+            return words.say(language, "program.days.all");
+        }
+        if (days.equals(WORKING)) {
+            return words.say(language, "program.days.working");
+        }
+        var names = days.stream()
+                .map(day -> words.shortWeekday(language, LocalDate.EPOCH.with(TemporalAdjusters.nextOrSame(day))))
+                .toList();
+        return ListFormatter.getInstance(language.locale()).format(names);
+    }
+
+    /** The exercise's name; the identifier where the library no longer knows it. */
+    public String name(Language language, String exercise) {
+        return library.find(exercise).map(e -> e.name().in(language)).orElse(exercise);
+    }
+
+    /** What is different, a sentence each, in the order of the program. */
+    public List<String> differences(Language language, ProgramDiff diff) {
+        var told = new ArrayList<String>();
+        for (var change : diff.changes()) {
+            told.addAll(difference(language, change));
+        }
+        if (diff.changes().stream().anyMatch(LineDiff::moved)) {
+            told.add(words.say(language, "program.changed.order"));
+        }
+        return told;
+    }
+
+    /** What a new version tells the family. */
+    public Bilingual told(List<ProgramLine> before, List<ProgramLine> after) {
+        return new Bilingual(told(Language.EN, before, after), told(Language.ES, before, after));
+    }
+
+    private String told(Language language, List<ProgramLine> before, List<ProgramLine> after) {
+        if (before.isEmpty() && !after.isEmpty()) {
+            return words.say(language, "program.changed.first", after.size());
+        }
+        var sentences = differences(language, ProgramDiff.between(before, after));
+        if (sentences.isEmpty()) {
+            return words.say(language, "program.changed.nothing");
+        }
+        var first = String.join(" ", sentences.subList(0, Math.min(TOLD, sentences.size())));
+        return sentences.size() <= TOLD
+                ? first
+                : words.say(language, "program.changed.more", first, sentences.size() - TOLD);
+    }
+
+    private List<String> difference(Language language, LineDiff change) {
+        var line = change.line();
+        var name = name(language, line.exercise());
+        if (change.isNew()) {
+            return List.of(words.say(
+                    language, "program.changed.new", name, dose(language, line), days(language, line.days())));
+        }
+        if (change.isTakenOut()) {
+            return List.of(words.say(language, "program.changed.out", name));
+        }
+        var before = change.before().orElseThrow();
+        var fields = new ArrayList<>(change.fields());
+        var sentences = new ArrayList<String>();
+        if (fields.contains(Field.MINUTES) && fields.contains(Field.REPETITIONS)) {
+            fields.removeAll(List.of(Field.MINUTES, Field.REPETITIONS, Field.SETS, Field.HOLD));
+            sentences.add(words.say(language, "program.changed.dose", name, dose(language, line)));
+        }
+        fields.forEach(field -> sentences.add(field(language, name, field, before, line)));
+        return sentences;
+    }
+
+    private String field(Language language, String name, Field field, ProgramLine before, ProgramLine after) {
+        var was = before.dose();
+        var is = after.dose();
+        return switch (field) {
+            case SETS -> number(language, "program.changed.sets", name, is.sets(), was.sets());
+            case REPETITIONS ->
+                number(language, "program.changed.repetitions", name, is.repetitions(), was.repetitions());
+            case HOLD -> hold(language, name, was, is);
+            case MINUTES -> number(language, "program.changed.minutes", name, is.minutes(), was.minutes());
+            case TIMES_A_DAY -> number(language, "program.changed.aDay", name, is.timesADay(), was.timesADay());
+            case SIDE -> words.say(language, "program.changed.side", name, side(language, after.side()));
+            case DAYS ->
+                words.say(
+                        language,
+                        "program.changed.days",
+                        name,
+                        days(language, after.days()),
+                        days(language, before.days()));
+            case FROM -> words.say(language, "program.changed.from", name, after.from());
+            case UNTIL -> until(language, name, after.until());
+            case NOTE ->
+                words.say(
+                        language, after.note().isBlank() ? "program.changed.note.none" : "program.changed.note", name);
+        };
+    }
+
+    private String number(Language language, String key, String name, int is, int was) {
+        return words.say(language, key, name, is, was);
+    }
+
+    private String hold(Language language, String name, Dose was, Dose is) {
+        return is.holdSeconds() == 0
+                ? words.say(language, "program.changed.hold.none", name)
+                : number(language, "program.changed.hold", name, is.holdSeconds(), was.holdSeconds());
+    }
+
+    private String until(Language language, String name, Optional<LocalDate> until) {
+        return until.map(last -> words.say(language, "program.changed.until", name, last))
+                .orElseGet(() -> words.say(language, "program.changed.until.none", name));
+    }
+}

@@ -1,0 +1,63 @@
+package org.hearthway.program.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.Programs.Caution;
+import org.hearthway.program.Programs.Draft;
+import org.springframework.stereotype.Component;
+
+/** Where exercises of a program meet rules of care of the child's path. */
+@Component
+class Cautions {
+
+    private final Plans plans;
+    private final ExerciseLibrary library;
+
+    Cautions(Plans plans, ExerciseLibrary library) {
+        this.plans = plans;
+        this.library = library;
+    }
+
+    /** Every rule of care of the child's plan, whenever it holds. */
+    List<Plan.Care> rules(Viewer viewer, ChildId child) {
+        return plans.plan(viewer, child).stream()
+                .flatMap(p -> p.plan().stages().stream())
+                .flatMap(stage -> stage.precautions().stream())
+                .toList();
+    }
+
+    List<Caution> of(Draft draft, List<Plan.Care> rules) {
+        var found = new ArrayList<Caution>();
+        for (int i = 0; i < draft.lines().size(); i++) {
+            var line = draft.lines().get(i);
+            var first = draft.effective();
+            for (var care : rules) {
+                var from = care.from().isBefore(first) ? first : care.from();
+                if (carries(line.exercise(), care)
+                        && line.firstDayWithin(from, care.until()).isPresent()) {
+                    found.add(new Caution(i, care));
+                }
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    /** The rule that locks an exercise on a day, if one does. */
+    Optional<Plan.Care> lock(String exercise, java.time.LocalDate day, List<Plan.Care> rules) {
+        return rules.stream()
+                .filter(care -> care.rule().forbids() && care.holdsOn(day) && carries(exercise, care))
+                .findFirst();
+    }
+
+    private boolean carries(String exercise, Plan.Care care) {
+        return library.find(exercise)
+                .filter(e -> e.tags().contains(care.rule().tag()))
+                .isPresent();
+    }
+}

@@ -1,0 +1,191 @@
+package org.hearthway.program.internal;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Gate;
+import org.hearthway.base.Invalid;
+import org.hearthway.base.NotAvailable;
+import org.hearthway.base.Viewer;
+import org.hearthway.content.SignOff;
+import org.hearthway.program.Exercise;
+import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.HomeWeek;
+import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.program.engine.WeekSchedule;
+import org.hearthway.program.engine.WeekSchedule.Dated;
+import org.hearthway.program.events.SessionLogged;
+import org.hearthway.program.events.SessionTakenBack;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionOperations;
+
+/** The family's week, laid out from the stored versions, and what was said of it. */
+@Service
+class StoredHomeWeek implements HomeWeek {
+
+    /** Most days asked for at once. */
+    private static final int MOST_DAYS = 400;
+
+    private final ProgramStore programs;
+    private final SessionStore sessions;
+    private final Gate gate;
+    private final Cautions cautions;
+    private final ExerciseLibrary library;
+    private final PaceSetting pace;
+    private final SignOff signOff;
+    private final SessionRules rules;
+    private final ApplicationEventPublisher events;
+    private final TransactionOperations transaction;
+    private final Clock clock;
+
+    StoredHomeWeek(
+            ProgramStore programs,
+            SessionStore sessions,
+            Gate gate,
+            Cautions cautions,
+            ExerciseLibrary library,
+            PaceSetting pace,
+            SignOff signOff,
+            SessionRules rules,
+            ApplicationEventPublisher events,
+            TransactionOperations transaction,
+            Clock clock) {
+        this.programs = programs;
+        this.sessions = sessions;
+        this.gate = gate;
+        this.cautions = cautions;
+        this.library = library;
+        this.pace = pace;
+        this.signOff = signOff;
+        this.rules = rules;
+        this.events = events;
+        this.transaction = transaction;
+        this.clock = clock;
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Day> days(Viewer viewer, ChildId child, LocalDate from, int count) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        if (count < 1 || count > MOST_DAYS) {
+            throw new IllegalArgumentException("1 to " + MOST_DAYS + " days at once");
+        }
+        var versions = programs.all(child).stream()
+                .map(v -> new Dated(v.number(), v.effective(), v.lines()))
+                .toList();
+        var plan = WeekSchedule.days(versions, from, count);
+        var logged = sessions.counting(child, from, from.plusDays(count - 1L)).stream()
+                .collect(Collectors.toMap(Slot::of, Function.identity()));
+        var care = cautions.rules(viewer, child);
+        var shown = shown(viewer, plan);
+        return plan.stream()
+                .map(day -> new Day(
+                        day.date(),
+                        day.lines().stream()
+                                .filter(line -> shown.contains(line.exercise()))
+                                .filter(line -> cautions.lock(line.exercise(), day.date(), care)
+                                        .isEmpty())
+                                .map(line -> planned(line, day.date(), logged))
+                                .toList()))
+                .toList();
+    }
+
+    /** An exercise on a day. */
+    private record Slot(String exercise, LocalDate day) {
+        static Slot of(Logged logged) {
+            return new Slot(logged.entry().exercise(), logged.entry().day());
+        }
+    }
+
+    private Planned planned(ProgramLine line, LocalDate day, Map<Slot, Logged> logged) {
+        return new Planned(
+                library.find(line.exercise()).orElseThrow(),
+                line,
+                pace.pace().minutes(line),
+                Optional.ofNullable(logged.get(new Slot(line.exercise(), day))));
+    }
+
+    /** Which exercises this viewer sees: a family only those the clinic has accepted, staff all. */
+    private Set<String> shown(Viewer viewer, List<WeekSchedule.DayPlan> plan) {
+        var all = plan.stream()
+                .flatMap(day -> day.lines().stream())
+                .map(ProgramLine::exercise)
+                .distinct()
+                .flatMap(id -> library.find(id).stream())
+                .toList();
+        if (viewer instanceof Viewer.Person person && person.isStaff()) {
+            return all.stream().map(Exercise::id).collect(Collectors.toSet());
+        }
+        return signOff.shownAmong(all.stream().map(Exercise::item).toList()).stream()
+                .map(SignOff.Item::id)
+                .collect(Collectors.toSet());
+    }
+
+    @Override
+    public boolean log(Viewer viewer, ChildId child, Entry entry) {
+        gate.require(viewer, Action.LOG_SESSION, child);
+        var by = person(viewer);
+        Invalid.ifAny(rules.check(entry, LocalDate.now(clock.withZone(by.zone()))));
+        try {
+            transaction.executeWithoutResult(t -> add(by, child, entry));
+        } catch (DuplicateKeyException sentTwiceAtOnce) {
+            transaction.executeWithoutResult(t -> add(by, child, entry));
+        }
+        return isSevere(entry);
+    }
+
+    private void add(Viewer.Person by, ChildId child, Entry entry) {
+        var known = sessions.childOf(entry.key());
+        if (known.isPresent()) {
+            if (!known.get().equals(child)) {
+                throw new NotAvailable();
+            }
+            return;
+        }
+        var now = clock.instant();
+        sessions.add(child, by, now, entry);
+        events.publishEvent(
+                new SessionLogged(child, by, now, entry.key(), entry.exercise(), entry.day(), entry.pain()));
+    }
+
+    private static boolean isSevere(Entry entry) {
+        return entry.pain().filter(p -> p >= SessionLogged.SEVERE_PAIN).isPresent();
+    }
+
+    private static Viewer.Person person(Viewer viewer) {
+        if (viewer instanceof Viewer.Person person) {
+            return person;
+        }
+        throw new NotAvailable();
+    }
+
+    @Override
+    @Transactional
+    public void takeBack(Viewer viewer, ChildId child, String exercise, LocalDate day) {
+        gate.require(viewer, Action.LOG_SESSION, child);
+        var counts = sessions.counting(child, day, day).stream()
+                .anyMatch(logged -> logged.entry().exercise().equals(exercise));
+        if (counts) {
+            var now = clock.instant();
+            sessions.takeBack(child, person(viewer), now, exercise, day);
+            events.publishEvent(new SessionTakenBack(child, viewer, now, exercise, day));
+        }
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Logged> entries(Viewer viewer, ChildId child, LocalDate from, LocalDate until) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        return sessions.counting(child, from, until);
+    }
+}

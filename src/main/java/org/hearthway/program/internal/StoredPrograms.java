@@ -1,0 +1,161 @@
+package org.hearthway.program.internal;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Gate;
+import org.hearthway.base.Invalid;
+import org.hearthway.base.NotAvailable;
+import org.hearthway.base.Overtaken;
+import org.hearthway.base.Problem;
+import org.hearthway.base.Viewer;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.program.Exercise;
+import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.ProgramWords;
+import org.hearthway.program.Programs;
+import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.program.engine.ProgramRules;
+import org.hearthway.program.events.ProgramSaved;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Programs in the database. */
+@Service
+class StoredPrograms implements Programs {
+
+    private final ProgramStore store;
+    private final Gate gate;
+    private final Cautions cautions;
+    private final ExerciseLibrary library;
+    private final ProgramWords words;
+    private final ClinicSettings clinic;
+    private final ApplicationEventPublisher events;
+    private final Clock clock;
+
+    StoredPrograms(
+            ProgramStore store,
+            Gate gate,
+            Cautions cautions,
+            ExerciseLibrary library,
+            ProgramWords words,
+            ClinicSettings clinic,
+            ApplicationEventPublisher events,
+            Clock clock) {
+        this.store = store;
+        this.gate = gate;
+        this.cautions = cautions;
+        this.library = library;
+        this.words = words;
+        this.clinic = clinic;
+        this.events = events;
+        this.clock = clock;
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<Version> latest(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        return store.latest(child);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Version> history(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        return store.all(child);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Caution> cautions(Viewer viewer, ChildId child, Draft draft) {
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        return cautions.of(draft, cautions.rules(viewer, child));
+    }
+
+    @Override
+    @Transactional
+    public Version save(Viewer viewer, ChildId child, Draft draft, int seen) {
+        gate.require(viewer, Action.CHANGE_PROGRAM, child);
+        if (!(viewer instanceof Viewer.Person author)) {
+            throw new NotAvailable();
+        }
+        check(viewer, child, draft);
+        var before = store.latest(child);
+        if (before.map(Version::number).orElse(0) != seen) {
+            throw new Overtaken();
+        }
+        var version = new Version(
+                seen + 1,
+                draft.effective(),
+                draft.lines(),
+                author.account(),
+                ProgramStore.utc(clock.instant()).toInstant(),
+                draft.reason().strip());
+        store.insert(child, version);
+        store.drop(author.account(), child);
+        events.publishEvent(new ProgramSaved(
+                child,
+                viewer,
+                version.at(),
+                version.number(),
+                words.told(before.map(Version::lines).orElse(List.of()), version.lines())));
+        return version;
+    }
+
+    private void check(Viewer viewer, ChildId child, Draft draft) {
+        var problems = new ArrayList<Problem>();
+        problems.addAll(ProgramRules.check(draft.lines(), sided()));
+        problems.addAll(ProgramRules.checkEffective(draft.effective(), LocalDate.now(clock.withZone(clinic.zone()))));
+        problems.addAll(ProgramRules.checkReason(draft.reason()));
+        for (var caution : cautions.of(draft, cautions.rules(viewer, child))) {
+            if (caution.care().rule().forbids()) {
+                problems.add(locked(draft.lines().get(caution.line()), caution));
+            }
+        }
+        Invalid.ifAny(problems);
+    }
+
+    private Problem locked(ProgramLine line, Caution caution) {
+        var tag = caution.care().rule().tag();
+        return Problem.at(
+                ProgramRules.field(caution.line(), "from"),
+                "program.problem.locked",
+                caution.line() + 1,
+                library.find(line.exercise()).orElseThrow().name(),
+                library.precaution(tag).orElse(caution.care().rule().says()),
+                caution.care().until());
+    }
+
+    private Map<String, Boolean> sided() {
+        return library.all().stream().collect(Collectors.toMap(Exercise::id, Exercise::sided));
+    }
+
+    @Override
+    @Transactional
+    public void keepDraft(Viewer.Person viewer, ChildId child, Draft draft, int seen) {
+        gate.require(viewer, Action.CHANGE_PROGRAM, child);
+        store.keep(viewer.account(), child, draft, seen, clock.instant());
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<KeptDraft> keptDraft(Viewer.Person viewer, ChildId child) {
+        gate.require(viewer, Action.CHANGE_PROGRAM, child);
+        return store.draft(viewer.account(), child);
+    }
+
+    @Override
+    @Transactional
+    public void dropDraft(Viewer.Person viewer, ChildId child) {
+        gate.require(viewer, Action.CHANGE_PROGRAM, child);
+        store.drop(viewer.account(), child);
+    }
+}
