@@ -32,7 +32,7 @@ class ContentCheck implements SmartInitializingSingleton {
         this.kinds = kinds;
         this.place = folder.isBlank()
                 ? "classpath:/content/"
-                : Path.of(folder).toAbsolutePath().normalize().toUri().toString();
+                : "file:" + Path.of(folder).toAbsolutePath().normalize().toUri().getRawPath();
     }
 
     @Override
