@@ -1,0 +1,109 @@
+package org.hearthway.browser;
+
+import com.icegreen.greenmail.util.GreenMail;
+import com.icegreen.greenmail.util.ServerSetup;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.hearthway.HearthwayApplication;
+import org.hearthway.testing.HearthwayTest;
+import org.hearthway.testing.SettableClock;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.support.GenericApplicationContext;
+
+/**
+ * The whole program on a port of its own, on an empty database in memory, with a clock that the test moves and a mail
+ * server that keeps what it is given. It begins at {@link HearthwayTest#START}.
+ */
+public final class RunningClinic implements AutoCloseable {
+
+    private final SettableClock clock = new SettableClock(HearthwayTest.START);
+    private final GreenMail mail = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
+    private final ConfigurableApplicationContext context;
+    private final String url;
+
+    private RunningClinic(String profile, List<String> settings) {
+        mail.start();
+        var port = freePort();
+        url = "http://localhost:" + port;
+        var name = profile + UUID.randomUUID();
+        var all = new ArrayList<>(List.of(
+                "server.port=" + port,
+                "spring.datasource.url=jdbc:h2:mem:" + name
+                        + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1",
+                "spring.mail.host=127.0.0.1",
+                "spring.mail.port=" + mail.getSmtp().getPort(),
+                "hearthway.data=target/browser-data/" + name,
+                "hearthway.clinic.base-url=" + url));
+        all.addAll(settings);
+        context = new SpringApplicationBuilder(HearthwayApplication.class)
+                .profiles(profile)
+                .initializers(empty -> {
+                    var beans = (GenericApplicationContext) empty;
+                    beans.getBeanFactory().registerSingleton("onlyTheProgram", new OnlyTheProgram());
+                    beans.registerBean("settableClock", SettableClock.class, () -> clock, b -> b.setPrimary(true));
+                })
+                .run(all.stream().map(setting -> "--" + setting).toArray(String[]::new));
+    }
+
+    /** The demo clinic; more settings as {@code name=value}. */
+    public static RunningClinic demo(String... settings) {
+        return new RunningClinic("demo", List.of(settings));
+    }
+
+    /** A real clinic on an empty database; more settings as {@code name=value}. */
+    public static RunningClinic real(String... settings) {
+        var all = new ArrayList<>(List.of(
+                "hearthway.clinic.name=Fernhollow Clinic",
+                "hearthway.clinic.sender-name=Fernhollow Office",
+                "hearthway.clinic.sender-address=office@fernhollow.example",
+                "hearthway.clinic.zone=America/New_York",
+                "hearthway.clinic.emergency-number=555-0100",
+                "hearthway.clinic.urgent-line=555-0121",
+                "hearthway.clinic.office-line=555-0134",
+                "hearthway.clinic.office-days=monday,tuesday,wednesday,thursday,friday",
+                "hearthway.clinic.office-opens=08:00",
+                "hearthway.clinic.office-closes=16:30"));
+        all.addAll(List.of(settings));
+        return new RunningClinic("clinic", all);
+    }
+
+    private static int freePort() {
+        try (var socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            return socket.getLocalPort();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Where it answers, without a slash at the end. */
+    public String url() {
+        return url;
+    }
+
+    /** The one clock of the program. */
+    public SettableClock clock() {
+        return clock;
+    }
+
+    /** The mail server it sends through. */
+    public GreenMail mail() {
+        return mail;
+    }
+
+    /** A part of the program, to look behind the screens. */
+    public <T> T part(Class<T> type) {
+        return context.getBean(type);
+    }
+
+    @Override
+    public void close() {
+        context.close();
+        mail.stop();
+    }
+}
