@@ -1,12 +1,16 @@
 package org.hearthway.path;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Template;
 
 /** A child's plan on its pathway. */
 public interface Plans {
@@ -19,14 +23,14 @@ public interface Plans {
         /** The stage. */
         String stage();
 
-        /** The day. */
-        LocalDate day();
-
         /** It happened on that day, or the clinic has fixed it (an operation date). */
         record Fix(String stage, LocalDate day) implements Change {}
 
         /** It shall be planned on that day, whatever the rule says. */
         record SetByHand(String stage, LocalDate day) implements Change {}
+
+        /** Back to the rule: a date given earlier counts no more. */
+        record ByRule(String stage) implements Change {}
     }
 
     /** A stage whose first day would move. */
@@ -35,16 +39,57 @@ public interface Plans {
     /** What a change would do; nothing is saved. */
     record Preview(Plan before, Plan after, List<Move> moves, boolean outsideTheRule, long version) {}
 
+    /** What a decision was about. */
+    enum Kind {
+        BEGUN,
+        FIXED,
+        SET_BY_HAND,
+        BACK_TO_RULE
+    }
+
+    /**
+     * One decision about a child's path, as it was taken. None is altered; a later one supersedes it.
+     *
+     * @param version counted up per child, from 1
+     * @param name the path begun or the stage dated
+     * @param day the day given; empty when a stage went back to its rule
+     */
+    record Decision(
+            long version,
+            Kind kind,
+            Bilingual name,
+            Optional<LocalDate> day,
+            String reason,
+            Optional<AccountId> by,
+            Instant at) {}
+
     /** The pathways that a child can begin. */
-    List<org.hearthway.path.engine.Template> pathways();
+    List<Template> pathways();
 
     /** The child's plan as of today; empty while no path was begun. */
     Optional<ChildPlan> plan(Viewer viewer, ChildId child);
 
-    /** Begins a path on a day; a child is on one path at a time, the former plan stays readable in the trail. */
+    /** The plan of every child on a path, as of today; for staff and the machine. */
+    Map<ChildId, Plan> all(Viewer viewer);
+
+    /** Everything that was decided for a child's path, newest first; for staff. */
+    List<Decision> decisions(Viewer viewer, ChildId child);
+
+    /**
+     * Begins a path on a day, at most 20 years back and 2 years ahead; a child is on one path at a time, the former
+     * plan stays readable in the trail.
+     *
+     * @param reason kept with it, 3 to 500 characters
+     * @throws org.hearthway.base.Invalid naming field and bound
+     */
     void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason);
 
-    /** What would move if the change were made. */
+    /**
+     * What would move if the change were made.
+     *
+     * @throws org.hearthway.base.Invalid when the day lies out of bounds or would put a stage before the one in front
+     *     of it
+     */
     Preview preview(Viewer viewer, ChildId child, Change change);
 
     /**
@@ -52,6 +97,7 @@ public interface Plans {
      *
      * @param reason kept with it, 3 to 500 characters
      * @param seen the version of the plan that the person saw
+     * @throws org.hearthway.base.Invalid naming field and bound
      * @throws org.hearthway.base.Overtaken when somebody else changed the plan in between
      */
     void apply(Viewer viewer, ChildId child, Change change, String reason, long seen);

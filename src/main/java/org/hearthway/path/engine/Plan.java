@@ -3,6 +3,7 @@ package org.hearthway.path.engine;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A child's plan on a day: every stage with its dates and the reason for each.
@@ -17,7 +18,10 @@ public record Plan(Template template, LocalDate today, List<Planned> stages) {
         stages = List.copyOf(stages);
     }
 
-    /** The stage that today lies in: the last that has begun; empty before the first. */
+    /**
+     * The one stage that today lies in: of those that have begun, the one that lasts longest, so that a check of a
+     * single day does not end the weeks around it. Empty before the first.
+     */
     public Optional<Planned> now() {
         return stages.stream().filter(s -> s.state() == State.NOW).findFirst();
     }
@@ -27,10 +31,21 @@ public record Plan(Template template, LocalDate today, List<Planned> stages) {
         return stages.stream().filter(s -> s.stage().id().equals(id)).findFirst();
     }
 
+    /** The first stage that begins before the one in front of it, which only dates that people gave can bring about. */
+    public Optional<Planned> outOfOrder() {
+        return IntStream.range(1, stages.size())
+                .filter(i -> stages.get(i).start().isBefore(stages.get(i - 1).start()))
+                .mapToObj(stages::get)
+                .findFirst();
+    }
+
     /** Where a stage lies, seen from today. */
     public enum State {
+        /** Began before today, and another stage is the present one. */
         PAST,
+        /** The present one; never more than one. */
         NOW,
+        /** Begins today or later. */
         TO_COME
     }
 
@@ -81,8 +96,8 @@ public record Plan(Template template, LocalDate today, List<Planned> stages) {
      * @param from the stage counted from, if any
      * @param base the date counted from, if any
      * @param rule the date the rule alone would give
-     * @param shiftedFrom the day that was not open, when the date moved to an open day
-     * @param outside true when a date set by hand lies outside what the rule allows
+     * @param shiftedFrom the day the rule fell on, when the clinic is closed on it and the date moved to an open day
+     * @param outside true when the date lies outside what the rule allows: given by a person, or no day was left
      */
     public record Why(
             Origin origin,
@@ -92,7 +107,10 @@ public record Plan(Template template, LocalDate today, List<Planned> stages) {
             Optional<LocalDate> shiftedFrom,
             boolean outside) {}
 
-    /** A visit to book, first and last day it may lie on, both included; purpose is {@code path/stage/visit}. */
+    /**
+     * A visit to book, first and last day it may lie on, both included; purpose is {@code path/stage/visit}, and for
+     * the later ones of a visit that comes again {@code path/stage/visit/2} and so on.
+     */
     public record VisitWindow(String purpose, String kind, LocalDate from, LocalDate until) {}
 
     /** A rule of care from a first day until the day it no longer holds (half-open). */

@@ -1,5 +1,6 @@
 package org.hearthway.path.engine;
 
+import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,18 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
      * @param usual the gap that is planned
      * @param latest largest gap
      */
-    public record After(Optional<String> stage, Edge edge, Period earliest, Period usual, Period latest) {}
+    public record After(Optional<String> stage, Edge edge, Period earliest, Period usual, Period latest) {
+
+        private static final LocalDate LEAP_CYCLE = LocalDate.of(2024, 1, 1);
+
+        /** Whether earliest, usual and latest keep this order from any day of a leap cycle; months differ in length. */
+        public boolean isOrdered() {
+            return LEAP_CYCLE
+                    .datesUntil(LEAP_CYCLE.plusYears(4))
+                    .allMatch(day -> !day.plus(earliest).isAfter(day.plus(usual))
+                            && !day.plus(usual).isAfter(day.plus(latest)));
+        }
+    }
 
     /**
      * One stage.
@@ -49,6 +61,8 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
      * @param says what happens, in family words
      * @param begins the rule for its first day
      * @param lasts usual length from first to last day; zero for a single day
+     * @param until the later stage whose first day ends this one, if its length is not a fixed one; {@code lasts} is
+     *     then not used
      * @param onOpenDays whether its first day must be an open day of the clinic
      * @param signal whether its date is set by the clinic on a named day, as an operation is
      * @param visits visits to book in it
@@ -63,6 +77,7 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
             Bilingual says,
             After begins,
             Period lasts,
+            Optional<String> until,
             boolean onOpenDays,
             boolean signal,
             List<VisitNeed> visits,
@@ -83,10 +98,13 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
      *
      * @param id identifier within the stage
      * @param kind a kind of visit, see {@code content/visits}
-     * @param after gap from the stage's first day
+     * @param after gap from the stage's first day; negative for a visit that prepares the stage
      * @param before days in which it must lie, counted from there
+     * @param every gap after which it comes again, counted from the first; empty for a single visit
+     * @param times how often in all, at least 1
      */
-    public record VisitNeed(String id, String kind, Period after, Period before) {}
+    public record VisitNeed(
+            String id, String kind, Period after, Period before, Optional<Period> every, int times) {}
 
     /**
      * A rule of care.

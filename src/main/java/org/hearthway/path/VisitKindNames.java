@@ -1,0 +1,10 @@
+package org.hearthway.path;
+
+import java.util.Set;
+
+/** The kinds of visit that a stage may ask for; a port, implemented where visits are kept. */
+public interface VisitKindNames {
+
+    /** Identifiers of all kinds; asked only after all content was read. */
+    Set<String> names();
+}

@@ -1,0 +1,247 @@
+package org.hearthway.path.internal;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthway.base.AccountId;
+import org.hearthway.base.Action;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Gate;
+import org.hearthway.base.Invalid;
+import org.hearthway.base.Overtaken;
+import org.hearthway.base.Problem;
+import org.hearthway.base.Viewer;
+import org.hearthway.clinic.ClinicCalendar;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Course;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.engine.Planner;
+import org.hearthway.path.engine.Template;
+import org.hearthway.path.events.PathChanged;
+import org.hearthway.path.internal.DecisionRecords.Row;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The plans of the clinic's children, made afresh from template, decisions, calendar and today. */
+@Service
+class ChildPlans implements Plans {
+
+    private final PathKind paths;
+    private final DecisionRecords records;
+    private final PathReasons reasons;
+    private final DecisionBounds bounds;
+    private final ClinicCalendar calendar;
+    private final ClinicSettings settings;
+    private final Gate gate;
+    private final Clock clock;
+    private final ApplicationEventPublisher events;
+
+    ChildPlans(
+            PathKind paths,
+            DecisionRecords records,
+            PathReasons reasons,
+            DecisionBounds bounds,
+            ClinicCalendar calendar,
+            ClinicSettings settings,
+            Gate gate,
+            Clock clock,
+            ApplicationEventPublisher events) {
+        this.paths = paths;
+        this.records = records;
+        this.reasons = reasons;
+        this.bounds = bounds;
+        this.calendar = calendar;
+        this.settings = settings;
+        this.gate = gate;
+        this.clock = clock;
+        this.events = events;
+    }
+
+    @Override
+    public List<Template> pathways() {
+        return paths.all();
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<ChildPlan> plan(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        return Standing.of(records.of(child)).map(s -> new ChildPlan(plan(s.pathway(), s.course()), s.version()));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Map<ChildId, Plan> all(Viewer viewer) {
+        gate.require(viewer, Action.LIST_CHILDREN);
+        var plans = new HashMap<ChildId, Plan>();
+        records.all().forEach((child, rows) -> Standing.of(rows)
+                .ifPresent(s -> plans.put(child, plan(s.pathway(), s.course()))));
+        return Map.copyOf(plans);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Decision> decisions(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        var newestFirst = new ArrayList<Decision>();
+        records.of(child).forEach(row -> newestFirst.add(0, decision(row)));
+        return List.copyOf(newestFirst);
+    }
+
+    private Decision decision(Row row) {
+        return new Decision(row.version(), row.kind(), name(row), row.day(), row.reason(), row.by(), row.at());
+    }
+
+    private Bilingual name(Row row) {
+        var template = template(row.pathway());
+        return row.stage()
+                // a stage that a later version of the path left out keeps its identifier
+                .map(id -> template.stage(id).map(Template.Stage::name).orElse(Bilingual.same(id)))
+                .orElse(template.name());
+    }
+
+    @Override
+    @Transactional
+    public void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        bounds.begin(paths.find(pathway), day, reason, today());
+        var version = Standing.of(records.of(child)).map(Standing::version).orElse(0L) + 1;
+        add(viewer, child, version, Kind.BEGUN, pathway, Optional.empty(), Optional.of(day), reason);
+        events.publishEvent(new PathChanged(
+                child, viewer, clock.instant(), reasons.begun(template(pathway), day)));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Preview preview(Viewer viewer, ChildId child, Change change) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        return preview(standing(child), change);
+    }
+
+    private Standing standing(ChildId child) {
+        return Standing.of(records.of(child))
+                .orElseThrow(() -> new Invalid(Problem.at("", "path.problem.none")));
+    }
+
+    private Preview preview(Standing standing, Change change) {
+        var before = plan(standing.pathway(), standing.course());
+        bounds.change(before, change, standing.course().begun(), today());
+        var after = plan(standing.pathway(), changed(standing, change));
+        bounds.order(before, after);
+        var moves = new ArrayList<Move>();
+        for (int i = 0; i < after.stages().size(); i++) {
+            var from = before.stages().get(i);
+            var to = after.stages().get(i);
+            if (!from.start().equals(to.start())) {
+                moves.add(new Move(to.stage().id(), to.stage().name(), from.start(), to.start()));
+            }
+        }
+        var outside = after.stage(change.stage()).filter(s -> s.why().outside()).isPresent();
+        return new Preview(before, after, moves, outside, standing.version());
+    }
+
+    private static Course changed(Standing standing, Change change) {
+        if (change instanceof Change.Fix fix) {
+            return standing.changed(fix.stage(), Optional.of(fix.day()), Origin.ACTUAL);
+        }
+        if (change instanceof Change.SetByHand byHand) {
+            return standing.changed(byHand.stage(), Optional.of(byHand.day()), Origin.SET_BY_HAND);
+        }
+        return standing.changed(change.stage(), Optional.empty(), Origin.RULE);
+    }
+
+    @Override
+    @Transactional
+    public void apply(Viewer viewer, ChildId child, Change change, String reason, long seen) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        var standing = standing(child);
+        if (standing.version() != seen) {
+            throw new Overtaken();
+        }
+        bounds.reason(reason);
+        var preview = preview(standing, change);
+        add(
+                viewer,
+                child,
+                seen + 1,
+                kind(change),
+                standing.pathway(),
+                Optional.of(change.stage()),
+                day(change),
+                reason);
+        events.publishEvent(new PathChanged(child, viewer, clock.instant(), told(preview, change.stage())));
+    }
+
+    private Bilingual told(Preview preview, String stage) {
+        var before = preview.before().stage(stage).orElseThrow();
+        var after = preview.after().stage(stage).orElseThrow();
+        var others = preview.moves().stream().filter(m -> !m.stage().equals(stage)).count();
+        return reasons.told(after, before.start(), (int) others, today());
+    }
+
+    private static Kind kind(Change change) {
+        if (change instanceof Change.Fix) {
+            return Kind.FIXED;
+        }
+        return change instanceof Change.SetByHand ? Kind.SET_BY_HAND : Kind.BACK_TO_RULE;
+    }
+
+    private static Optional<LocalDate> day(Change change) {
+        if (change instanceof Change.Fix fix) {
+            return Optional.of(fix.day());
+        }
+        return change instanceof Change.SetByHand byHand ? Optional.of(byHand.day()) : Optional.empty();
+    }
+
+    private void add(
+            Viewer viewer,
+            ChildId child,
+            long version,
+            Kind kind,
+            String pathway,
+            Optional<String> stage,
+            Optional<LocalDate> day,
+            String reason) {
+        Optional<AccountId> by =
+                viewer instanceof Viewer.Person person ? Optional.of(person.account()) : Optional.empty();
+        records.add(
+                new Row(child, version, kind, pathway, stage, day, reason.strip(), by, clock.instant()), viewer);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Plan.Care> precautions(Viewer viewer, ChildId child, LocalDate day) {
+        return plan(viewer, child)
+                .map(p -> p.plan().stages().stream()
+                        .flatMap(stage -> stage.precautions().stream())
+                        .filter(care -> care.holdsOn(day))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    @Override
+    public Bilingual why(Plan.Planned stage) {
+        return reasons.why(stage);
+    }
+
+    private Plan plan(String pathway, Course course) {
+        return Planner.plan(template(pathway), course, calendar::isOpen, today());
+    }
+
+    private Template template(String pathway) {
+        return paths.find(pathway)
+                .orElseThrow(() -> new IllegalStateException("no path " + pathway + " in the content"));
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), settings.zone());
+    }
+}

@@ -1,0 +1,129 @@
+package org.hearthway.path.internal;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.function.Function;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.Language;
+import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Plan.Why;
+import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.Template.Edge;
+import org.hearthway.words.Words;
+import org.springframework.stereotype.Component;
+
+/** Puts the reason for a date into words. */
+@Component
+class PathReasons {
+
+    private final Words words;
+    private final GapWords gaps;
+
+    PathReasons(Words words, GapWords gaps) {
+        this.words = words;
+        this.gaps = gaps;
+    }
+
+    /** The reason for a stage's first day, in both languages. */
+    Bilingual why(Planned planned) {
+        return told(language -> why(planned, language));
+    }
+
+    private String why(Planned planned, Language language) {
+        return switch (planned.why().origin()) {
+            case ACTUAL -> given(planned, language, "path.why.fixed");
+            case SET_BY_HAND -> given(planned, language, "path.why.by-hand");
+            case RULE -> rule(planned, language);
+        };
+    }
+
+    private String given(Planned planned, Language language, String key) {
+        var parts = new ArrayList<String>();
+        parts.add(words.say(language, key));
+        if (!planned.why().rule().equals(planned.start())) {
+            parts.add(words.say(language, "path.why.rule-alone", date(language, planned.why().rule())));
+        }
+        if (planned.why().outside()) {
+            var earliest = date(language, planned.earliest());
+            var latest = date(language, planned.latest());
+            parts.add(
+                    planned.start().isAfter(planned.latest())
+                            ? words.say(language, "path.why.after-latest", latest)
+                            : words.say(language, "path.why.before-earliest", earliest));
+        }
+        return String.join(" ", parts);
+    }
+
+    private String rule(Planned planned, Language language) {
+        var why = planned.why();
+        var parts = new ArrayList<String>();
+        parts.add(counted(planned, why, language));
+        var beforeClosedDays = why.shiftedFrom().orElse(planned.start());
+        if (planned.stage().signal()) {
+            parts.add(words.say(language, "path.why.no-date-yet"));
+        } else if (pushed(planned, why, beforeClosedDays)) {
+            parts.add(words.say(language, "path.why.in-order"));
+        }
+        why.shiftedFrom().ifPresent(day -> parts.add(words.say(language, "path.why.closed", date(language, day))));
+        if (why.outside()) {
+            parts.add(words.say(language, "path.why.after-latest", date(language, planned.latest())));
+        }
+        return String.join(" ", parts);
+    }
+
+    private static boolean pushed(Planned planned, Why why, LocalDate day) {
+        return why.base()
+                .filter(base -> base.plus(planned.stage().begins().usual()).isBefore(day))
+                .isPresent();
+    }
+
+    private String counted(Planned planned, Why why, Language language) {
+        var base = date(language, why.base().orElse(planned.start()));
+        var gap = planned.stage().begins().usual();
+        var from = why.from();
+        if (from.isEmpty()) {
+            return gap.isZero()
+                    ? words.say(language, "path.why.begins", base)
+                    : words.say(language, "path.why.after-begin", gaps.say(language, gap), base);
+        }
+        var edge = planned.stage().begins().edge() == Edge.START ? "first-day" : "last-day";
+        var name = from.get().name().in(language);
+        return gap.isZero()
+                ? words.say(language, "path.why.on-" + edge, name, base)
+                : words.say(language, "path.why.after-" + edge, gaps.say(language, gap), name, base);
+    }
+
+    private String date(Language language, LocalDate date) {
+        return words.dateWithYear(language, date);
+    }
+
+    /** What the family is told when a path begins. */
+    Bilingual begun(Template template, LocalDate day) {
+        return told(language -> words.say(
+                language, "path.told.begun", template.name(), words.dateWithYear(language, day)));
+    }
+
+    /** What the family is told about a change; dates of this year need no year. */
+    Bilingual told(Planned stage, LocalDate before, int alsoMoved, LocalDate today) {
+        var name = stage.stage().name();
+        if (stage.start().equals(before)) {
+            return told(language ->
+                    words.say(language, "path.told.stands", name, near(language, stage.start(), today)));
+        }
+        return told(language -> words.say(
+                language,
+                "path.told.moved",
+                name,
+                near(language, stage.start(), today),
+                near(language, before, today),
+                alsoMoved));
+    }
+
+    private static Bilingual told(Function<Language, String> say) {
+        return new Bilingual(say.apply(Language.EN), say.apply(Language.ES));
+    }
+
+    private String near(Language language, LocalDate date, LocalDate today) {
+        return date.getYear() == today.getYear() ? words.date(language, date) : words.dateWithYear(language, date);
+    }
+}
