@@ -39,7 +39,8 @@ public sealed interface HolidayRule {
 
         @Override
         public Optional<LocalDate> in(int year) {
-            return Optional.of(Year.of(year).atMonth(month).atDay(1).with(TemporalAdjusters.dayOfWeekInMonth(nth, weekday)));
+            return Optional.of(
+                    Year.of(year).atMonth(month).atDay(1).with(TemporalAdjusters.dayOfWeekInMonth(nth, weekday)));
         }
     }
 

@@ -48,7 +48,9 @@ class HolidayKind implements ContentKind {
         var given = List.of(onDay.isPresent(), onWeekday.isPresent(), easter.isPresent());
         if (given.stream().filter(yes -> yes).count() != 1) {
             entry.wrong(
-                    "name", "the holiday has no rule or several", "one of each-year-on, weekday-of-month, days-from-easter");
+                    "name",
+                    "the holiday has no rule or several",
+                    "one of each-year-on, weekday-of-month, days-from-easter");
             return Optional.empty();
         }
         return onDay.flatMap(HolidayKind::sameDay)

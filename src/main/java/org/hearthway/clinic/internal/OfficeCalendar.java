@@ -28,7 +28,8 @@ class OfficeCalendar implements ClinicCalendar {
 
     @Override
     public boolean isOpen(LocalDate day) {
-        return settings.officeDays().contains(day.getDayOfWeek()) && holiday(day).isEmpty();
+        return settings.officeDays().contains(day.getDayOfWeek())
+                && holiday(day).isEmpty();
     }
 
     @Override

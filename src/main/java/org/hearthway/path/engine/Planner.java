@@ -2,10 +2,8 @@ package org.hearthway.path.engine;
 
 import java.time.LocalDate;
 import java.time.Period;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -84,9 +82,8 @@ public final class Planner {
         var found = found(stage, window);
         var given = course.given(stage);
         var start = given.map(Course.Given::day).orElse(found.day());
-        var outside = given.isPresent()
-                ? start.isBefore(window.first()) || start.isAfter(window.last())
-                : found.outside();
+        var outside =
+                given.isPresent() ? start.isBefore(window.first()) || start.isAfter(window.last()) : found.outside();
         starts.put(stage.id(), start);
         windows.put(stage.id(), window);
         whys.put(
@@ -149,7 +146,8 @@ public final class Planner {
     private LocalDate start(Stage stage) {
         var start = starts.get(stage.id());
         if (start == null) {
-            throw new IllegalArgumentException("a stage counts from " + stage.id() + ", which does not stand before it");
+            throw new IllegalArgumentException(
+                    "a stage counts from " + stage.id() + ", which does not stand before it");
         }
         return start;
     }

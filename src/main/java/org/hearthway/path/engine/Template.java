@@ -103,8 +103,7 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
      * @param every gap after which it comes again, counted from the first; empty for a single visit
      * @param times how often in all, at least 1
      */
-    public record VisitNeed(
-            String id, String kind, Period after, Period before, Optional<Period> every, int times) {}
+    public record VisitNeed(String id, String kind, Period after, Period before, Optional<Period> every, int times) {}
 
     /**
      * A rule of care.

@@ -82,8 +82,9 @@ class ChildPlans implements Plans {
     public Map<ChildId, Plan> all(Viewer viewer) {
         gate.require(viewer, Action.LIST_CHILDREN);
         var plans = new HashMap<ChildId, Plan>();
-        records.all().forEach((child, rows) -> Standing.of(rows)
-                .ifPresent(s -> plans.put(child, plan(s.pathway(), s.course()))));
+        records.all()
+                .forEach((child, rows) ->
+                        Standing.of(rows).ifPresent(s -> plans.put(child, plan(s.pathway(), s.course()))));
         return Map.copyOf(plans);
     }
 
@@ -115,8 +116,7 @@ class ChildPlans implements Plans {
         bounds.begin(paths.find(pathway), day, reason, today());
         var version = Standing.of(records.of(child)).map(Standing::version).orElse(0L) + 1;
         add(viewer, child, version, Kind.BEGUN, pathway, Optional.empty(), Optional.of(day), reason);
-        events.publishEvent(new PathChanged(
-                child, viewer, clock.instant(), reasons.begun(template(pathway), day)));
+        events.publishEvent(new PathChanged(child, viewer, clock.instant(), reasons.begun(template(pathway), day)));
     }
 
     @Override
@@ -127,8 +127,7 @@ class ChildPlans implements Plans {
     }
 
     private Standing standing(ChildId child) {
-        return Standing.of(records.of(child))
-                .orElseThrow(() -> new Invalid(Problem.at("", "path.problem.none")));
+        return Standing.of(records.of(child)).orElseThrow(() -> new Invalid(Problem.at("", "path.problem.none")));
     }
 
     private Preview preview(Standing standing, Change change) {
@@ -183,7 +182,8 @@ class ChildPlans implements Plans {
     private Bilingual told(Preview preview, String stage) {
         var before = preview.before().stage(stage).orElseThrow();
         var after = preview.after().stage(stage).orElseThrow();
-        var others = preview.moves().stream().filter(m -> !m.stage().equals(stage)).count();
+        var others =
+                preview.moves().stream().filter(m -> !m.stage().equals(stage)).count();
         return reasons.told(after, before.start(), (int) others, today());
     }
 
@@ -212,8 +212,7 @@ class ChildPlans implements Plans {
             String reason) {
         Optional<AccountId> by =
                 viewer instanceof Viewer.Person person ? Optional.of(person.account()) : Optional.empty();
-        records.add(
-                new Row(child, version, kind, pathway, stage, day, reason.strip(), by, clock.instant()), viewer);
+        records.add(new Row(child, version, kind, pathway, stage, day, reason.strip(), by, clock.instant()), viewer);
     }
 
     @Override

@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
 import org.hearthway.path.VisitKindNames;
@@ -27,15 +26,15 @@ class PathKind implements ContentKind {
 
     private static final String A_STAGE_BEFORE = "a stage that stands before this one";
 
-    private final List<VisitKindNames> visitKinds;
+    private final VisitKindNames visitKinds;
     private final Map<String, Template> templates = new LinkedHashMap<>();
     private final List<AskedVisit> asked = new ArrayList<>();
 
     /** Where a kind of visit was asked for, so that the mistake can name the line. */
     private record AskedVisit(Entry at, String kind) {}
 
-    PathKind(List<VisitKindNames> visitKinds) {
-        this.visitKinds = List.copyOf(visitKinds);
+    PathKind(VisitKindNames visitKinds) {
+        this.visitKinds = visitKinds;
     }
 
     /** All pathways, by identifier. */
@@ -104,8 +103,7 @@ class PathKind implements ContentKind {
     private static After begins(Entry entry, List<Stage> before) {
         var stage = entry.maybeText("after");
         var edge = entry.maybeChoice("edge", Edge.class).orElse(Edge.START);
-        var after =
-                new After(stage, edge, entry.period("earliest"), entry.period("usual"), entry.period("latest"));
+        var after = new After(stage, edge, entry.period("earliest"), entry.period("usual"), entry.period("latest"));
         if (before.isEmpty() && stage.isPresent()) {
             entry.wrong("after", "the first stage counts from another", "no \"after\": it begins with the path");
         }
@@ -192,18 +190,16 @@ class PathKind implements ContentKind {
 
     @Override
     public void check() {
-        if (visitKinds.isEmpty()) {
-            return;
-        }
-        Set<String> known = new HashSet<>();
-        visitKinds.forEach(kinds -> known.addAll(kinds.names()));
+        var known = visitKinds.names();
         for (var visit : asked) {
             if (!known.contains(visit.kind())) {
                 visit.at()
                         .wrong(
                                 "kind",
                                 "\"kind\" is " + visit.kind(),
-                                "one of " + String.join(", ", known.stream().sorted().toList()));
+                                "one of "
+                                        + String.join(
+                                                ", ", known.stream().sorted().toList()));
             }
         }
     }

@@ -41,7 +41,10 @@ class PathReasons {
         var parts = new ArrayList<String>();
         parts.add(words.say(language, key));
         if (!planned.why().rule().equals(planned.start())) {
-            parts.add(words.say(language, "path.why.rule-alone", date(language, planned.why().rule())));
+            parts.add(words.say(
+                    language,
+                    "path.why.rule-alone",
+                    date(language, planned.why().rule())));
         }
         if (planned.why().outside()) {
             var earliest = date(language, planned.earliest());
@@ -99,16 +102,16 @@ class PathReasons {
 
     /** What the family is told when a path begins. */
     Bilingual begun(Template template, LocalDate day) {
-        return told(language -> words.say(
-                language, "path.told.begun", template.name(), words.dateWithYear(language, day)));
+        return told(
+                language -> words.say(language, "path.told.begun", template.name(), words.dateWithYear(language, day)));
     }
 
     /** What the family is told about a change; dates of this year need no year. */
     Bilingual told(Planned stage, LocalDate before, int alsoMoved, LocalDate today) {
         var name = stage.stage().name();
         if (stage.start().equals(before)) {
-            return told(language ->
-                    words.say(language, "path.told.stands", name, near(language, stage.start(), today)));
+            return told(
+                    language -> words.say(language, "path.told.stands", name, near(language, stage.start(), today)));
         }
         return told(language -> words.say(
                 language,

@@ -19,10 +19,8 @@ record Standing(String pathway, Course course, long version) {
         for (var row : rows) {
             result = Optional.of(result.filter(before -> row.stage().isPresent())
                     .map(before -> before.with(row))
-                    .orElseGet(() -> new Standing(
-                            row.pathway(),
-                            new Course(row.day().orElseThrow(), Map.of()),
-                            row.version())));
+                    .orElseGet(() ->
+                            new Standing(row.pathway(), new Course(row.day().orElseThrow(), Map.of()), row.version())));
         }
         return result;
     }

@@ -5,17 +5,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hearthway.base.Language;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
 import org.hearthway.content.Provenance;
+import org.hearthway.path.VisitKindNames;
 import org.hearthway.visit.VisitKind;
 import org.hearthway.words.Words;
 import org.springframework.stereotype.Component;
 
 /** The kinds of visit, one file each in {@code content/visits}. */
 @Component
-class VisitKinds implements ContentKind {
+class VisitKinds implements ContentKind, VisitKindNames {
 
     private static final Provenance NOWHERE = new Provenance("", 1, Optional.empty(), Optional.empty());
 
@@ -49,6 +51,11 @@ class VisitKinds implements ContentKind {
         return kinds.values().stream()
                 .sorted(Comparator.comparing(kind -> kind.name().in(Language.EN)))
                 .toList();
+    }
+
+    @Override
+    public Set<String> names() {
+        return Set.copyOf(kinds.keySet());
     }
 
     Optional<VisitKind> find(String id) {

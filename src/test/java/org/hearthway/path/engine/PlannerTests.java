@@ -1,0 +1,258 @@
+package org.hearthway.path.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hearthway.path.engine.Paths.EVERY_DAY;
+import static org.hearthway.path.engine.Paths.WEEKDAYS;
+import static org.hearthway.path.engine.Paths.after;
+import static org.hearthway.path.engine.Paths.begins;
+import static org.hearthway.path.engine.Paths.begun;
+import static org.hearthway.path.engine.Paths.day;
+import static org.hearthway.path.engine.Paths.path;
+import static org.hearthway.path.engine.Paths.stage;
+import static org.hearthway.path.engine.Paths.start;
+import static org.hearthway.path.engine.Paths.with;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthway.base.Bilingual;
+import org.hearthway.path.engine.Course.Given;
+import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Plan.State;
+import org.hearthway.path.engine.Plan.VisitWindow;
+import org.hearthway.path.engine.Template.Edge;
+import org.hearthway.path.engine.Template.Precaution;
+import org.hearthway.path.engine.Template.VisitNeed;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlannerTests {
+
+    private static final LocalDate TODAY = day("2026-03-12");
+
+    /** Calendar after surgery on 2026-02-10: reference table SDR-W1, computed with java.time and by script. */
+    @ParameterizedTest
+    @CsvSource({
+        "P3D, 2026-02-13",
+        "P5D, 2026-02-15",
+        "P2W, 2026-02-24",
+        "P3W, 2026-03-03",
+        "P4W, 2026-03-10",
+        "P6W, 2026-03-24",
+        "P3M, 2026-05-10",
+        "P6M, 2026-08-10",
+        "P1Y, 2027-02-10",
+        "P2Y, 2028-02-10"
+    })
+    void countsFromTheDayOfSurgery(String gap, String expected) {
+        var plan = Planner.plan(
+                path(stage("surgery", begins()), stage("next", after("surgery", gap))),
+                begun("2026-02-10"),
+                EVERY_DAY,
+                TODAY);
+        assertThat(start(plan, "next")).isEqualTo(day(expected));
+    }
+
+    /** Month ends: reference table SDR-W1, "always add from the anchor date". */
+    @Test
+    void clampsAtTheEndOfAMonthAndNeverChains() {
+        var template = path(
+                stage("surgery", begins()),
+                stage("half", after("surgery", "P6M")),
+                stage("whole", after("surgery", "P12M")));
+        var summer = Planner.plan(template, begun("2026-08-31"), EVERY_DAY, TODAY);
+        assertThat(start(summer, "half")).isEqualTo(day("2027-02-28"));
+        var yearBefore = Planner.plan(template, begun("2025-08-31"), EVERY_DAY, TODAY);
+        assertThat(start(yearBefore, "half")).isEqualTo(day("2026-02-28"));
+        assertThat(start(yearBefore, "whole")).isEqualTo(day("2026-08-31")).isNotEqualTo(day("2026-08-28"));
+    }
+
+    @Test
+    void countsFromTheLastDayOfAStage() {
+        var plan = Planner.plan(
+                path(
+                        stage("hospital", begins(), Period.ofWeeks(3), Optional.empty(), false, false),
+                        stage("home", after("hospital", Edge.END, "P1D", "P1D", "P1D"))),
+                begun("2026-02-10"),
+                EVERY_DAY,
+                TODAY);
+        assertThat(plan.stage("hospital").orElseThrow().end()).isEqualTo(day("2026-03-03"));
+        assertThat(start(plan, "home")).isEqualTo(day("2026-03-04"));
+    }
+
+    @Test
+    void movesToTheNextOpenDayAndSaysFromWhich() {
+        // 2026-03-28 is a Saturday
+        var check = planned(after("surgery", Edge.START, "P1W", "P2W", "P3W"), "2026-03-14");
+        assertThat(check.start()).isEqualTo(day("2026-03-30"));
+        assertThat(check.why().shiftedFrom()).contains(day("2026-03-28"));
+        assertThat(check.why().outside()).isFalse();
+    }
+
+    @Test
+    void movesToAnEarlierOpenDayWhenTheWindowEndsBefore() {
+        var check = planned(after("surgery", Edge.START, "P1W", "P2W", "P15D"), "2026-03-14");
+        assertThat(check.start()).isEqualTo(day("2026-03-27"));
+        assertThat(check.why().shiftedFrom()).contains(day("2026-03-28"));
+    }
+
+    @Test
+    void saysOutsideWhenTheWindowHoldsNoOpenDay() {
+        var check = planned(after("surgery", Edge.START, "P2W", "P2W", "P15D"), "2026-03-14");
+        assertThat(check.start()).isEqualTo(day("2026-03-30"));
+        assertThat(check.why().outside()).isTrue();
+    }
+
+    private static Planned planned(Template.After rule, String begun) {
+        var template =
+                path(stage("surgery", begins()), stage("check", rule, Period.ZERO, Optional.empty(), true, false));
+        return Planner.plan(template, begun(begun), WEEKDAYS, TODAY)
+                .stage("check")
+                .orElseThrow();
+    }
+
+    @Test
+    void keepsTheDayAPersonGaveAlsoWhenTheClinicIsClosed() {
+        var template = path(
+                stage("surgery", begins()),
+                stage(
+                        "check",
+                        after("surgery", Edge.START, "P5W", "P6W", "P7W"),
+                        Period.ZERO,
+                        Optional.empty(),
+                        true,
+                        false));
+        var sunday = day("2026-03-22");
+        var plan = Planner.plan(
+                template,
+                new Course(day("2026-02-10"), Map.of("check", new Given(sunday, Origin.SET_BY_HAND))),
+                WEEKDAYS,
+                TODAY);
+        var check = plan.stage("check").orElseThrow();
+        assertThat(check.start()).isEqualTo(sunday);
+        assertThat(check.why().origin()).isEqualTo(Origin.SET_BY_HAND);
+        assertThat(check.why().rule()).isEqualTo(day("2026-03-24"));
+        assertThat(check.why().outside()).isFalse();
+    }
+
+    @Test
+    void saysThatADateByHandLiesOutsideTheRule() {
+        var template =
+                path(stage("surgery", begins()), stage("check", after("surgery", Edge.START, "P5W", "P6W", "P7W")));
+        var plan = Planner.plan(
+                template,
+                new Course(day("2026-02-10"), Map.of("check", new Given(day("2026-04-01"), Origin.SET_BY_HAND))),
+                EVERY_DAY,
+                TODAY);
+        assertThat(plan.stage("check").orElseThrow().why().outside()).isTrue();
+    }
+
+    @Test
+    void neverLetsAnOperationWithoutADateSlipIntoThePast() {
+        var template = path(
+                stage("ready", begins()),
+                stage(
+                        "operation",
+                        after("ready", Edge.START, "P2W", "P4W", "P8W"),
+                        Period.ZERO,
+                        Optional.empty(),
+                        true,
+                        true),
+                stage("check", after("operation", "P6W")));
+        var waiting = Planner.plan(template, begun("2026-01-05"), WEEKDAYS, TODAY);
+        assertThat(start(waiting, "operation")).isEqualTo(day("2026-03-13"));
+        assertThat(waiting.stage("operation").orElseThrow().why().outside()).isTrue();
+        assertThat(start(waiting, "check")).isEqualTo(day("2026-04-24"));
+        assertThat(waiting.now().orElseThrow().stage().id()).isEqualTo("ready");
+
+        var happened = Planner.plan(template, begun("2026-01-05", "operation", "2026-02-10"), WEEKDAYS, TODAY);
+        var operation = happened.stage("operation").orElseThrow();
+        assertThat(operation.state()).isEqualTo(State.NOW);
+        assertThat(operation.why().outside()).isFalse();
+        assertThat(start(happened, "check")).isEqualTo(day("2026-03-24"));
+    }
+
+    @Test
+    void aCheckOfOneDayDoesNotEndTheWeeksAroundIt() {
+        var template = path(
+                stage("surgery", begins()),
+                stage("strength", after("surgery", "P1D"), Period.ZERO, Optional.of("half-year"), false, false),
+                stage("check", after("surgery", "P3M")),
+                stage("half-year", after("surgery", "P6M")));
+        for (var today : List.of("2026-05-10", "2026-05-11", "2026-08-09")) {
+            var plan = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, day(today));
+            assertThat(plan.now().orElseThrow().stage().id()).as(today).isEqualTo("strength");
+        }
+        var onTheDay = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-05-10"));
+        assertThat(onTheDay.stage("check").orElseThrow().state()).isEqualTo(State.TO_COME);
+        var after = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-05-11"));
+        assertThat(after.stage("check").orElseThrow().state()).isEqualTo(State.PAST);
+        assertThat(after.stage("strength").orElseThrow().end()).isEqualTo(day("2026-08-09"));
+        var end = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-08-10"));
+        assertThat(end.now().orElseThrow().stage().id()).isEqualTo("half-year");
+    }
+
+    @Test
+    void waitsForTheStageInFrontAndSaysWhenThatIsTooLate() {
+        var template = path(
+                stage("surgery", begins()),
+                stage("check", after("surgery", Edge.START, "P5W", "P6W", "P7W")),
+                stage("three-months", after("surgery", Edge.START, "P11W", "P3M", "P15W")));
+        var plan = Planner.plan(
+                template,
+                new Course(day("2026-02-10"), Map.of("check", new Given(day("2026-06-10"), Origin.SET_BY_HAND))),
+                EVERY_DAY,
+                TODAY);
+        assertThat(start(plan, "three-months")).isEqualTo(day("2026-06-10"));
+        assertThat(plan.stage("three-months").orElseThrow().why().outside()).isTrue();
+        assertThat(plan.outOfOrder()).isEmpty();
+    }
+
+    @Test
+    void unfoldsVisitsFromTheFirstDayNotFromEachOther() {
+        var yearly =
+                new VisitNeed("hips", "hip-xray", Period.ZERO, Period.ofWeeks(2), Optional.of(Period.ofMonths(6)), 3);
+        var before =
+                new VisitNeed("sleep", "pre-anaesthetic", Period.ofDays(-14), Period.ofDays(11), Optional.empty(), 1);
+        var template = path(with(stage("surgery", begins()), List.of(yearly, before), List.of()));
+        var plan = Planner.plan(template, begun("2025-08-31"), EVERY_DAY, TODAY);
+        assertThat(plan.stages().get(0).visits())
+                .containsExactly(
+                        new VisitWindow("test/surgery/hips", "hip-xray", day("2025-08-31"), day("2025-09-14")),
+                        new VisitWindow("test/surgery/hips/2", "hip-xray", day("2026-02-28"), day("2026-03-14")),
+                        new VisitWindow("test/surgery/hips/3", "hip-xray", day("2026-08-31"), day("2026-09-14")),
+                        new VisitWindow("test/surgery/sleep", "pre-anaesthetic", day("2025-08-17"), day("2025-08-28")));
+    }
+
+    /** SDR-W1: precautions end 2026-03-24 when kept for six weeks. */
+    @Test
+    void aRuleOfCareHoldsUntilTheDayBeforeItEnds() {
+        var rule = new Precaution(
+                "passive-trunk-twist", true, Period.ZERO, Period.ofWeeks(6), Bilingual.same("says"), "test");
+        var template = path(with(stage("surgery", begins()), List.of(), List.of(rule)));
+        var care = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, TODAY)
+                .stages()
+                .get(0)
+                .precautions()
+                .get(0);
+        assertThat(care.holdsOn(day("2026-02-09"))).isFalse();
+        assertThat(care.holdsOn(day("2026-02-10"))).isTrue();
+        assertThat(care.holdsOn(day("2026-03-23"))).isTrue();
+        assertThat(care.holdsOn(day("2026-03-24"))).isFalse();
+    }
+
+    @Test
+    void namesTheStageThatAPersonPutBeforeTheOneInFront() {
+        var template = path(stage("first", begins()), stage("second", after("first", "P4W")));
+        var plan = Planner.plan(
+                template,
+                new Course(day("2026-03-01"), Map.of("second", new Given(day("2026-02-01"), Origin.ACTUAL))),
+                EVERY_DAY,
+                TODAY);
+        assertThat(plan.outOfOrder().orElseThrow().stage().id()).isEqualTo("second");
+    }
+}
