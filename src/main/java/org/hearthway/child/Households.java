@@ -26,6 +26,9 @@ public interface Households {
     /** The reach of an account to a child, for the access decision alone; tells nothing else and asks nobody. */
     Optional<Reach> reach(AccountId account, ChildId child);
 
+    /** Whether there is such a child, for the access decision alone; tells nothing else and asks nobody. */
+    boolean exists(ChildId child);
+
     /** Says that this account cares for this child. Saying it again changes the reach. */
     void link(Viewer viewer, ChildId child, AccountId account, Reach reach);
 

@@ -1,5 +1,7 @@
 package org.hearthway.content;
 
+import java.util.List;
+
 /**
  * One kind of content, implemented by the feature that uses it. All kinds are read once, before the program takes
  * its first request; every mistake of every kind is then told together and the start stops.
@@ -14,4 +16,12 @@ public interface ContentKind {
 
     /** Looks across all that was read, once everything of every kind is in: do links resolve, is a rule kept. */
     default void check() {}
+
+    /**
+     * What of this kind families read and an administrator of a real clinic must accept first; empty for content that
+     * families do not read or that says nothing medical.
+     */
+    default List<FamilyText> familyTexts() {
+        return List.of();
+    }
 }

@@ -1,5 +1,6 @@
 package org.hearthway.content;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import org.hearthway.base.Viewer;
@@ -24,6 +25,15 @@ public interface SignOff {
 
     /** Which of these families may see; one query however many. */
     Set<Item> shownAmong(List<Item> items);
+
+    /** All content that families read, by kind and English title; for administrators. */
+    List<FamilyText> all(Viewer viewer);
+
+    /** Who accepted an item in a real clinic: the viewer's tag, and when. */
+    record Acceptance(Item item, String by, Instant at) {}
+
+    /** What was accepted so far; for administrators. */
+    List<Acceptance> accepted(Viewer viewer);
 
     /** Accepts the items in the viewer's name. @throws org.hearthway.base.NotAvailable unless an administrator */
     void accept(Viewer viewer, List<Item> items);

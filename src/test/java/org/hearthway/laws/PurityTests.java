@@ -92,6 +92,8 @@ class PurityTests {
     private static boolean isNoScreen(JavaClass type) {
         var inPackage = type.getPackageName() + ".";
         return !type.isEquivalentTo(HearthwayApplication.class)
+                // hands the library its rules of who may pass
+                && !type.getName().startsWith("org.hearthway.access.internal.SecurityConfiguration")
                 && !inPackage.matches("org\\.hearthway\\.(parts|family|desk|caseload|shell)\\..*")
                 && !inPackage.contains(".ui.");
     }

@@ -1,3 +1,3 @@
-/** How the clinic's settings and calendar are read and answered for. */
+/** Reads the clinic's settings and holidays, and guards which database belongs to which clinic. */
 @org.jspecify.annotations.NullMarked
 package org.hearthway.clinic.internal;

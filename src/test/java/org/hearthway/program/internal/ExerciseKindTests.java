@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.hearthway.content.ContentBroken;
+import org.hearthway.content.ContentFolder;
 import org.hearthway.content.ContentKind;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
@@ -30,7 +31,8 @@ class ExerciseKindTests {
             context.getEnvironment()
                     .getPropertySources()
                     .addFirst(new MapPropertySource("test", java.util.Map.of("hearthway.content", folder.toString())));
-            context.register(ExerciseKind.class, PrecautionTags.class, PaceSetting.class, contentCheck());
+            context.register(
+                    ExerciseKind.class, PrecautionTags.class, PaceSetting.class, ContentFolder.class, contentCheck());
             context.refresh();
             return context.getBean(ExerciseLibrary.class);
         }

@@ -1,0 +1,82 @@
+package org.hearthway.access.internal;
+
+import java.util.Optional;
+import org.hearthway.audit.AuditTrail;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Gate;
+import org.hearthway.base.NotAvailable;
+import org.hearthway.base.Role;
+import org.hearthway.base.Viewer;
+import org.hearthway.child.Households;
+import org.springframework.stereotype.Component;
+
+/** Asks {@link AccessTable}, with the child's household as the only fact besides. */
+@Component
+class AccessGate implements Gate {
+
+    private final Households households;
+    private final AuditTrail trail;
+
+    AccessGate(Households households, AuditTrail trail) {
+        this.households = households;
+        this.trail = trail;
+    }
+
+    @Override
+    public boolean allows(Viewer viewer, Action action, ChildId child) {
+        if (!action.isAboutAChild()) {
+            throw new IllegalArgumentException(action + " is not about a child");
+        }
+        if (viewer instanceof Viewer.Person person) {
+            return allowsPerson(person, action, child);
+        }
+        if (viewer instanceof Viewer.LinkHolder holder) {
+            return holder.child().equals(child)
+                    && AccessTable.grantedToLink().contains(action)
+                    && households.exists(child);
+        }
+        return viewer instanceof Viewer.Machine && households.exists(child);
+    }
+
+    private boolean allowsPerson(Viewer.Person person, Action action, ChildId child) {
+        if (grantedByRole(person, action)) {
+            return households.exists(child);
+        }
+        return person.is(Role.CAREGIVER)
+                && households
+                        .reach(person.account(), child)
+                        .filter(reach -> AccessTable.granted(reach).contains(action))
+                        .isPresent();
+    }
+
+    private static boolean grantedByRole(Viewer.Person person, Action action) {
+        return person.roles().stream()
+                .anyMatch(role -> AccessTable.granted(role).contains(action));
+    }
+
+    @Override
+    public boolean allows(Viewer viewer, Action action) {
+        if (action.isAboutAChild()) {
+            throw new IllegalArgumentException(action + " is about a child");
+        }
+        return viewer instanceof Viewer.Machine
+                || (viewer instanceof Viewer.Person person && grantedByRole(person, action));
+    }
+
+    @Override
+    public void require(Viewer viewer, Action action, ChildId child) {
+        if (!allows(viewer, action, child)) {
+            trail.refused(viewer, action, Optional.of(child));
+            throw new NotAvailable();
+        }
+    }
+
+    @Override
+    public void require(Viewer viewer, Action action) {
+        if (!allows(viewer, action)) {
+            trail.refused(viewer, action, Optional.empty());
+            throw new NotAvailable();
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package org.hearthway.access.internal;
+
+import static org.hearthway.base.Action.ANSWER_VISIT;
+import static org.hearthway.base.Action.BOOK_VISIT;
+import static org.hearthway.base.Action.CHANGE_CHILD;
+import static org.hearthway.base.Action.CHANGE_PATH;
+import static org.hearthway.base.Action.CHANGE_PROGRAM;
+import static org.hearthway.base.Action.ENTER_CHILD;
+import static org.hearthway.base.Action.LINK_CAREGIVER;
+import static org.hearthway.base.Action.LIST_CHILDREN;
+import static org.hearthway.base.Action.LOG_SESSION;
+import static org.hearthway.base.Action.MANAGE_ACCOUNTS;
+import static org.hearthway.base.Action.MANAGE_CLINIC;
+import static org.hearthway.base.Action.RECORD_PUMP;
+import static org.hearthway.base.Action.REPORT;
+import static org.hearthway.base.Action.SEE_FAMILY_PAGES;
+import static org.hearthway.base.Action.SEE_FOLDER;
+import static org.hearthway.base.Action.WORK_DESK;
+import static org.hearthway.base.Action.WORK_NEEDS;
+
+import java.util.Set;
+import org.hearthway.base.Action;
+import org.hearthway.base.Role;
+import org.hearthway.child.Households.Reach;
+
+/** Who may do what: the whole decision in one table. What does not stand here is denied. */
+final class AccessTable {
+
+    private AccessTable() {}
+
+    /** What a caregiver may do, for a child that this caregiver cares for. */
+    static Set<Action> granted(Reach reach) {
+        return switch (reach) {
+            case FULL -> Set.of(SEE_FAMILY_PAGES, LOG_SESSION, ANSWER_VISIT, REPORT);
+            case VIEW_ONLY -> Set.of(SEE_FAMILY_PAGES);
+        };
+    }
+
+    /** What a role may do, for every child of the clinic. A caregiver's role alone grants nothing. */
+    static Set<Action> granted(Role role) {
+        return switch (role) {
+            case CAREGIVER -> Set.of();
+            case THERAPIST -> Set.of(LIST_CHILDREN, SEE_FAMILY_PAGES, SEE_FOLDER, CHANGE_PROGRAM, WORK_NEEDS);
+            case PHYSICIAN ->
+                Set.of(
+                        LIST_CHILDREN,
+                        SEE_FAMILY_PAGES,
+                        SEE_FOLDER,
+                        CHANGE_CHILD,
+                        CHANGE_PATH,
+                        CHANGE_PROGRAM,
+                        RECORD_PUMP,
+                        WORK_NEEDS);
+            case NURSE ->
+                Set.of(
+                        LIST_CHILDREN,
+                        SEE_FAMILY_PAGES,
+                        SEE_FOLDER,
+                        CHANGE_CHILD,
+                        CHANGE_PATH,
+                        RECORD_PUMP,
+                        WORK_NEEDS,
+                        BOOK_VISIT,
+                        ANSWER_VISIT);
+            // answers what a family said on the telephone
+            case COORDINATOR ->
+                Set.of(
+                        LIST_CHILDREN,
+                        ENTER_CHILD,
+                        SEE_FAMILY_PAGES,
+                        SEE_FOLDER,
+                        CHANGE_CHILD,
+                        LINK_CAREGIVER,
+                        WORK_NEEDS,
+                        BOOK_VISIT,
+                        ANSWER_VISIT,
+                        WORK_DESK);
+            // runs the clinic's side of the program, and neither reads a folder nor writes anything clinical
+            case ADMINISTRATOR ->
+                Set.of(
+                        LIST_CHILDREN,
+                        ENTER_CHILD,
+                        SEE_FAMILY_PAGES,
+                        CHANGE_CHILD,
+                        LINK_CAREGIVER,
+                        MANAGE_ACCOUNTS,
+                        MANAGE_CLINIC);
+        };
+    }
+
+    /** What the holder of a link may do, for the child that the link is about. */
+    static Set<Action> grantedToLink() {
+        return Set.of(ANSWER_VISIT);
+    }
+}

@@ -1,0 +1,3 @@
+/** Writes the trail and what is told to families. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.audit.internal;
