@@ -18,8 +18,8 @@ import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.words.Words;
+import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DataSourceTransactionManager;
 import org.springframework.transaction.annotation.EnableTransactionManagement;
@@ -28,7 +28,7 @@ import org.springframework.transaction.annotation.EnableTransactionManagement;
  * What a feature stands on, made small: a migrated database in memory, transactions, words, a clinic in New York that
  * is open on weekdays and closed on May 25, 2026, and a gate that lets everybody do everything but what is denied.
  */
-@Configuration(proxyBeanMethods = false)
+@TestConfiguration(proxyBeanMethods = false)
 @EnableTransactionManagement
 public class LeanClinic {
 

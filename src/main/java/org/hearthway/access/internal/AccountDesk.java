@@ -14,6 +14,7 @@ import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
 import org.hearthway.base.Invalid;
+import org.hearthway.base.Language;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
@@ -133,6 +134,14 @@ class AccountDesk implements Accounts {
         var hasPassword = find(account).passwordHash() != null;
         set(account, hasPassword ? Account.State.ACTIVE : Account.State.INVITED);
         trail.happened(viewer, "enabled: account " + account);
+    }
+
+    @Override
+    @Transactional
+    public void speak(Viewer.Person viewer, Language language) {
+        if (!rows.setLanguage(find(viewer.account()), language)) {
+            throw new Overtaken();
+        }
     }
 
     private void set(AccountId account, Account.State state) {

@@ -111,6 +111,19 @@ class AccountRows {
     }
 
     /** Returns whether the account still had the version that was read. */
+    boolean setLanguage(Stored stored, Language language) {
+        return jdbc.sql("""
+                                update account set language = :language, version = version + 1
+                                where id = :id and version = :seen
+                                """)
+                        .param("language", language.tag())
+                        .param("id", stored.account().id().value())
+                        .param("seen", stored.version())
+                        .update()
+                == 1;
+    }
+
+    /** Returns whether the account still had the version that was read. */
     boolean setPassword(Stored stored, String hash, Account.State state) {
         return jdbc.sql("""
                                 update account set password_hash = :hash, state = :state, version = version + 1
