@@ -16,8 +16,18 @@ public interface Pumps {
     /** A recorded fill. Later records supersede earlier ones; none is altered. */
     record Fill(long number, RefillBy refillBy, String note, AccountId by, Instant at) {}
 
-    /** What a nurse types from the device print-out. */
+    /**
+     * What a nurse types from the device print-out.
+     *
+     * @param filled day of the fill, not in the future and at most 2 years back
+     * @param alarm low-reservoir alarm date, after the fill and at most 10 years ahead
+     * @param marginDays days kept before the alarm, 3 to 14
+     * @param note at most 500 characters
+     */
     record FillData(LocalDate filled, LocalDate alarm, int marginDays, String note) {}
+
+    /** What the clinic keeps to for every pump. */
+    PumpRules rules();
 
     /** The fill that counts; empty when none was recorded. */
     Optional<Fill> current(Viewer viewer, ChildId child);
@@ -27,6 +37,13 @@ public interface Pumps {
 
     /** The refill-by date of every child who has a pump fill; for staff and the machine. */
     Map<ChildId, LocalDate> refillDates(Viewer viewer);
+
+    /**
+     * The refill-by date that a fill would give; nothing is saved.
+     *
+     * @throws org.hearthway.base.Invalid naming field and bound
+     */
+    RefillBy check(FillData data);
 
     /**
      * Records a fill.

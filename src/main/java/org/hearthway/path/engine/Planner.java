@@ -26,7 +26,8 @@ import org.hearthway.path.engine.Template.VisitNeed;
  *
  * <p>Every gap is counted from the date it is anchored on, never from another computed gap, because months differ in
  * length. Stages keep their order: one that follows its rule never begins before the one in front of it. A stage whose
- * date the clinic must name has not happened until somebody says so, and therefore never slips into the past.
+ * date the clinic must name has not happened until somebody says so of it or of a stage after it, and therefore does not
+ * slip into the past by itself.
  */
 public final class Planner {
 
@@ -110,7 +111,17 @@ public final class Planner {
 
     private LocalDate floor(Stage stage, Optional<LocalDate> before) {
         var inOrder = before.orElse(LocalDate.MIN);
-        return stage.signal() && course.given(stage).isEmpty() ? later(inOrder, today.plusDays(1)) : inOrder;
+        return stage.signal() && !isBehind(stage) ? later(inOrder, today.plusDays(1)) : inOrder;
+    }
+
+    /** Whether somebody said when the stage was, or that a stage after it has been. */
+    private boolean isBehind(Stage stage) {
+        var onward = template.stages()
+                .subList(template.stages().indexOf(stage), template.stages().size());
+        return course.given(stage).isPresent()
+                || onward.stream()
+                        .flatMap(later -> course.given(later).stream())
+                        .anyMatch(given -> !given.day().isAfter(today));
     }
 
     private Found found(Stage stage, Window window) {

@@ -167,6 +167,8 @@ class PlannerProperties {
 
     @Property
     void whatTheClinicMustDateNeverLiesInThePastByItself(@ForAll("cases") Case any) {
+        Assume.that(any.course().given().values().stream()
+                .allMatch(given -> given.day().isAfter(any.today())));
         for (var stage : any.plan().stages()) {
             if (stage.stage().signal() && stage.why().origin() == Origin.RULE) {
                 assertThat(stage.start()).isAfter(any.today());
@@ -180,6 +182,9 @@ class PlannerProperties {
         Assume.that(which < any.template().stages().size());
         var before = any.plan();
         var after = moved(any, which, FIRST.plusDays(day)).plan();
+        // a date in the past says of undated operations in front that they have been
+        Assume.that(before.stages().subList(0, which).stream()
+                .noneMatch(s -> s.stage().signal() && s.why().origin() == Origin.RULE));
         assertThat(starts(after).subList(0, which)).isEqualTo(starts(before).subList(0, which));
     }
 

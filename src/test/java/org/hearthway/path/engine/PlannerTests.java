@@ -177,6 +177,19 @@ class PlannerTests {
     }
 
     @Test
+    void anUndatedTrialIsBehindUsOnceALaterStageHasBeen() {
+        var template = path(
+                stage("tests", begins()),
+                stage("trial", after("tests", "P6W"), Period.ofDays(2), Optional.empty(), false, true),
+                stage("operation", after("trial", "P8W"), Period.ZERO, Optional.empty(), false, true));
+        var plan = Planner.plan(template, begun("2025-10-21", "operation", "2026-02-10"), EVERY_DAY, TODAY);
+        assertThat(start(plan, "trial")).isEqualTo(day("2025-12-02"));
+        assertThat(plan.outOfOrder()).isEmpty();
+        var ahead = Planner.plan(template, begun("2025-10-21", "operation", "2026-04-10"), EVERY_DAY, TODAY);
+        assertThat(start(ahead, "trial")).isEqualTo(day("2026-03-13"));
+    }
+
+    @Test
     void aCheckOfOneDayDoesNotEndTheWeeksAroundIt() {
         var template = path(
                 stage("surgery", begins()),

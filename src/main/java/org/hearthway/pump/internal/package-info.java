@@ -1,0 +1,3 @@
+/** Keeps recorded fills and answers for them. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.pump.internal;

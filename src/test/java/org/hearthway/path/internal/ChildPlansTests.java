@@ -1,0 +1,318 @@
+package org.hearthway.path.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.hearthway.base.AccountId;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Invalid;
+import org.hearthway.base.Language;
+import org.hearthway.base.NotAvailable;
+import org.hearthway.base.Overtaken;
+import org.hearthway.base.Problem;
+import org.hearthway.base.Role;
+import org.hearthway.base.Viewer;
+import org.hearthway.content.ContentReading;
+import org.hearthway.path.Plans;
+import org.hearthway.path.Plans.Change;
+import org.hearthway.path.VisitKindNames;
+import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.events.PathChanged;
+import org.hearthway.testing.HearthwayTest;
+import org.hearthway.testing.LeanClinic;
+import org.hearthway.testing.SettableClock;
+import org.hearthway.words.Words;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.ComponentScan;
+import org.springframework.context.annotation.Import;
+import org.springframework.context.event.EventListener;
+import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
+
+/** The clinic's clock stands at Thursday, March 12, 2026, 10:00 in New York. */
+@SpringJUnitConfig(ChildPlansTests.Setting.class)
+class ChildPlansTests {
+
+    @Import(LeanClinic.class)
+    @ComponentScan("org.hearthway.path.internal")
+    static class Setting {
+        @Bean
+        Heard heard() {
+            return new Heard();
+        }
+
+        /** Knows no kind of visit; the cross-check has a test of its own. */
+        @Bean
+        VisitKindNames visitKinds() {
+            return Set::of;
+        }
+    }
+
+    /** Hears what paths tell. */
+    static class Heard {
+        final List<PathChanged> changes = new ArrayList<>();
+
+        @EventListener
+        void on(PathChanged change) {
+            changes.add(change);
+        }
+    }
+
+    private static final Viewer SURGEON =
+            new Viewer.Person(AccountId.random(), "Surgeon", Set.of(Role.PHYSICIAN), Language.EN, LeanClinic.NEW_YORK);
+    private static final LocalDate BEGIN = LocalDate.of(2025, 10, 6);
+    private static final LocalDate SURGERY = LocalDate.of(2026, 2, 10);
+
+    @Autowired
+    private Plans plans;
+
+    @Autowired
+    private PathKind paths;
+
+    @Autowired
+    private LeanClinic.OpenGate gate;
+
+    @Autowired
+    private Heard heard;
+
+    @Autowired
+    private Words words;
+
+    @Autowired
+    private SettableClock clock;
+
+    private final ChildId child = ChildId.random();
+
+    @BeforeEach
+    void openTheGate() {
+        gate.deny();
+        clock.set(HearthwayTest.START);
+        if (paths.all().isEmpty()) {
+            ContentReading.shipped(paths);
+        }
+    }
+
+    private void begin() {
+        plans.begin(SURGEON, child, "sdr", BEGIN, "referred by the clinic");
+        plans.apply(SURGEON, child, new Change.Fix("operation", SURGERY), "done as planned", 1);
+        heard.changes.clear();
+    }
+
+    private LocalDate start(String stage) {
+        return plans.plan(SURGEON, child)
+                .orElseThrow()
+                .plan()
+                .stage(stage)
+                .orElseThrow()
+                .start();
+    }
+
+    @Test
+    void hasNoPlanBeforeAPathIsBegun() {
+        assertThat(plans.plan(SURGEON, child)).isEmpty();
+        assertThat(plans.precautions(SURGEON, child, SURGERY)).isEmpty();
+        assertThat(plans.all(SURGEON)).doesNotContainKey(child);
+        assertThatThrownBy(() -> plans.preview(SURGEON, child, new Change.Fix("operation", SURGERY)))
+                .isInstanceOf(Invalid.class);
+    }
+
+    @Test
+    void aFixedOperationMovesWhatFollows() {
+        begin();
+        assertThat(start("operation")).isEqualTo(SURGERY);
+        assertThat(start("six-week-check")).isEqualTo(LocalDate.of(2026, 3, 24));
+        // 2026-05-10 is a Sunday
+        assertThat(start("three-month-review")).isEqualTo(LocalDate.of(2026, 5, 11));
+        assertThat(plans.all(SURGEON)).containsKey(child);
+        assertThat(plans.plan(SURGEON, child).orElseThrow().version()).isEqualTo(2);
+    }
+
+    @Test
+    void aPreviewSavesNothingAndNamesWhatMoves() {
+        begin();
+        var preview =
+                plans.preview(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)));
+        assertThat(preview.moves()).extracting(Plans.Move::stage).containsExactly("six-month-review", "further");
+        assertThat(preview.moves().get(0).from()).isEqualTo(LocalDate.of(2026, 8, 10));
+        assertThat(preview.outsideTheRule()).isFalse();
+        assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 10));
+        assertThat(heard.changes).isEmpty();
+        var late = plans.preview(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 10, 1)));
+        assertThat(late.outsideTheRule()).isTrue();
+    }
+
+    @Test
+    void anAppliedChangeIsKeptWithItsReasonAndToldInBothLanguages() {
+        begin();
+        plans.apply(
+                SURGEON,
+                child,
+                new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)),
+                " family away ",
+                2);
+        assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 20));
+        assertThat(heard.changes).singleElement().satisfies(change -> {
+            assertThat(change.words().en())
+                    .isEqualTo(
+                            "“Six-month check” is now on Thu, Aug 20. It was on Mon, Aug 10. One more date moved too.");
+            assertThat(change.words().es())
+                    .startsWith("«Revisión de los seis meses» es ahora el")
+                    .contains("otra fecha");
+        });
+        var newest = plans.decisions(SURGEON, child).get(0);
+        assertThat(newest.kind()).isEqualTo(Plans.Kind.SET_BY_HAND);
+        assertThat(newest.reason()).isEqualTo("family away");
+        assertThat(newest.version()).isEqualTo(3);
+        assertThat(newest.day()).contains(LocalDate.of(2026, 8, 20));
+        assertThat(plans.decisions(SURGEON, child)).hasSize(3);
+    }
+
+    @Test
+    void goesBackToTheRuleWithoutForgettingWhatWasSet() {
+        begin();
+        plans.apply(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
+        plans.apply(SURGEON, child, new Change.ByRule("six-month-review"), "back at home", 3);
+        var stage = plans.plan(SURGEON, child)
+                .orElseThrow()
+                .plan()
+                .stage("six-month-review")
+                .orElseThrow();
+        assertThat(stage.start()).isEqualTo(LocalDate.of(2026, 8, 10));
+        assertThat(stage.why().origin()).isEqualTo(Origin.RULE);
+        assertThat(plans.decisions(SURGEON, child)).hasSize(4);
+    }
+
+    @Test
+    void ofTwoWhoChangeAtOnceTheSecondIsToldAndNothingIsLost() {
+        begin();
+        plans.apply(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
+        assertThatThrownBy(() -> plans.apply(
+                        SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 6)), "other", 2))
+                .isInstanceOf(Overtaken.class);
+        assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 20));
+    }
+
+    @Test
+    void aNewPathTakesThePlaceOfTheOldOneAndKeepsItsTrail() {
+        begin();
+        plans.begin(SURGEON, child, "itb", LocalDate.of(2026, 3, 12), "decided with the family");
+        var plan = plans.plan(SURGEON, child).orElseThrow();
+        assertThat(plan.plan().template().id()).isEqualTo("itb");
+        assertThat(plan.plan().stage("operation").orElseThrow().why().origin()).isEqualTo(Origin.RULE);
+        assertThat(plans.decisions(SURGEON, child))
+                .extracting(Plans.Decision::kind)
+                .containsExactly(Plans.Kind.BEGUN, Plans.Kind.FIXED, Plans.Kind.BEGUN);
+    }
+
+    /** Reference table SDR-W1: rules kept six weeks end on 2026-03-24. */
+    @Test
+    void givesTheRulesOfCareOfADay() {
+        begin();
+        assertThat(plans.precautions(SURGEON, child, LocalDate.of(2026, 3, 23)))
+                .extracting(c -> c.rule().tag())
+                .contains("passive-trunk-twist", "passive-hip-flexion-past-90")
+                .doesNotContain("pool");
+        assertThat(plans.precautions(SURGEON, child, LocalDate.of(2026, 3, 24))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "operation, 2025-10-05, day, path.problem.before-begin",
+        "operation, 2036-03-13, day, path.problem.too-far",
+        "operation, 2025-10-07, day, path.problem.order",
+        "nowhere, 2026-03-20, stage, path.problem.stage"
+    })
+    void refusesADayOutOfBoundsOrOrderWithAWayOut(String stage, LocalDate day, String field, String key) {
+        begin();
+        var refused = catchThrowableOfType(
+                Invalid.class, () -> plans.apply(SURGEON, child, new Change.Fix(stage, day), "reason", 2));
+        assertThat(refused.problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.field()).isEqualTo(field);
+            assertThat(problem.key()).isEqualTo(key);
+            for (var language : Language.values()) {
+                assertThat(words.say(language, problem)).isNotBlank().doesNotContain("{");
+            }
+        });
+        assertThat(start("operation")).isEqualTo(SURGERY);
+    }
+
+    @Test
+    void refusesAReasonThatIsTooShortOrTooLong() {
+        begin();
+        for (var reason : List.of("", "  a  ", "r".repeat(501))) {
+            var refused = catchThrowableOfType(
+                    Invalid.class, () -> plans.apply(SURGEON, child, new Change.ByRule("six-month-review"), reason, 2));
+            assertThat(refused.problems()).extracting(Problem::field).containsExactly("reason");
+        }
+    }
+
+    @Test
+    void saysAllThatIsWrongWithABeginningAtOnce() {
+        var refused = catchThrowableOfType(
+                Invalid.class, () -> plans.begin(SURGEON, child, "nowhere", LocalDate.of(2005, 1, 1), ""));
+        assertThat(refused.problems()).extracting(Problem::field).containsExactly("reason", "pathway", "day");
+    }
+
+    @Test
+    void refusesAViewerWhoMayNot() {
+        begin();
+        gate.deny(Action.SEE_FAMILY_PAGES, Action.SEE_FOLDER, Action.CHANGE_PATH, Action.LIST_CHILDREN);
+        var change = new Change.Fix("operation", SURGERY);
+        assertThatThrownBy(() -> plans.plan(SURGEON, child)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.all(SURGEON)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.decisions(SURGEON, child)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.precautions(SURGEON, child, SURGERY)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.preview(SURGEON, child, change)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.apply(SURGEON, child, change, "reason", 2))
+                .isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.begin(SURGEON, child, "itb", SURGERY, "reason"))
+                .isInstanceOf(NotAvailable.class);
+    }
+
+    @Test
+    void explainsEveryDateOfEveryPathInBothLanguages() {
+        for (var template : plans.pathways()) {
+            var other = ChildId.random();
+            plans.begin(SURGEON, other, template.id(), LocalDate.of(2025, 6, 2), "for the words");
+            for (var stage : plans.plan(SURGEON, other).orElseThrow().plan().stages()) {
+                var why = plans.why(stage);
+                assertThat(why.en()).isNotBlank().doesNotContain("{").endsWith(".");
+                assertThat(why.es()).isNotBlank().doesNotContain("{").isNotEqualTo(why.en());
+            }
+        }
+    }
+
+    @Test
+    void explainsADateInOneSentence() {
+        begin();
+        var plan = plans.plan(SURGEON, child).orElseThrow().plan();
+        assertThat(plans.why(plan.stage("six-week-check").orElseThrow()).en())
+                .isEqualTo("6 weeks after the first day of “Surgery” (Feb 10, 2026).");
+        assertThat(plans.why(plan.stage("three-month-review").orElseThrow()).en())
+                .isEqualTo("3 months after the first day of “Surgery” (Feb 10, 2026)."
+                        + " The clinic is closed on May 10, 2026, so it moves to an open day.");
+        assertThat(plans.why(plan.stage("operation").orElseThrow()).en()).startsWith("The clinic has set this day.");
+    }
+
+    @Test
+    void anOperationWithoutADateSaysSo() {
+        plans.begin(SURGEON, child, "sdr", LocalDate.of(2025, 6, 2), "referred");
+        var operation = plans.plan(SURGEON, child)
+                .orElseThrow()
+                .plan()
+                .stage("operation")
+                .orElseThrow();
+        assertThat(operation.start()).isEqualTo(LocalDate.of(2026, 3, 13));
+        assertThat(plans.why(operation).en()).contains("The clinic has not set this date yet.");
+    }
+}

@@ -1,0 +1,194 @@
+package org.hearthway.path.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.hearthway.content.ContentReading;
+import org.hearthway.path.engine.Course;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.engine.Planner;
+import org.hearthway.path.engine.Template;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PathKindTests {
+
+    private static final Set<String> VISIT_KINDS = Set.of(
+            "referral-visit",
+            "gait-film",
+            "hip-xray",
+            "team-meeting",
+            "test-dose",
+            "pre-anaesthetic",
+            "operation",
+            "wound-check",
+            "six-week-check",
+            "review",
+            "therapy",
+            "refill",
+            "orthotics");
+
+    private final PathKind paths = new PathKind(() -> VISIT_KINDS);
+
+    @BeforeEach
+    void readTheShippedPaths() {
+        assertThat(ContentReading.shipped(paths)).isEmpty();
+    }
+
+    private Plan plan(String path, String operation) {
+        var surgery = LocalDate.parse(operation);
+        return Planner.plan(
+                paths.find(path).orElseThrow(),
+                new Course(surgery.minusWeeks(26), Map.of("operation", new Course.Given(surgery, Origin.ACTUAL))),
+                day -> true,
+                surgery.plusDays(30));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"sdr", "itb"})
+    void everyShippedPathIsInOrderInsideItsRulesAndExplained(String path) {
+        var plan = plan(path, "2026-02-10");
+        assertThat(plan.outOfOrder()).isEmpty();
+        assertThat(plan.stages()).allSatisfy(stage -> {
+            assertThat(stage.why().outside()).as(stage.stage().id()).isFalse();
+            assertThat(stage.stage().tasks()).as(stage.stage().id()).isNotEmpty();
+            assertThat(stage.stage().source()).isNotBlank();
+        });
+        assertThat(plan.now().orElseThrow().stage().id()).isEqualTo("home-weeks");
+        assertThat(plan.stages().stream().filter(s -> s.stage().signal()))
+                .extracting(s -> s.stage().id())
+                .contains("operation");
+    }
+
+    /** Reference table SDR-W1 (longer variants): pool from three weeks, swimming from four, other rules end at six; reviews. */
+    @Test
+    void nerveRootSurgeryKeepsTheReferenceCalendar() {
+        var plan = plan("sdr", "2026-02-10");
+        var cares = plan.stage("operation").orElseThrow().precautions();
+        assertThat(cares).allSatisfy(c -> assertThat(c.from()).isEqualTo(LocalDate.parse("2026-02-10")));
+        var ends = cares.stream().collect(Collectors.toMap(c -> c.rule().tag(), Plan.Care::until));
+        assertThat(ends)
+                .containsEntry("pool", LocalDate.parse("2026-03-03"))
+                .containsEntry("swimming", LocalDate.parse("2026-03-10"))
+                .containsEntry("passive-hip-flexion-past-90", LocalDate.parse("2026-03-24"))
+                .containsEntry("passive-trunk-twist", LocalDate.parse("2026-03-24"))
+                .containsEntry("passive-trunk-side-bend", LocalDate.parse("2026-03-24"))
+                .containsEntry("riding", LocalDate.parse("2026-03-24"))
+                .containsEntry("contact-sport", LocalDate.parse("2026-03-24"))
+                .containsEntry("electrical-stimulation", LocalDate.parse("2026-03-24"));
+        assertThat(plan.stage("six-week-check").orElseThrow().start()).isEqualTo(LocalDate.parse("2026-03-24"));
+        assertThat(plan.stage("three-month-review").orElseThrow().start()).isEqualTo(LocalDate.parse("2026-05-10"));
+        assertThat(plan.stage("six-month-review").orElseThrow().start()).isEqualTo(LocalDate.parse("2026-08-10"));
+        assertThat(plan.stage("twelve-month-review").orElseThrow().start()).isEqualTo(LocalDate.parse("2027-02-10"));
+        var second = plan.stage("growing").orElseThrow().visits().get(0);
+        assertThat(LocalDate.parse("2028-02-10")).isBetween(second.from(), second.until());
+    }
+
+    /** SDR-11: the rule forbids a passive bend or twist; what the child does alone is not locked, and the text says so. */
+    @Test
+    void aPassiveRuleKeepsTheWordPassive() {
+        for (var template : paths.all()) {
+            for (var stage : template.stages()) {
+                stage.precautions().stream()
+                        .filter(p -> p.tag().startsWith("passive-"))
+                        .forEach(rule -> {
+                            assertThat(rule.says().en()).contains("passive");
+                            assertThat(rule.says().es()).contains("pasivo");
+                        });
+            }
+        }
+    }
+
+    /** One date for a refill, the pump's own: a path that planned another would stand against it. */
+    @Test
+    void noPathPlansRefills() {
+        assertThat(paths.all())
+                .flatMap(Template::stages)
+                .flatMap(Template.Stage::visits)
+                .extracting(Template.VisitNeed::kind)
+                .doesNotContain("refill");
+    }
+
+    private static final String STAGE = """
+              - id: first
+                name: {en: First, es: Primera}
+                says: {en: Says, es: Dice}
+                begins: {earliest: P0D, usual: P0D, latest: P0D}
+                lasts: P1W
+                why: {en: Because, es: Porque}
+                source: common practice, no source
+            """;
+
+    private static String path(String more) {
+        return """
+            source: common practice, no source
+            version: 1
+            reviewed: {en: none, es: none}
+            name: {en: Small path, es: Camino pequeño}
+            stages:
+            """ + STAGE.indent(0) + more.indent(0);
+    }
+
+    @Test
+    void readsASmallPath() {
+        assertThat(ContentReading.text(paths, "paths/small.yaml", path(""))).isEmpty();
+        assertThat(paths.find("small").orElseThrow().stages()).hasSize(1);
+    }
+
+    @Test
+    void namesTheLineOfEveryMistakeAtOnce() {
+        var lines = ContentReading.text(paths, "paths/small.yaml", path("""
+              - id: second
+                name: {en: Second}
+                says: {en: Says, es: Dice}
+                begins: {after: nowhere, earliest: P5W, usual: P4W, latest: P6W}
+                lasts: P1W
+                until: first
+                visits:
+                  - {id: talk, kind: chat, after: P0D, within: P-1D}
+                precautions:
+                  - {tag: pool, forbids: yes, from: P2W, until: P1W, says: {en: No, es: No}, source: here}
+                colour: red
+                why: {en: Because, es: Porque}
+                source: common practice, no source
+            """));
+        assertThat(lines)
+                .hasSize(9)
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:14: \"es\" is missing"))
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:16: \"after\" is nowhere"))
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:16: \"usual\" is P4W"))
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:17: the stage has both"))
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:18: \"until\" is first"))
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:20: \"within\" is P-1D"))
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:20: \"kind\" is chat, expected one of gait-film"))
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:22: \"until\" is P1W"))
+                .anyMatch(l -> l.startsWith("content/paths/small.yaml:23: \"colour\" is not known here"));
+    }
+
+    @Test
+    void refusesACountFromAnEndThatIsNotKnownYet() {
+        var lines = ContentReading.text(paths, "paths/small.yaml", path("""
+              - id: open
+                name: {en: Open, es: Abierta}
+                says: {en: Says, es: Dice}
+                begins: {after: first, earliest: P1D, usual: P1D, latest: P1D}
+                until: last
+                why: {en: Because, es: Porque}
+                source: common practice, no source
+              - id: last
+                name: {en: Last, es: Última}
+                says: {en: Says, es: Dice}
+                begins: {after: open, edge: end, earliest: P1D, usual: P1D, latest: P1D}
+                lasts: P0D
+                why: {en: Because, es: Porque}
+                source: common practice, no source
+            """));
+        assertThat(lines).singleElement().asString().contains("it counts from the end of open, which is not known yet");
+    }
+}
