@@ -151,6 +151,11 @@ public class Words {
         return format(language, "EEE", date);
     }
 
+    /** The month cut short: "Mar". */
+    public String shortMonth(Language language, LocalDate date) {
+        return format(language, "MMM", date);
+    }
+
     /** A wall-clock time: "10:30 AM". */
     public String time(Language language, LocalTime time) {
         return format(language, "jmm", time);

@@ -1,0 +1,77 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.Span;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+
+/** Small pieces that family pages are made of. */
+final class Bits {
+
+    private Bits() {}
+
+    /** An element with words. */
+    static HtmlContainer el(String tag, String classes, String words) {
+        var element = el(tag, classes);
+        element.getElement().setText(words);
+        return element;
+    }
+
+    /** An element with children. */
+    static HtmlContainer el(String tag, String classes, Component... children) {
+        var element = new HtmlContainer(tag);
+        if (!classes.isBlank()) {
+            element.addClassNames(classes.strip().split(" +"));
+        }
+        element.add(children);
+        return element;
+    }
+
+    /** A small stone that repeats what the words beside it say. */
+    static Span pip(String state) {
+        var pip = Tags.span(("hw-pip " + state).strip(), "");
+        pip.getElement().setAttribute("aria-hidden", "true");
+        return pip;
+    }
+
+    /** A link that calls a number. */
+    static Anchor call(String classes, String number, Component... parts) {
+        var link = new Anchor(telephone(number));
+        if (!classes.isBlank()) {
+            link.addClassNames(classes.strip().split(" +"));
+        }
+        link.add(parts);
+        link.setRouterIgnore(true);
+        return link;
+    }
+
+    /** The address that makes a phone call the number: digits and a leading plus. */
+    static String telephone(String number) {
+        return "tel:" + number.replaceAll("[^0-9+]", "");
+    }
+
+    /** A strip of news, caution or a remark. */
+    static HtmlContainer strip(String kind, Icon icon, Component words) {
+        return el("aside", ("hw-strip " + kind).strip(), icon.draw(), words);
+    }
+
+    /** A strip with plain words. */
+    static HtmlContainer strip(String kind, Icon icon, String words) {
+        return strip(kind, icon, Tags.div("", Tags.span("", words)));
+    }
+
+    /** The title of a page with the small line over it. */
+    static Component hero(String over, String title, Component... below) {
+        var hero = Tags.div("hw-hero u-pb3", Tags.p("when", over), Tags.h1(title));
+        hero.add(below);
+        return hero;
+    }
+
+    /** Says whether a button is pressed. */
+    static void press(NativeButton button, boolean pressed) {
+        button.getElement().setAttribute("aria-pressed", String.valueOf(pressed));
+    }
+}

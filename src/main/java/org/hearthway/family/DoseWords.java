@@ -1,0 +1,77 @@
+package org.hearthway.family;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.ProgramLine;
+
+/** A dose in words: "3 holds of 30 seconds, each side · 8 minutes". */
+final class DoseWords {
+
+    /** One cell of the dose on an exercise's page: a large number or word, and what it counts. */
+    record Cell(String large, String small) {}
+
+    private DoseWords() {}
+
+    /** The dose, its side, how often, and the minutes it takes when they are not the dose itself. */
+    static String said(Reader reader, ProgramLine line, int minutes) {
+        var dose = amount(reader, line);
+        return line.dose().minutes() > 0 ? dose : dose + " · " + reader.say("minutes", minutes);
+    }
+
+    /** The dose, its side and how often. */
+    static String amount(Reader reader, ProgramLine line) {
+        var dose = line.dose();
+        var words = new StringBuilder(core(reader, dose));
+        if (line.side() != ProgramLine.Side.NONE) {
+            words.append(", ").append(reader.say("side." + line.side()));
+        }
+        if (dose.timesADay() > 1) {
+            words.append(", ").append(reader.say("dose.a-day", dose.timesADay()));
+        }
+        return words.toString();
+    }
+
+    private static String core(Reader reader, Dose dose) {
+        if (dose.minutes() > 0) {
+            var minutes = reader.say("minutes", dose.minutes());
+            return dose.sets() > 1 ? reader.say("dose.sets-of-minutes", dose.sets(), minutes) : minutes;
+        }
+        if (dose.holdSeconds() > 0) {
+            var holds = reader.say("dose.holds", dose.repetitions(), dose.holdSeconds());
+            return dose.sets() > 1 ? reader.say("dose.rounds-of", dose.sets(), holds) : holds;
+        }
+        return dose.sets() > 1
+                ? reader.say("dose.rounds-of", dose.sets(), dose.repetitions())
+                : reader.say("dose.times", dose.repetitions());
+    }
+
+    /** Two or three cells. */
+    static List<Cell> cells(Reader reader, ProgramLine line) {
+        var dose = line.dose();
+        var cells = new ArrayList<Cell>();
+        if (dose.minutes() > 0) {
+            cells.add(counted(reader, "minutes", dose.minutes()));
+        } else {
+            if (dose.holdSeconds() > 0) {
+                cells.add(counted(reader, "seconds", dose.holdSeconds()));
+            }
+            cells.add(counted(reader, "times", dose.repetitions()));
+        }
+        if (dose.sets() > 1 && cells.size() < 3) {
+            cells.add(counted(reader, "rounds", dose.sets()));
+        }
+        if (line.side() != ProgramLine.Side.NONE && cells.size() < 3) {
+            cells.add(new Cell(
+                    reader.say("dose.cell.side." + line.side()), reader.say("dose.cell.side." + line.side() + ".of")));
+        }
+        if (dose.timesADay() > 1 && cells.size() < 3) {
+            cells.add(counted(reader, "a-day", dose.timesADay()));
+        }
+        return cells;
+    }
+
+    private static Cell counted(Reader reader, String what, int number) {
+        return new Cell(reader.say("number", number), reader.say("dose.cell." + what, number));
+    }
+}

@@ -1,0 +1,79 @@
+package org.hearthway.family;
+
+import java.time.temporal.ChronoUnit;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.Visits;
+import org.springframework.stereotype.Component;
+
+/** The two facts at the foot of Today: the next date, and where on the path we are. */
+@Component
+class Facts {
+
+    private static final int A_STAGE_OF_WEEKS = 21;
+
+    private final Visits visits;
+    private final Plans plans;
+
+    Facts(Visits visits, Plans plans) {
+        this.visits = visits;
+        this.plans = plans;
+    }
+
+    com.vaadin.flow.component.Component pair(Reader reader) {
+        return Tags.div("hw-pair", next(reader), where(reader));
+    }
+
+    private com.vaadin.flow.component.Component next(Reader reader) {
+        var coming = visits.upcoming(reader.viewer(), reader.id());
+        if (coming.isEmpty()) {
+            return fact(reader, "dates", Icon.DATES, reader.say("next.none"), reader.say("next.none.then"));
+        }
+        var visit = coming.get(0);
+        return fact(
+                reader,
+                "dates",
+                Icon.DATES,
+                reader.large(reader.date(visit.start().toLocalDate())),
+                reader.say("next.at", visit.start().toLocalTime(), answer(reader, visit)));
+    }
+
+    private static String answer(Reader reader, Visit visit) {
+        return reader.say("next." + visit.answer());
+    }
+
+    private com.vaadin.flow.component.Component where(Reader reader) {
+        var plan = plans.plan(reader.viewer(), reader.id());
+        return plan.flatMap(p -> p.plan().now())
+                .map(now -> now(reader, now))
+                .orElseGet(() -> plan.flatMap(p -> p.plan().stages().stream()
+                                .filter(stage -> stage.state() == Plan.State.TO_COME)
+                                .findFirst())
+                        .map(first -> fact(
+                                reader,
+                                "path",
+                                Icon.PATH,
+                                reader.text(first.stage().name()),
+                                reader.say("where.from", first.start())))
+                        .orElseGet(() -> fact(
+                                reader, "path", Icon.PATH, reader.say("where.none"), reader.say("where.none.then"))));
+    }
+
+    private static com.vaadin.flow.component.Component now(Reader reader, Plan.Planned now) {
+        var name = reader.text(now.stage().name());
+        if (ChronoUnit.DAYS.between(now.start(), now.end()) < A_STAGE_OF_WEEKS) {
+            return fact(reader, "path", Icon.PATH, name, PathWords.until(reader, now));
+        }
+        return fact(reader, "path", Icon.PATH, PathWords.week(reader, now), name);
+    }
+
+    private static com.vaadin.flow.component.Component fact(
+            Reader reader, String place, Icon icon, String large, String small) {
+        var key = Tags.span("k", icon.draw("sm"));
+        key.add(Tags.span("", reader.say("fact." + place)));
+        return Tags.link("hw-fact", reader.address(place), key, Tags.span("v", large), Tags.p("d", small));
+    }
+}

@@ -1,0 +1,77 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.html.Aside;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.hearthway.audit.WhatChanged;
+import org.hearthway.audit.WhatChanged.Told;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.springframework.stereotype.Component;
+
+/** Tells what changed in the plan since the person was last here; it can be put away. */
+class NewsStrip extends Aside {
+
+    /** How many changes are told in full. */
+    static final int TOLD = 3;
+
+    /** Where the news come from. */
+    @Component
+    static class Source {
+
+        private final WhatChanged changes;
+        private final LastSeen lastSeen;
+
+        Source(WhatChanged changes, LastSeen lastSeen) {
+            this.changes = changes;
+            this.lastSeen = lastSeen;
+        }
+
+        /** The strip, when there is something new; opening it counts as being here. */
+        Optional<NewsStrip> strip(Reader reader) {
+            var since = lastSeen.open(reader);
+            var told = changes.since(reader.viewer(), reader.id(), since);
+            return told.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new NewsStrip(
+                            reader, told, reader.local(since).toLocalDate(), () -> lastSeen.putAway(reader)));
+        }
+    }
+
+    NewsStrip(Reader reader, List<Told> told, LocalDate since, Runnable putAway) {
+        addClassName("hw-strip");
+        addClassName("hw-news");
+        getElement().setAttribute("aria-label", reader.say("news"));
+        var words = Tags.div("", Bits.el("b", "", since(reader, since)));
+        told.stream().limit(TOLD).forEach(change -> words.add(line(reader.text(change.words()))));
+        if (told.size() > TOLD) {
+            words.add(line(reader.say("news.more", told.size() - TOLD)));
+        }
+        var hide = Tags.round(Icon.CLOSE, reader.say("news.hide"), pressed -> {
+            putAway.run();
+            removeFromParent();
+        });
+        add(Icon.INFO.draw(), words, hide);
+    }
+
+    private static HtmlContainer line(String words) {
+        return Bits.el("span", "", " " + words);
+    }
+
+    /** "New since Tuesday:", or the date when that is more than six days ago. */
+    static String since(Reader reader, LocalDate since) {
+        var days = ChronoUnit.DAYS.between(since, reader.today());
+        if (days <= 0) {
+            return reader.say("news.today");
+        }
+        if (days == 1) {
+            return reader.say("news.yesterday");
+        }
+        return days < 7
+                ? reader.say("news.since", reader.words().weekday(reader.language(), since))
+                : reader.say("news.since", reader.monthDay(since));
+    }
+}

@@ -1,0 +1,47 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.Component;
+import org.hearthway.parts.Drawing;
+import org.hearthway.parts.Stone;
+import org.hearthway.parts.SvgText;
+import org.hearthway.parts.Tags;
+
+/** The stones of the long way, upright in one column: those ahead grow smaller with distance. */
+final class PathStones {
+
+    private PathStones() {}
+
+    /** The folded stones behind us, level, with a line through them. */
+    static Component behind(int count) {
+        var picture = new SvgText("hw-behind-stones", 0, 0, 96, 24).decorative();
+        if (count > 1) {
+            picture.shape("path", "class", "st-behind", "d", "M11 12H" + (11 + 24 * (count - 1)));
+        }
+        for (int i = 0; i < count; i++) {
+            picture.shape("path", "class", "st-done", "d", Stone.outline(11 + 24.5 * i, 12, 9, 6.7, i + 70));
+        }
+        return new Drawing(picture);
+    }
+
+    /** The lit stone. */
+    static Component now() {
+        var outline = Stone.outline(30, 23, 25, 18.5, 80);
+        return stone(new SvgText("", 0, 0, 60, 46)
+                .decorative()
+                .shape("ellipse", "class", "st-glow breathe", "cx", "30", "cy", "23", "rx", "40", "ry", "32")
+                .shape("path", "class", "st-now", "d", outline)
+                .shape("path", "class", "st-now-edge", "d", outline));
+    }
+
+    /** A stone ahead, {@code distance} stones from the next. */
+    static Component later(int distance) {
+        var size = Math.max(12, 21.5 - 1.6 * distance);
+        return stone(new SvgText("", 0, 0, 60, 46)
+                .decorative()
+                .shape("path", "class", "st-later", "d", Stone.outline(30, 23, size, size * 0.74, 81 + distance)));
+    }
+
+    private static Component stone(SvgText picture) {
+        return Tags.span("stone", new Drawing(picture));
+    }
+}

@@ -1,0 +1,172 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.util.List;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.Visits;
+
+/** The path as one straight column: behind us folded, now lit with what to do, ahead with its dates and why. */
+@Route("my/:child/path")
+@PermitAll
+class PathView extends FamilyPage {
+
+    private final transient Plans plans;
+    private final transient Visits visits;
+
+    PathView(Readers readers, Plans plans, Visits visits) {
+        super(readers);
+        this.plans = plans;
+        this.visits = visits;
+    }
+
+    @Override
+    Place place() {
+        return Place.PATH;
+    }
+
+    @Override
+    String title(Reader reader) {
+        return reader.say("place.path");
+    }
+
+    @Override
+    void draw(Reader reader) {
+        plans.plan(reader.viewer(), reader.id())
+                .ifPresentOrElse(plan -> way(reader, plan.plan()), () -> add(none(reader)));
+    }
+
+    private static Component none(Reader reader) {
+        return Tags.div(
+                "",
+                Bits.hero(reader.say("path.of", reader.name()), reader.say("path.none")),
+                Tags.p("u-lead", reader.say("path.none.then")));
+    }
+
+    private void way(Reader reader, Plan plan) {
+        var past = plan.stages().stream().filter(s -> s.state() == Plan.State.PAST).toList();
+        var coming = plan.stages().stream()
+                .filter(s -> s.state() == Plan.State.TO_COME)
+                .toList();
+        var title = plan.now()
+                .map(now -> reader.text(now.stage().name()))
+                .orElseGet(() -> reader.say(coming.isEmpty() ? "path.over" : "path.before"));
+        add(Bits.hero(reader.say("path.of", reader.name()) + " · " + reader.text(plan.template().name()), title));
+        plan.now()
+                .ifPresent(now -> add(Tags.p(
+                        "hw-quiet hw-whereabouts",
+                        reader.say("path.stone", plan.stages().indexOf(now) + 1, plan.stages().size()))));
+        if (!past.isEmpty()) {
+            add(behind(reader, past));
+        }
+        var way = Bits.el("ol", "hw-way");
+        plan.now().ifPresent(now -> way.add(now(reader, now, !past.isEmpty())));
+        for (int i = 0; i < coming.size(); i++) {
+            way.add(later(reader, coming.get(i), i));
+        }
+        add(way);
+        if (!coming.isEmpty()) {
+            add(Bits.strip("quiet", Icon.INFO, reader.say("path.between.means")));
+        }
+    }
+
+    private static Component behind(Reader reader, List<Planned> past) {
+        var last = past.get(past.size() - 1);
+        var count = Tags.span("n", reader.say("path.behind", past.size()));
+        count.add(Bits.el(
+                "span",
+                "hw-s hw-quiet u-thin u-block",
+                reader.say("path.last", reader.text(last.stage().name()), PathWords.was(reader, last))));
+        var summary = Bits.el(
+                "summary", "hw-fold", PathStones.behind(Math.min(past.size(), 4)), count, Icon.DOWN.draw());
+        var list = Bits.el("ul", "hw-behind");
+        for (var stage : past) {
+            list.add(Bits.el(
+                    "li",
+                    "",
+                    Bits.pip("done"),
+                    Tags.span(
+                            "",
+                            Bits.el("b", "hw-b", reader.text(stage.stage().name())),
+                            Bits.el("small", "", PathWords.was(reader, stage)))));
+        }
+        return Bits.el("details", "hw-past", summary, list);
+    }
+
+    private HtmlContainer now(Reader reader, Planned now, boolean somethingBehind) {
+        var card = Tags.div(
+                "now",
+                Bits.el("h2", "", reader.say("path.now", reader.text(now.stage().name()))),
+                Tags.p("win", dates(reader, now)),
+                Tags.p("u-mt1", reader.text(now.stage().says())));
+        if (!now.stage().tasks().isEmpty() || !now.visits().isEmpty()) {
+            var tasks = Bits.el("ul", "hw-tasks plain");
+            now.stage().tasks().forEach(task -> tasks.add(task(Tags.span("", reader.text(task)), "")));
+            visitTasks(reader, now, tasks);
+            card.add(tasks);
+        }
+        card.add(why(reader, now));
+        var row = Bits.el("li", somethingBehind ? "here" : "here first", PathStones.now(), card);
+        row.getElement().setAttribute("aria-current", "step");
+        return row;
+    }
+
+    private static String dates(Reader reader, Planned now) {
+        if (now.start().equals(now.end())) {
+            return reader.large(reader.say("path.on", PathWords.date(reader, now.start())));
+        }
+        return reader.say(
+                "path.since-until", PathWords.date(reader, now.start()), PathWords.date(reader, now.end()));
+    }
+
+    /** The visits that the stage asks for: booked, with what is to answer, or without a day yet. */
+    private void visitTasks(Reader reader, Planned now, HtmlContainer tasks) {
+        if (now.visits().isEmpty()) {
+            return;
+        }
+        var booked = visits.upcoming(reader.viewer(), reader.id());
+        for (var window : now.visits()) {
+            booked.stream()
+                    .filter(visit -> visit.purpose().filter(window.purpose()::equals).isPresent())
+                    .findFirst()
+                    .ifPresent(visit -> tasks.add(visitTask(reader, visit)));
+        }
+    }
+
+    private static HtmlContainer visitTask(Reader reader, Visit visit) {
+        var name = reader.text(visit.kind().name());
+        var day = visit.start().toLocalDate();
+        return visit.answer() == Visit.Answer.CONFIRMED
+                ? task(Tags.span("", reader.say("path.visit", name, day)), "done")
+                : task(Tags.link("", reader.address("dates"), reader.say("path.visit.confirm", name, day)), "");
+    }
+
+    private static HtmlContainer task(Component words, String state) {
+        return Bits.el("li", "", Bits.pip(state), words);
+    }
+
+    private HtmlContainer later(Reader reader, Planned stage, int distance) {
+        return Bits.el(
+                "li",
+                "",
+                PathStones.later(distance),
+                Tags.div(
+                        "",
+                        Bits.el("h2", "", reader.text(stage.stage().name())),
+                        Tags.p("win", PathWords.begins(reader, stage)),
+                        why(reader, stage)));
+    }
+
+    private Component why(Reader reader, Planned stage) {
+        var why = Tags.p("hw-why", "");
+        why.add(Bits.el("b", "", reader.say("why.then") + " "), Tags.span("", reader.text(plans.why(stage))));
+        return why;
+    }
+}

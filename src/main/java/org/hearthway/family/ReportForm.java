@@ -1,0 +1,95 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.html.NativeButton;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.textfield.TextArea;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Consumer;
+import org.hearthway.base.Invalid;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.hearthway.sign.Sign;
+import org.hearthway.sign.Signs.ReportData;
+
+/** What the family saw, told after the call. It never replaces the call, and says so. */
+class ReportForm extends Section {
+
+    /** The same for every press of Send, so that one form counts once. */
+    private final UUID key = UUID.randomUUID();
+
+    private final transient Reader reader;
+    private final List<String> chosen = new ArrayList<>();
+    private final Choice<Called> called;
+    private final TextArea note;
+    private final Paragraph fault = Tags.p("hw-fault", "");
+
+    /** Whether the family has called. */
+    enum Called {
+        YES,
+        NOT_YET
+    }
+
+    ReportForm(Reader reader, List<Sign> signs, Consumer<ReportData> send) {
+        this.reader = reader;
+        addClassNames("hw-sheet", "hw-report", "u-mt5");
+        setId("report");
+        getElement().setAttribute("aria-label", reader.say("report"));
+        called = Choice.of(reader, "called", List.of(Called.values()), "hw-chips", c -> java.util.Optional.empty());
+        note = new TextArea(reader.say("report.note"));
+        note.setWidthFull();
+        note.setMinRows(2);
+        fault.getElement().setAttribute("role", "alert");
+        fault.setVisible(false);
+        add(
+                Tags.h2("u-xl", reader.say("report")),
+                Tags.p("hw-quiet", reader.say("report.after")),
+                Bits.el("h3", "u-l", reader.say("report.signs")));
+        var list = Bits.el("ul", "hw-picks");
+        signs.forEach(sign -> list.add(Bits.el("li", "", pick(sign))));
+        add(Bits.el("details", "hw-more", Bits.el("summary", "hw-button plain wide", reader.say("report.choose")), list));
+        add(Bits.el("h3", "u-l", reader.say("called")), called, note, fault);
+        add(Tags.button("main wide", reader.say("report.send"), pressed -> send(send)));
+    }
+
+    private NativeButton pick(Sign sign) {
+        var button = new NativeButton();
+        button.addClassName("hw-pick");
+        button.getElement().setAttribute("type", "button");
+        button.getElement().setAttribute("role", "checkbox");
+        button.getElement().setAttribute("aria-checked", "false");
+        button.add(Bits.el("span", "hw-tick", Icon.CHECK.draw()), Tags.span("", reader.text(sign.says())));
+        button.addClickListener(pressed -> {
+            var on = !chosen.remove(sign.id());
+            if (on) {
+                chosen.add(sign.id());
+            }
+            button.getElement().setAttribute("aria-checked", String.valueOf(on));
+        });
+        return button;
+    }
+
+    private void send(Consumer<ReportData> send) {
+        if (chosen.isEmpty()) {
+            tell(reader.say("report.none"));
+            return;
+        }
+        if (called.chosen().isEmpty()) {
+            tell(reader.say("report.called-unsaid"));
+            return;
+        }
+        try {
+            send.accept(new ReportData(
+                    key, chosen, called.chosen().filter(Called.YES::equals).isPresent(), note.getValue()));
+        } catch (Invalid invalid) {
+            tell(reader.say(invalid.problems().get(0)));
+        }
+    }
+
+    private void tell(String words) {
+        fault.setText(words);
+        fault.setVisible(true);
+    }
+}

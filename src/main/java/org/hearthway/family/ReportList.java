@@ -1,0 +1,47 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.html.Section;
+import java.time.Instant;
+import java.util.List;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.hearthway.sign.Signs.Report;
+
+/** What the family has reported or written, newest first, and who of the team read it when. */
+class ReportList extends Section {
+
+    ReportList(Reader reader, String title, List<Report> reports) {
+        addClassName("u-mt5");
+        getElement().setAttribute("aria-label", title);
+        var list = Bits.el("ul", "hw-stack u-gap2");
+        reports.forEach(report -> list.add(item(reader, report)));
+        add(Tags.h2("hw-h2", title), list);
+    }
+
+    private static HtmlContainer item(Reader reader, Report report) {
+        var item = Bits.el("li", "hw-sheet hw-told");
+        item.add(Tags.p("hw-s hw-quiet", reader.say("report.by", report.by(), when(reader, report.at()))));
+        report.signs().forEach(sign -> item.add(Tags.p("hw-b", reader.text(sign.says()))));
+        if (!report.note().isBlank()) {
+            item.add(Tags.p("hw-own-words", report.note()));
+        }
+        item.add(report.read()
+                .map(read -> read(reader, "", Icon.CHECK, reader.say("report.read", read.by(), when(reader, read.at()))))
+                .orElseGet(() -> read(
+                        reader,
+                        "open",
+                        Icon.HOURS,
+                        reader.say(report.signs().isEmpty() ? "notes.unread" : "report.unread"))));
+        return item;
+    }
+
+    private static HtmlContainer read(Reader reader, String kind, Icon icon, String words) {
+        return Bits.el("p", "hw-state " + kind, icon.draw("sm"), Tags.span("", words));
+    }
+
+    private static String when(Reader reader, Instant at) {
+        var local = reader.local(at);
+        return reader.say("when", local.toLocalDate(), local.toLocalTime());
+    }
+}

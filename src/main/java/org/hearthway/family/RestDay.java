@@ -1,0 +1,58 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.html.Div;
+import org.hearthway.parts.Drawing;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Stone;
+import org.hearthway.parts.SvgText;
+import org.hearthway.parts.Tags;
+
+/** A day without exercises: what the day is for, and what comes tomorrow. */
+class RestDay extends Div {
+
+    RestDay(Reader reader, DayStory tomorrow) {
+        // the bridge begins lying on the back: a child at rest
+        add(Bits.el("figure", "hw-rest", hearth(reader), Still.of("figure/stills/bridge.svg", Still.Pose.START, "")));
+        add(Tags.p("u-lead", reader.say("rest.why")));
+        var stack = Tags.div("hw-stack u-mt5");
+        if (!tomorrow.planned().isEmpty()) {
+            stack.add(tomorrow(reader, tomorrow));
+        }
+        var words = Tags.div("", Tags.span("", reader.say("rest.mind") + " "));
+        words.add(Tags.link("u-kiln", reader.address("notes"), reader.say("rest.write")));
+        words.add(Tags.span("", " " + reader.say("rest.read")));
+        stack.add(Bits.strip("quiet", Icon.NOTES, words));
+        add(stack);
+    }
+
+    private static com.vaadin.flow.component.Component tomorrow(Reader reader, DayStory tomorrow) {
+        var key = Tags.span("k", Icon.WEEK.draw("sm"));
+        key.add(Tags.span("", reader.say("rest.tomorrow")));
+        var count = reader.say("rest.count", tomorrow.planned().size(), tomorrow.minutes());
+        var first = reader.text(tomorrow.planned().get(0).exercise().name());
+        return Tags.link(
+                "hw-fact",
+                reader.address("week"),
+                key,
+                Tags.span("v", count),
+                Tags.p("d", reader.say("rest.first", first)));
+    }
+
+    /** A doorway with a light in it, and the way before it: two stones behind, one lit, two to come. */
+    private static Drawing hearth(Reader reader) {
+        var picture = new SvgText("hw-hearth", 0, 0, 358, 236)
+                .named(reader.say("rest.picture"))
+                .shape("path", "class", "ht-room", "d", "M59 196V124a120 114 0 0 1 240 0v72z")
+                .shape("ellipse", "class", "st-glow breathe", "cx", "179", "cy", "158", "rx", "96", "ry", "52")
+                .shape("path", "class", "ht-door", "d", "M59 196V124a120 114 0 0 1 240 0v72M22 196h314");
+        for (int i = 0; i < 5; i++) {
+            var lit = i == 2;
+            var outline = Stone.outline(59 + 60 * i, 217, lit ? 28 : 19, lit ? 11 : 7.5, i + 20);
+            picture.shape("path", "class", i < 2 ? "st-done" : lit ? "st-now" : "st-later", "d", outline);
+            if (lit) {
+                picture.shape("path", "class", "st-now-edge", "d", outline);
+            }
+        }
+        return new Drawing(picture);
+    }
+}

@@ -1,0 +1,173 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.hearthway.base.Action;
+import org.hearthway.base.Gate;
+import org.hearthway.base.Invalid;
+import org.hearthway.parts.DayWay;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.hearthway.parts.Told;
+import org.hearthway.program.HomeWeek;
+import org.hearthway.program.HomeWeek.Planned;
+
+/** Today: what to do now, how far the day has come, what is new, the next date and where we are. */
+@Route("my/:child/today")
+@PermitAll
+class TodayView extends FamilyPage {
+
+    private final transient HomeWeek week;
+    private final transient Gate gate;
+    private final transient CallRows.Numbers numbers;
+    private final transient NewsStrip.Source news;
+    private final transient Facts facts;
+    private final Span status = new Span();
+
+    TodayView(
+            Readers readers,
+            HomeWeek week,
+            Gate gate,
+            CallRows.Numbers numbers,
+            NewsStrip.Source news,
+            Facts facts) {
+        super(readers);
+        this.week = week;
+        this.gate = gate;
+        this.numbers = numbers;
+        this.news = news;
+        this.facts = facts;
+        status.addClassName("hw-vh");
+        status.getElement().setAttribute("role", "status");
+    }
+
+    @Override
+    Place place() {
+        return Place.TODAY;
+    }
+
+    @Override
+    String title(Reader reader) {
+        return reader.say("place.today");
+    }
+
+    @Override
+    void draw(Reader reader) {
+        var date = askedDay(reader);
+        var days = week.days(reader.viewer(), reader.id(), date, 2);
+        var day = new DayStory(days.get(0));
+        var present = date.equals(reader.today());
+        add(status);
+        if (day.mood() == DayStory.Mood.CALL_FIRST && present) {
+            add(new StopPage(reader, day, numbers));
+            return;
+        }
+        add(hero(reader, day, present));
+        if (present) {
+            news.strip(reader).ifPresent(this::add);
+        } else {
+            add(Tags.link("hw-button plain wide u-mb3", reader.address("today"), reader.say("today.back")));
+        }
+        if (day.mood() == DayStory.Mood.REST) {
+            add(new RestDay(reader, new DayStory(days.get(1))));
+        } else {
+            add(exercises(reader, day, present));
+        }
+        if (present) {
+            add(facts.pair(reader));
+        }
+    }
+
+    private static Component hero(Reader reader, DayStory day, boolean present) {
+        var longDate = reader.words().longDate(reader.language(), day.day().date());
+        var over = reader.large(longDate) + (present ? " · " + DayWords.greeting(reader) : "");
+        var hero = Tags.div("hw-hero", Tags.p("when", over), Tags.h1(DayWords.headline(reader, day)));
+        switch (day.mood()) {
+            case FRESH, UNDERWAY -> hero.add(DayWay.of(
+                    day.stones(present),
+                    stonesLabel(reader, day, present),
+                    reader.say("minutes.short", day.minutesLeft()),
+                    reader.say("today.minutes-left")));
+            case OVER, SPENT -> hero.add(
+                    DayWay.of(day.stones(present), DayWords.headline(reader, day), "", ""),
+                    Tags.p("u-lead", reader.say(day.mood() == DayStory.Mood.OVER ? "today.praise" : "today.comfort")));
+            case REST, CALL_FIRST -> {}
+        }
+        return hero;
+    }
+
+    private static String stonesLabel(Reader reader, DayStory day, boolean present) {
+        var label = reader.sentence("today.stones", day.done(), day.planned().size(), day.minutesLeft());
+        return day.next()
+                .filter(next -> present)
+                .map(next -> label + " " + reader.say("today.stones.next", reader.text(next.exercise().name())))
+                .orElse(label);
+    }
+
+    private Component exercises(Reader reader, DayStory day, boolean present) {
+        var date = day.day().date();
+        var mayTick = gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id());
+        var ticked = mayTick && !date.isAfter(reader.today())
+                ? Optional.<ExerciseRow.Ticked>of((planned, done) -> tick(reader, planned, date, done))
+                : Optional.<ExerciseRow.Ticked>empty();
+        var list = Tags.section("hw-stack u-gap2", reader.say("today.exercises"));
+        var next = day.next().filter(planned -> present);
+        for (var planned : day.planned()) {
+            var lit = next.filter(planned::equals).isPresent();
+            list.add(new ExerciseRow(reader, planned, lit, address(reader, planned, date), ticked));
+        }
+        if (!mayTick) {
+            list.add(Bits.strip("quiet", Icon.LOCK, reader.say("view-only")));
+        } else if (date.isAfter(reader.today())) {
+            list.add(Bits.strip("quiet", Icon.INFO, reader.say("today.to-come")));
+        }
+        return list;
+    }
+
+    private static String address(Reader reader, Planned planned, LocalDate date) {
+        var address = reader.address("exercise/" + planned.exercise().id());
+        return date.equals(reader.today()) ? address : address + "?d=" + date;
+    }
+
+    private void tick(Reader reader, Planned planned, LocalDate date, boolean done) {
+        var exercise = planned.exercise().id();
+        try {
+            if (done) {
+                week.log(reader.viewer(), reader.id(), quickTick(exercise, date));
+            } else {
+                week.takeBack(reader.viewer(), reader.id(), exercise, date);
+            }
+        } catch (Invalid invalid) {
+            Told.couldNot(reader.say(invalid.problems().get(0)));
+            return;
+        }
+        refresh();
+        status.setText(reader.say(done ? "ticked" : "taken-back", reader.text(planned.exercise().name())));
+        rows().filter(row -> row.isTickOf(exercise)).findFirst().ifPresent(ExerciseRow::focusTick);
+    }
+
+    private static HomeWeek.Entry quickTick(String exercise, LocalDate date) {
+        return new HomeWeek.Entry(
+                UUID.randomUUID(),
+                exercise,
+                date,
+                HomeWeek.Outcome.DONE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "");
+    }
+
+    private java.util.stream.Stream<ExerciseRow> rows() {
+        return getChildren()
+                .flatMap(Component::getChildren)
+                .filter(ExerciseRow.class::isInstance)
+                .map(ExerciseRow.class::cast);
+    }
+}

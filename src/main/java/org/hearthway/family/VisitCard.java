@@ -1,0 +1,118 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Article;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.textfield.TextArea;
+import java.util.List;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.Invalid;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.hearthway.visit.Visit;
+
+/** One visit: when, where, what to bring, what the family said of it, and the two answers. */
+class VisitCard extends Article {
+
+    /** What a family can say. */
+    interface Answers {
+        void confirm(Visit visit);
+
+        void askToMove(Visit visit, String wish);
+    }
+
+    private final Div form = Tags.div("acts wide");
+
+    VisitCard(Reader reader, Visit visit, boolean mayAnswer, Answers answers) {
+        addClassName("hw-visit");
+        var day = visit.start().toLocalDate();
+        add(Tags.div(
+                "hw-leaf",
+                Tags.span("", reader.words().shortMonth(reader.language(), day)),
+                Bits.el("b", "", reader.say("number", day.getDayOfMonth())),
+                Tags.span("", reader.large(reader.words().shortWeekday(reader.language(), day)))));
+        var words = Tags.div(
+                "",
+                Bits.el("h2", "name u-plain", reader.text(visit.kind().name())),
+                Tags.p("meta", reader.say("dates.at", visit.start().toLocalTime(), reader.say("minutes", visit.minutes()))));
+        if (!visit.place().isBlank()) {
+            words.add(Tags.p("meta", visit.place()));
+        }
+        words.add(Tags.p("meta", reader.say("dates.with", reader.text(visit.kind().with()))));
+        if (!visit.kind().bring().isEmpty()) {
+            words.add(Tags.p("meta", reader.say("dates.bring", bring(reader, visit.kind().bring()))));
+        }
+        words.add(state(reader, visit));
+        add(words);
+        if (mayAnswer) {
+            act(reader, visit, answers);
+        }
+    }
+
+    private static String bring(Reader reader, List<Bilingual> things) {
+        return reader.list(things.stream().map(reader::text).toList());
+    }
+
+    private static Component state(Reader reader, Visit visit) {
+        return switch (visit.answer()) {
+            case NONE -> Tags.span("", "");
+            case CONFIRMED -> state("", Icon.CHECK, reader.say("dates.said-yes"));
+            case ASKED_TO_MOVE -> {
+                var asked = Tags.div("", state("asked", Icon.MOVE, reader.say("dates.you-asked")));
+                if (!visit.wish().isBlank()) {
+                    asked.add(Tags.p("meta", reader.say("dates.your-wish", visit.wish())));
+                }
+                asked.add(Tags.p("meta", reader.say("dates.stays")));
+                yield asked;
+            }
+        };
+    }
+
+    private static Component state(String kind, Icon icon, String words) {
+        var state = Tags.span("hw-state u-mt1 " + kind, icon.draw("sm"));
+        state.add(Tags.span("", words));
+        return state;
+    }
+
+    private void act(Reader reader, Visit visit, Answers answers) {
+        var acts = Tags.div("acts");
+        if (visit.answer() != Visit.Answer.CONFIRMED) {
+            acts.add(Tags.button("plain", Icon.CHECK, reader.say("dates.yes"), pressed -> answers.confirm(visit)));
+        }
+        if (visit.answer() != Visit.Answer.ASKED_TO_MOVE) {
+            acts.add(Tags.button("plain", Icon.MOVE, reader.say("dates.move"), pressed -> {
+                acts.setVisible(false);
+                form.setVisible(true);
+                form.getChildren()
+                        .filter(TextArea.class::isInstance)
+                        .map(TextArea.class::cast)
+                        .forEach(TextArea::focus);
+            }));
+        }
+        if (acts.getComponentCount() == 1) {
+            acts.addClassName("one");
+        }
+        form.setVisible(false);
+        var wish = new TextArea(reader.say("dates.wish"));
+        wish.setHelperText(reader.say("dates.wish.help"));
+        wish.setWidthFull();
+        form.add(
+                wish,
+                Tags.button("plain", reader.say("cancel"), pressed -> {
+                    form.setVisible(false);
+                    acts.setVisible(true);
+                }),
+                Tags.button("main", reader.say("dates.send"), pressed -> send(reader, visit, answers, wish)));
+        add(acts, form);
+    }
+
+    private static void send(Reader reader, Visit visit, Answers answers, TextArea wish) {
+        try {
+            answers.askToMove(visit, wish.getValue());
+        } catch (Invalid invalid) {
+            wish.setErrorMessage(reader.say(invalid.problems().get(0)));
+            wish.setInvalid(true);
+            wish.focus();
+        }
+    }
+}

@@ -1,0 +1,215 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.PermitAll;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.List;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.HomeWeek;
+import org.hearthway.program.HomeWeek.Outcome;
+import org.hearthway.program.HomeWeek.Planned;
+import org.hearthway.program.Programs;
+
+/** Seven days: what is done, some of it, could not be, still open, and what the newest program changed. */
+@Route("my/:child/week")
+@PermitAll
+class WeekView extends FamilyPage {
+
+    private static final int DAYS = 7;
+
+    private final transient HomeWeek week;
+    private final transient Programs programs;
+    private final transient ExerciseLibrary library;
+
+    WeekView(Readers readers, HomeWeek week, Programs programs, ExerciseLibrary library) {
+        super(readers);
+        this.week = week;
+        this.programs = programs;
+        this.library = library;
+    }
+
+    @Override
+    Place place() {
+        return Place.WEEK;
+    }
+
+    @Override
+    String title(Reader reader) {
+        return reader.say("place.week");
+    }
+
+    @Override
+    void draw(Reader reader) {
+        var monday = askedDay(reader).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        var days = week.days(reader.viewer(), reader.id(), monday, DAYS).stream()
+                .map(DayStory::new)
+                .toList();
+        var changes = ChangedLines.of(programs.history(reader.viewer(), reader.id()));
+        add(hero(reader, days));
+        changed(reader, changes, days);
+        var list = Bits.el("ol", "hw-days");
+        days.forEach(day -> list.add(day(reader, day, changes)));
+        add(list, others(reader, monday));
+    }
+
+    private static Component hero(Reader reader, List<DayStory> days) {
+        var planned = days.stream().mapToInt(day -> day.planned().size()).sum();
+        var done = days.stream().mapToInt(DayStory::done).sum();
+        var span = reader.say(
+                "week.span",
+                PathWords.date(reader, days.get(0).day().date()),
+                PathWords.date(reader, days.get(DAYS - 1).day().date()));
+        var title = planned == 0 ? reader.say("week.empty") : reader.say("week.done", done, planned);
+        return Bits.hero(
+                reader.large(span),
+                title,
+                WeekWay.of(reader, days),
+                Tags.p("hw-s hw-quiet", reader.say(planned == 0 ? "week.empty.then" : done == 0 ? "week.start" : "week.praise")));
+    }
+
+    private void changed(Reader reader, ChangedLines changes, List<DayStory> days) {
+        if (days.stream().noneMatch(day -> changes.isFresh(day.day().date()))) {
+            return;
+        }
+        var lines = Tags.div("", Bits.el("b", "", reader.say("week.changed.from", changes.from())));
+        days.stream()
+                .flatMap(day -> day.planned().stream())
+                .filter(planned -> changes.before().containsKey(planned.exercise().id()))
+                .map(planned -> difference(reader, planned, changes))
+                .distinct()
+                .forEach(words -> lines.add(Bits.el("span", "u-block", words)));
+        changes.gone().stream()
+                .flatMap(line -> library.find(line.exercise()).stream())
+                .map(exercise -> reader.say("week.gone", reader.text(exercise.name())))
+                .forEach(words -> lines.add(Bits.el("span", "u-block", words)));
+        add(Bits.strip("u-mb3", Icon.INFO, lines));
+    }
+
+    private static String difference(Reader reader, Planned planned, ChangedLines changes) {
+        var name = reader.text(planned.exercise().name());
+        var now = DoseWords.amount(reader, planned.line());
+        return changes.former(planned.exercise().id())
+                .map(old -> DoseWords.amount(reader, old))
+                .map(old -> old.equals(now)
+                        ? reader.say("week.other-days", name)
+                        : reader.say("week.now-was", name, now, old))
+                .orElseGet(() -> reader.say("week.new", name, now));
+    }
+
+    private static HtmlContainer day(Reader reader, DayStory day, ChangedLines changes) {
+        var date = day.day().date();
+        var present = date.equals(reader.today());
+        var past = date.isBefore(reader.today());
+        var row = Bits.el("li", "hw-day" + (present ? " lit" : past ? " past" : ""));
+        row.add(Tags.div(
+                "d",
+                Tags.span("", reader.large(reader.words().shortWeekday(reader.language(), date))),
+                Bits.el("b", "", reader.say("number", date.getDayOfMonth()))));
+        if (day.planned().isEmpty()) {
+            if (!present) {
+                row.addClassName("rest");
+            }
+            row.add(Tags.p("hw-quiet u-pt1", reader.say("week.rest")), Tags.div("m"));
+            return row;
+        }
+        var list = Bits.el("ul", "");
+        items(reader, day, changes).forEach(list::add);
+        row.add(list, Tags.div("m hw-num", minutes(reader, day, present, past)));
+        if (!present) {
+            row.add(open(reader, date));
+        }
+        return row;
+    }
+
+    private static Component open(Reader reader, LocalDate date) {
+        var link = Tags.link("hw-cover", reader.address("today") + "?d=" + date, "");
+        link.getElement()
+                .setAttribute(
+                        "aria-label",
+                        reader.say("week.open", reader.words().longDate(reader.language(), date)));
+        return link;
+    }
+
+    private static List<HtmlContainer> items(Reader reader, DayStory day, ChangedLines changes) {
+        var date = day.day().date();
+        var settled = day.planned().stream()
+                .filter(p -> DayStory.outcome(p).filter(Outcome.DONE::equals).isPresent())
+                .toList();
+        var whole = settled.size() == day.planned().size() && date.isBefore(reader.today());
+        if (whole && settled.size() > 1) {
+            return List.of(Bits.el("li", "", Bits.pip("done"), Tags.span("", reader.say("week.all", settled.size()))));
+        }
+        var next = date.equals(reader.today()) ? day.next() : java.util.Optional.<Planned>empty();
+        var items = new ArrayList<HtmlContainer>();
+        for (var planned : day.planned()) {
+            items.add(item(
+                    reader,
+                    planned,
+                    next.filter(planned::equals).isPresent(),
+                    changes.marks(planned.exercise().id(), date)));
+        }
+        return items;
+    }
+
+    private static HtmlContainer item(Reader reader, Planned planned, boolean next, boolean changed) {
+        var name = reader.text(planned.exercise().name());
+        var words = Tags.span("", next ? Bits.el("b", "hw-b", name) : Tags.span("", name));
+        if (changed) {
+            words.add(Tags.span("hw-changed", reader.say("week.changed")));
+        }
+        planned.logged()
+                .map(logged -> DayWords.said(reader, logged))
+                .filter(says -> DayStory.outcome(planned).filter(Outcome.DONE::equals).isEmpty())
+                .or(() -> next
+                        ? java.util.Optional.of(reader.say("week.next", planned.minutes()))
+                        : java.util.Optional.empty())
+                .ifPresent(says -> words.add(Bits.el("small", "", says)));
+        var state = DayStory.outcome(planned)
+                .map(outcome -> switch (outcome) {
+                    case DONE -> "done";
+                    case SOME -> "some";
+                    case COULD_NOT -> "miss";
+                })
+                .orElse(next ? "now" : "");
+        var item = Bits.el("li", "", Bits.pip(state));
+        item.add(Tags.span("hw-vh", reader.say("week.state." + (state.isEmpty() ? "open" : state))), words);
+        return item;
+    }
+
+    private static Component[] minutes(Reader reader, DayStory day, boolean present, boolean past) {
+        if (past) {
+            return new Component[] {
+                Tags.span("", reader.say("week.of", day.done(), day.planned().size()))
+            };
+        }
+        if (present && day.open() > 0) {
+            return new Component[] {
+                Tags.span("", reader.say("minutes.short", day.minutesLeft())),
+                Bits.el("small", "", reader.say("today.minutes-left"))
+            };
+        }
+        return new Component[] {Tags.span("", reader.say("minutes.short", day.minutes()))};
+    }
+
+    private static Component others(Reader reader, LocalDate monday) {
+        var pair = Tags.div("hw-pair u-mt5");
+        pair.add(Tags.link(
+                "hw-button plain",
+                reader.address("week") + "?d=" + monday.minusDays(DAYS),
+                Icon.BACK.draw("sm"),
+                Tags.span("", reader.say("week.before"))));
+        pair.add(Tags.link(
+                "hw-button plain",
+                reader.address("week") + "?d=" + monday.plusDays(DAYS),
+                Tags.span("", reader.say("week.after")),
+                Icon.NEXT.draw("sm")));
+        return pair;
+    }
+}
