@@ -63,6 +63,11 @@ final class Bits {
         return strip(kind, icon, Tags.div("", Tags.span("", words)));
     }
 
+    /** Words that begin with a few strong ones. */
+    static Component led(String strong, String words) {
+        return Tags.div("", el("b", "", strong), Tags.span("", " " + words));
+    }
+
     /** The title of a page with the small line over it. */
     static Component hero(String over, String title, Component... below) {
         var hero = Tags.div("hw-hero u-pb3", Tags.p("when", over), Tags.h1(title));

@@ -31,13 +31,19 @@ class ExerciseRow extends Article {
                 .orElseGet(() -> DoseWords.said(reader, planned.line(), planned.minutes()));
         add(Tags.div("hw-well" + Side.mirror(planned.line()), Still.of(exercise.picture(), Still.Pose.END, "")));
         add(Tags.div("", Bits.el("h2", "name", Tags.link("", address, name)), Tags.p("dose", says)));
-        add(outcome.filter(o -> o != Outcome.DONE)
-                .map(ExerciseRow::mark)
-                .orElseGet(() -> ticked.<Component>map(t -> tick(planned, name, t))
-                        .orElseGet(() -> outcome.map(ExerciseRow::mark).orElseGet(() -> Tags.span("", "")))));
+        add(state(planned, name, ticked));
         if (lit && ticked.isPresent()) {
             add(Tags.link("hw-button main wide go", address, Icon.PLAY.draw(), Tags.span("", reader.say("start"))));
         }
+    }
+
+    /** A tick where ticking is allowed and makes sense; else the stone that says how it went. */
+    private Component state(Planned planned, String name, Optional<Ticked> ticked) {
+        var outcome = DayStory.outcome(planned);
+        if (ticked.isPresent() && outcome.filter(o -> o != Outcome.DONE).isEmpty()) {
+            return tick(planned, name, ticked.get());
+        }
+        return outcome.<Component>map(ExerciseRow::mark).orElseGet(() -> Tags.span("", ""));
     }
 
     private static HtmlContainer mark(Outcome outcome) {

@@ -2,11 +2,9 @@ package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -36,7 +34,7 @@ class OutcomeForm extends Div {
     private final TextArea note;
     private final Div why;
     private final Div who;
-    private final Map<String, Paragraph> faults;
+    private final Faults faults = new Faults();
 
     OutcomeForm(Reader reader, Planned planned, LocalDate day, Consumer<Entry> save) {
         this.reader = reader;
@@ -52,13 +50,11 @@ class OutcomeForm extends Div {
         note = new TextArea(reader.say("exercise.your-note"));
         note.setWidthFull();
         note.setMinRows(2);
-        faults = Map.of(
-                "reason", fault(), "effort", fault(), "pain", fault(), "ratedBy", fault(), "note", fault(), "", fault());
-        why = Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("exercise.why-not")), reason, faults.get("reason"));
-        who = Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("exercise.who")), ratedBy, faults.get("ratedBy"));
+        why = Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("exercise.why-not")), reason, faults.at("reason"));
+        who = Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("exercise.who")), ratedBy, faults.at("ratedBy"));
         add(Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("exercise.went")), outcome));
-        add(why, effort, faults.get("effort"), pain, faults.get("pain"), who);
-        add(Tags.p("hw-s hw-quiet", reader.say("exercise.severe")), note, faults.get("note"), faults.get(""));
+        add(why, effort, faults.at("effort"), pain, faults.at("pain"), who);
+        add(Tags.p("hw-s hw-quiet", reader.say("exercise.severe")), note, faults.at("note"), faults.at(""));
         add(Tags.button("main big wide", reader.say("exercise.save"), pressed -> save(save)));
         outcome.onChange(this::arrange);
         effort.onChange(this::arrange);
@@ -74,13 +70,6 @@ class OutcomeForm extends Div {
                     case SOME -> "some";
                     case COULD_NOT -> "miss";
                 }));
-    }
-
-    private static Paragraph fault() {
-        var fault = Tags.p("hw-fault", "");
-        fault.getElement().setAttribute("role", "alert");
-        fault.setVisible(false);
-        return fault;
     }
 
     private void recall(Logged logged) {
@@ -108,15 +97,11 @@ class OutcomeForm extends Div {
     }
 
     private void save(Consumer<Entry> save) {
-        faults.values().forEach(fault -> fault.setVisible(false));
+        faults.clear();
         try {
             save.accept(entry());
         } catch (Invalid invalid) {
-            invalid.problems().forEach(problem -> {
-                var fault = Optional.ofNullable(faults.get(problem.field())).orElseGet(() -> faults.get(""));
-                fault.setText(reader.say(problem));
-                fault.setVisible(true);
-            });
+            faults.tell(reader, invalid);
         }
     }
 

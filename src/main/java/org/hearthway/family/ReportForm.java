@@ -1,7 +1,6 @@
 package org.hearthway.family;
 
 import com.vaadin.flow.component.html.NativeButton;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.ArrayList;
@@ -24,7 +23,7 @@ class ReportForm extends Section {
     private final List<String> chosen = new ArrayList<>();
     private final Choice<Called> called;
     private final TextArea note;
-    private final Paragraph fault = Tags.p("hw-fault", "");
+    private final Faults faults = new Faults();
 
     /** Whether the family has called. */
     enum Called {
@@ -41,8 +40,6 @@ class ReportForm extends Section {
         note = new TextArea(reader.say("report.note"));
         note.setWidthFull();
         note.setMinRows(2);
-        fault.getElement().setAttribute("role", "alert");
-        fault.setVisible(false);
         add(
                 Tags.h2("u-xl", reader.say("report")),
                 Tags.p("hw-quiet", reader.say("report.after")),
@@ -50,7 +47,7 @@ class ReportForm extends Section {
         var list = Bits.el("ul", "hw-picks");
         signs.forEach(sign -> list.add(Bits.el("li", "", pick(sign))));
         add(Bits.el("details", "hw-more", Bits.el("summary", "hw-button plain wide", reader.say("report.choose")), list));
-        add(Bits.el("h3", "u-l", reader.say("called")), called, note, fault);
+        add(Bits.el("h3", "u-l", reader.say("called")), called, note, faults.at(""));
         add(Tags.button("main wide", reader.say("report.send"), pressed -> send(send)));
     }
 
@@ -73,23 +70,18 @@ class ReportForm extends Section {
 
     private void send(Consumer<ReportData> send) {
         if (chosen.isEmpty()) {
-            tell(reader.say("report.none"));
+            faults.tell("", reader.say("report.none"));
             return;
         }
         if (called.chosen().isEmpty()) {
-            tell(reader.say("report.called-unsaid"));
+            faults.tell("", reader.say("report.called-unsaid"));
             return;
         }
         try {
             send.accept(new ReportData(
                     key, chosen, called.chosen().filter(Called.YES::equals).isPresent(), note.getValue()));
         } catch (Invalid invalid) {
-            tell(reader.say(invalid.problems().get(0)));
+            faults.tell(reader, invalid);
         }
-    }
-
-    private void tell(String words) {
-        fault.setText(words);
-        fault.setVisible(true);
     }
 }
