@@ -120,9 +120,7 @@ class CallView extends FamilyPage {
                 .filter(report -> !report.signs().isEmpty())
                 .limit(REPORTS_SHOWN)
                 .toList();
-        return own.isEmpty()
-                ? Tags.span("", "")
-                : new ReportList(reader, reader.say("report.own"), own);
+        return own.isEmpty() ? Tags.span("", "") : new ReportList(reader, reader.say("report.own"), own);
     }
 
     private static Component notes(Reader reader) {

@@ -24,13 +24,13 @@ record ChangedLines(LocalDate from, Map<String, Optional<ProgramLine>> before, L
 
     static final ChangedLines NONE = new ChangedLines(LocalDate.MAX, Map.of(), List.of());
 
-    /** Compares the two newest of the versions, newest first; a first version has changed nothing. */
-    static ChangedLines of(List<Version> history) {
-        if (history.size() < 2) {
+    /** Compares the newest version with the one before it; a first version has changed nothing. */
+    static ChangedLines of(Optional<Version> newest, Optional<Version> before) {
+        if (newest.isEmpty() || before.isEmpty()) {
             return NONE;
         }
-        var now = history.get(0);
-        var former = byExercise(history.get(1).lines());
+        var now = newest.get();
+        var former = byExercise(before.get().lines());
         var changed = new LinkedHashMap<String, Optional<ProgramLine>>();
         byExercise(now.lines()).forEach((exercise, line) -> {
             var old = Optional.ofNullable(former.get(exercise));
@@ -46,7 +46,9 @@ record ChangedLines(LocalDate from, Map<String, Optional<ProgramLine>> before, L
     }
 
     private static boolean isSame(ProgramLine a, ProgramLine b) {
-        return a.dose().equals(b.dose()) && a.side() == b.side() && a.days().equals(b.days())
+        return a.dose().equals(b.dose())
+                && a.side() == b.side()
+                && a.days().equals(b.days())
                 && a.note().equals(b.note());
     }
 

@@ -49,8 +49,8 @@ final class Choice<T> extends Div {
 
     void choose(Optional<T> option) {
         chosen = option;
-        buttons.forEach((each, button) ->
-                Bits.press(button, option.filter(each::equals).isPresent()));
+        buttons.forEach(
+                (each, button) -> Bits.press(button, option.filter(each::equals).isPresent()));
     }
 
     Optional<T> chosen() {

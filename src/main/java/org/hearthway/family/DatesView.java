@@ -77,14 +77,15 @@ class DatesView extends FamilyPage {
         return new VisitCard.Answers() {
             @Override
             public void confirm(Visit visit) {
-                answer(reader, "dates.thanks", () ->
-                        visits.confirm(reader.viewer(), visit.id(), visit.sequence()));
+                answer(reader, "dates.thanks", () -> visits.confirm(reader.viewer(), visit.id(), visit.sequence()));
             }
 
             @Override
             public void askToMove(Visit visit, String wish) {
-                answer(reader, "dates.asked", () ->
-                        visits.askToMove(reader.viewer(), visit.id(), visit.sequence(), wish));
+                answer(
+                        reader,
+                        "dates.asked",
+                        () -> visits.askToMove(reader.viewer(), visit.id(), visit.sequence(), wish));
             }
         };
     }

@@ -58,7 +58,9 @@ record DayStory(HomeWeek.Day day) {
     }
 
     private int count(Outcome outcome) {
-        return (int) planned().stream().filter(p -> outcome(p).filter(outcome::equals).isPresent()).count();
+        return (int) planned().stream()
+                .filter(p -> outcome(p).filter(outcome::equals).isPresent())
+                .count();
     }
 
     static Optional<Outcome> outcome(Planned planned) {

@@ -32,12 +32,14 @@ final class DayWords {
             case CALL_FIRST -> reader.say("today.stop");
             case REST -> reader.say("today.rest");
             case FRESH -> reader.sentence("today.fresh", day.open());
-            case UNDERWAY -> day.done() == 0
-                    ? reader.sentence("today.left", day.open())
-                    : reader.sentence("today.underway", day.done(), day.open());
-            case OVER -> day.couldNot() == 0
-                    ? reader.sentence("today.over", day.done())
-                    : reader.sentence("today.over.some", day.done());
+            case UNDERWAY ->
+                day.done() == 0
+                        ? reader.sentence("today.left", day.open())
+                        : reader.sentence("today.underway", day.done(), day.open());
+            case OVER ->
+                day.couldNot() == 0
+                        ? reader.sentence("today.over", day.done())
+                        : reader.sentence("today.over.some", day.done());
             case SPENT -> reader.say("today.spent");
         };
     }
@@ -50,9 +52,10 @@ final class DayWords {
                 switch (entry.outcome()) {
                     case DONE -> at(reader, logged, "said.done");
                     case SOME -> at(reader, logged, "said.some");
-                    case COULD_NOT -> entry.reason()
-                            .map(reason -> reader.say("said.could-not.why", reader.say("reason." + reason)))
-                            .orElseGet(() -> reader.say("said.could-not"));
+                    case COULD_NOT ->
+                        entry.reason()
+                                .map(reason -> reader.say("said.could-not.why", reader.say("reason." + reason)))
+                                .orElseGet(() -> reader.say("said.could-not"));
                 });
         entry.effort().ifPresent(effort -> parts.add(reader.say("felt." + band(effort))));
         pain(reader, entry).ifPresent(parts::add);

@@ -47,12 +47,11 @@ class ExerciseRow extends Article {
     }
 
     private static HtmlContainer mark(Outcome outcome) {
-        var state =
-                switch (outcome) {
-                    case DONE -> "done";
-                    case SOME -> "some";
-                    case COULD_NOT -> "miss";
-                };
+        var state = switch (outcome) {
+            case DONE -> "done";
+            case SOME -> "some";
+            case COULD_NOT -> "miss";
+        };
         return Bits.el("span", "hw-mark", Bits.pip(state));
     }
 

@@ -101,19 +101,24 @@ class ExerciseView extends FamilyPage {
         var section = Tags.section("hw-stack u-gap2", reader.say("exercise.how"));
         section.add(Tags.h2("u-l", reader.say("exercise.how")));
         if (!here.line().note().isBlank()) {
-            section.add(Bits.strip("", Icon.PERSON, Bits.led(reader.say("exercise.note"), here.line().note())));
+            section.add(Bits.strip(
+                    "",
+                    Icon.PERSON,
+                    Bits.led(reader.say("exercise.note"), here.line().note())));
         }
         var steps = Bits.el("ol", "hw-steps");
         here.exercise().steps().forEach(step -> steps.add(Bits.el("li", "", Tags.span("", reader.text(step)))));
         section.add(steps);
         for (var care : cautions) {
             var until = reader.say("exercise.until", reader.monthDay(care.until()));
-            section.add(Bits.strip("ember", Icon.INFO, Bits.led(until, reader.text(care.rule().says()))));
+            section.add(Bits.strip(
+                    "ember", Icon.INFO, Bits.led(until, reader.text(care.rule().says()))));
         }
         section.add(Bits.strip(
                 "quiet",
                 Icon.PAUSE,
-                Bits.led(reader.say("exercise.stop"), reader.text(here.exercise().stop()))));
+                Bits.led(
+                        reader.say("exercise.stop"), reader.text(here.exercise().stop()))));
         return section;
     }
 }

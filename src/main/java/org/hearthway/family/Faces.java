@@ -34,15 +34,17 @@ final class Faces {
         switch (band) {
             case 0 -> eyes(picture, 15).shape("path", "class", "l", "d", "M13.5 21.5c3.8 4 9.2 4 13 0");
             case 1 -> eyes(picture, 15).shape("path", "class", "l", "d", "M14.5 23h11");
-            case 2 -> eyes(picture.shape("path", "class", "l", "d", "M11.2 13l4.6-2M28.8 13l-4.6-2"), 16.5)
-                    .shape("path", "class", "l", "d", "M14 24.5c2-2 4-.2 6-1.2s4-1.2 6 .2");
-            default -> picture.shape(
-                            "path",
-                            "class",
-                            "l",
-                            "d",
-                            "M10.8 12.4l5.2-3M29.2 12.4l-5.2-3M12 16.2c1.4 1.5 3.6 1.5 5 0M23 16.2c1.4 1.5 3.6 1.5 5 0")
-                    .shape("path", "class", "e", "d", "M14.3 27c.4-6.6 11-6.6 11.4 0-3-1.5-8.4-1.5-11.4 0z");
+            case 2 ->
+                eyes(picture.shape("path", "class", "l", "d", "M11.2 13l4.6-2M28.8 13l-4.6-2"), 16.5)
+                        .shape("path", "class", "l", "d", "M14 24.5c2-2 4-.2 6-1.2s4-1.2 6 .2");
+            default ->
+                picture.shape(
+                                "path",
+                                "class",
+                                "l",
+                                "d",
+                                "M10.8 12.4l5.2-3M29.2 12.4l-5.2-3M12 16.2c1.4 1.5 3.6 1.5 5 0M23 16.2c1.4 1.5 3.6 1.5 5 0")
+                        .shape("path", "class", "e", "d", "M14.3 27c.4-6.6 11-6.6 11.4 0-3-1.5-8.4-1.5-11.4 0z");
         }
         return new Drawing(picture);
     }

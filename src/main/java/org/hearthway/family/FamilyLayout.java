@@ -61,10 +61,6 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
         skip.setHref(event.getLocation().getPathWithQueryParameters() + "#main");
         if (shown instanceof FamilyPage family) {
             dress(family);
-        } else {
-            top.removeAll();
-            places.removeAll();
-            top.add(Tags.span("grow", ""), out(readers.viewer().language()));
         }
     }
 
@@ -74,8 +70,11 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
         demo.setText(reader.say("demo"));
         top.removeAll();
         if (family.below().isPresent()) {
-            var back = Tags.link("hw-round u-back", reader.address(family.place().address()), Icon.BACK.draw());
-            back.getElement().setAttribute("aria-label", reader.say("back." + family.place().address()));
+            var back =
+                    Tags.link("hw-round u-back", reader.address(family.place().address()), Icon.BACK.draw());
+            back.getElement()
+                    .setAttribute(
+                            "aria-label", reader.say("back." + family.place().address()));
             top.add(back, Tags.span("hw-b hw-below", family.below().orElseThrow()), Tags.span("grow", ""));
         } else {
             top.add(child(reader), Tags.span("grow", ""), otherLanguage(reader));

@@ -20,7 +20,8 @@ final class HoldRing extends Component {
         getElement().setAttribute("seconds", String.valueOf(seconds));
         getElement().setAttribute("holds", String.valueOf(holds));
         getElement().setAttribute("sides", String.join("|", sides));
-        for (var word : List.of("name", "start", "pause", "go-on", "again", "rest", "over", "seconds", "minutes", "hold", "left")) {
+        for (var word : List.of(
+                "name", "start", "pause", "go-on", "again", "rest", "over", "seconds", "minutes", "hold", "left")) {
             getElement().setAttribute("word-" + word, reader.say("ring." + word));
         }
     }

@@ -51,18 +51,25 @@ class PathView extends FamilyPage {
     }
 
     private void way(Reader reader, Plan plan) {
-        var past = plan.stages().stream().filter(s -> s.state() == Plan.State.PAST).toList();
+        var past =
+                plan.stages().stream().filter(s -> s.state() == Plan.State.PAST).toList();
         var coming = plan.stages().stream()
                 .filter(s -> s.state() == Plan.State.TO_COME)
                 .toList();
         var title = plan.now()
                 .map(now -> reader.text(now.stage().name()))
                 .orElseGet(() -> reader.say(coming.isEmpty() ? "path.over" : "path.before"));
-        add(Bits.hero(reader.say("path.of", reader.name()) + " · " + reader.text(plan.template().name()), title));
+        add(Bits.hero(
+                reader.say("path.of", reader.name()) + " · "
+                        + reader.text(plan.template().name()),
+                title));
         plan.now()
                 .ifPresent(now -> add(Tags.p(
                         "hw-quiet hw-whereabouts",
-                        reader.say("path.stone", plan.stages().indexOf(now) + 1, plan.stages().size()))));
+                        reader.say(
+                                "path.stone",
+                                plan.stages().indexOf(now) + 1,
+                                plan.stages().size()))));
         if (!past.isEmpty()) {
             add(behind(reader, past));
         }
@@ -84,8 +91,8 @@ class PathView extends FamilyPage {
                 "span",
                 "hw-s hw-quiet u-thin u-block",
                 reader.say("path.last", reader.text(last.stage().name()), PathWords.was(reader, last))));
-        var summary = Bits.el(
-                "summary", "hw-fold", PathStones.behind(Math.min(past.size(), 4)), count, Icon.DOWN.draw());
+        var summary =
+                Bits.el("summary", "hw-fold", PathStones.behind(Math.min(past.size(), 4)), count, Icon.DOWN.draw());
         var list = Bits.el("ul", "hw-behind");
         for (var stage : past) {
             list.add(Bits.el(
@@ -122,8 +129,7 @@ class PathView extends FamilyPage {
         if (now.start().equals(now.end())) {
             return reader.large(reader.say("path.on", PathWords.date(reader, now.start())));
         }
-        return reader.say(
-                "path.since-until", PathWords.date(reader, now.start()), PathWords.date(reader, now.end()));
+        return reader.say("path.since-until", PathWords.date(reader, now.start()), PathWords.date(reader, now.end()));
     }
 
     /** The visits that the stage asks for: booked, with what is to answer, or without a day yet. */
@@ -134,7 +140,8 @@ class PathView extends FamilyPage {
         var booked = visits.upcoming(reader.viewer(), reader.id());
         for (var window : now.visits()) {
             booked.stream()
-                    .filter(visit -> visit.purpose().filter(window.purpose()::equals).isPresent())
+                    .filter(visit ->
+                            visit.purpose().filter(window.purpose()::equals).isPresent())
                     .findFirst()
                     .ifPresent(visit -> tasks.add(visitTask(reader, visit)));
         }

@@ -46,7 +46,8 @@ class ReportForm extends Section {
                 Bits.el("h3", "u-l", reader.say("report.signs")));
         var list = Bits.el("ul", "hw-picks");
         signs.forEach(sign -> list.add(Bits.el("li", "", pick(sign))));
-        add(Bits.el("details", "hw-more", Bits.el("summary", "hw-button plain wide", reader.say("report.choose")), list));
+        add(Bits.el(
+                "details", "hw-more", Bits.el("summary", "hw-button plain wide", reader.say("report.choose")), list));
         add(Bits.el("h3", "u-l", reader.say("called")), called, note, faults.at(""));
         add(Tags.button("main wide", reader.say("report.send"), pressed -> send(send)));
     }

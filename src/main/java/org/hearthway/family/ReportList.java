@@ -27,7 +27,8 @@ class ReportList extends Section {
             item.add(Tags.p("hw-own-words", report.note()));
         }
         item.add(report.read()
-                .map(read -> read(reader, "", Icon.CHECK, reader.say("report.read", read.by(), when(reader, read.at()))))
+                .map(read ->
+                        read(reader, "", Icon.CHECK, reader.say("report.read", read.by(), when(reader, read.at()))))
                 .orElseGet(() -> read(
                         reader,
                         "open",

@@ -23,15 +23,11 @@ class Stage extends Div {
         add(poses);
         if (planned.line().side() != ProgramLine.Side.NONE) {
             var side = "exercise.side." + planned.line().side();
-            add(Tags.span(
-                    "hw-side", Bits.el("b", "", reader.say(side + ".letter")), Tags.span("", reader.say(side))));
+            add(Tags.span("hw-side", Bits.el("b", "", reader.say(side + ".letter")), Tags.span("", reader.say(side))));
         }
         var show = Bits.el("hw-show-me", "over");
         var button = Bits.el(
-                "button",
-                "hw-button plain",
-                Icon.PLAY.draw("sm"),
-                Bits.el("span", "", reader.say("exercise.show")));
+                "button", "hw-button plain", Icon.PLAY.draw("sm"), Bits.el("span", "", reader.say("exercise.show")));
         button.getElement().setAttribute("type", "button");
         show.getElement().setAttribute("data-show", reader.say("exercise.show"));
         show.getElement().setAttribute("data-stop", reader.say("exercise.show.stop"));

@@ -23,8 +23,7 @@ final class Still {
         END
     }
 
-    private static final Pattern VIEW_BOX =
-            Pattern.compile("viewBox=\"(-?[\\d.]+) (-?[\\d.]+) ([\\d.]+) ([\\d.]+)\"");
+    private static final Pattern VIEW_BOX = Pattern.compile("viewBox=\"(-?[\\d.]+) (-?[\\d.]+) ([\\d.]+) ([\\d.]+)\"");
     private static final Pattern SECOND_POSE = Pattern.compile("translate\\(([\\d.]+) 0\\)");
     /** Height of the row of marks at the top of a picture; the page says side and seconds itself. */
     private static final double MARKS = 34;
@@ -64,8 +63,8 @@ final class Still {
 
         String view(Pose pose) {
             var left = pose == Pose.START ? x : x + second;
-            return "#svgView(viewBox(" + SvgText.number(left) + "," + SvgText.number(y) + ","
-                    + SvgText.number(shown()) + "," + SvgText.number(height) + "))";
+            return "#svgView(viewBox(" + SvgText.number(left) + "," + SvgText.number(y) + "," + SvgText.number(shown())
+                    + "," + SvgText.number(height) + "))";
         }
 
         double ratio() {
@@ -82,7 +81,8 @@ final class Still {
         image.getElement().setAttribute("alt", words);
         image.getElement().setAttribute("loading", "lazy");
         var frames = KNOWN.computeIfAbsent(picture, Still::read);
-        image.getElement().setAttribute("src", picture + frames.map(f -> f.view(pose)).orElse(""));
+        image.getElement()
+                .setAttribute("src", picture + frames.map(f -> f.view(pose)).orElse(""));
         frames.ifPresent(f -> image.getStyle().set("--ratio", SvgText.number(f.ratio())));
         return image;
     }

@@ -15,7 +15,9 @@ class StopPage extends Div {
         var exercise = reader.text(severe.exercise().name());
         var pain = severe.logged().flatMap(l -> l.entry().pain()).orElseThrow();
         add(Bits.hero(
-                reader.say("stop.pain", exercise, pain), reader.say("today.stop"), Tags.p("u-lead", reader.say("stop.why"))));
+                reader.say("stop.pain", exercise, pain),
+                reader.say("today.stop"),
+                Tags.p("u-lead", reader.say("stop.why"))));
         add(new CallRows(reader, numbers, List.of(Urgency.URGENT, Urgency.NOW)));
         add(Tags.p("hw-first", reader.say("stop.when-now")));
         add(Bits.strip("quiet", Icon.REST, reader.say("stop.rest")));

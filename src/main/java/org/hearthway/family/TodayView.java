@@ -29,13 +29,7 @@ class TodayView extends FamilyPage {
     private final transient Facts facts;
     private final Span status = new Span();
 
-    TodayView(
-            Readers readers,
-            HomeWeek week,
-            Gate gate,
-            CallRows.Numbers numbers,
-            NewsStrip.Source news,
-            Facts facts) {
+    TodayView(Readers readers, HomeWeek week, Gate gate, CallRows.Numbers numbers, NewsStrip.Source news, Facts facts) {
         super(readers);
         this.week = week;
         this.gate = gate;
@@ -88,14 +82,18 @@ class TodayView extends FamilyPage {
         var over = reader.large(longDate) + (present ? " · " + DayWords.greeting(reader) : "");
         var hero = Tags.div("hw-hero", Tags.p("when", over), Tags.h1(DayWords.headline(reader, day)));
         switch (day.mood()) {
-            case FRESH, UNDERWAY -> hero.add(DayWay.of(
-                    day.stones(present),
-                    stonesLabel(reader, day, present),
-                    reader.say("minutes.short", day.minutesLeft()),
-                    reader.say("today.minutes-left")));
-            case OVER, SPENT -> hero.add(
-                    DayWay.of(day.stones(present), DayWords.headline(reader, day), "", ""),
-                    Tags.p("u-lead", reader.say(day.mood() == DayStory.Mood.OVER ? "today.praise" : "today.comfort")));
+            case FRESH, UNDERWAY ->
+                hero.add(DayWay.of(
+                        day.stones(present),
+                        stonesLabel(reader, day, present),
+                        reader.say("minutes.short", day.minutesLeft()),
+                        reader.say("today.minutes-left")));
+            case OVER, SPENT ->
+                hero.add(
+                        DayWay.of(day.stones(present), DayWords.headline(reader, day), "", ""),
+                        Tags.p(
+                                "u-lead",
+                                reader.say(day.mood() == DayStory.Mood.OVER ? "today.praise" : "today.comfort")));
             case REST, CALL_FIRST -> {}
         }
         return hero;
@@ -105,7 +103,9 @@ class TodayView extends FamilyPage {
         var label = reader.sentence("today.stones", day.done(), day.planned().size(), day.minutesLeft());
         return day.next()
                 .filter(next -> present)
-                .map(next -> label + " " + reader.say("today.stones.next", reader.text(next.exercise().name())))
+                .map(next -> label + " "
+                        + reader.say(
+                                "today.stones.next", reader.text(next.exercise().name())))
                 .orElse(label);
     }
 
@@ -147,7 +147,8 @@ class TodayView extends FamilyPage {
             return;
         }
         refresh();
-        status.setText(reader.say(done ? "ticked" : "taken-back", reader.text(planned.exercise().name())));
+        status.setText(reader.say(
+                done ? "ticked" : "taken-back", reader.text(planned.exercise().name())));
         rows().filter(row -> row.isTickOf(exercise)).findFirst().ifPresent(ExerciseRow::focusTick);
     }
 

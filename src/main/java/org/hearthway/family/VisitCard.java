@@ -34,13 +34,17 @@ class VisitCard extends Article {
         var words = Tags.div(
                 "",
                 Bits.el("h2", "name u-plain", reader.text(visit.kind().name())),
-                Tags.p("meta", reader.say("dates.at", visit.start().toLocalTime(), reader.say("minutes", visit.minutes()))));
+                Tags.p(
+                        "meta",
+                        reader.say("dates.at", visit.start().toLocalTime(), reader.say("minutes", visit.minutes()))));
         if (!visit.place().isBlank()) {
             words.add(Tags.p("meta", visit.place()));
         }
-        words.add(Tags.p("meta", reader.say("dates.with", reader.text(visit.kind().with()))));
+        words.add(
+                Tags.p("meta", reader.say("dates.with", reader.text(visit.kind().with()))));
         if (!visit.kind().bring().isEmpty()) {
-            words.add(Tags.p("meta", reader.say("dates.bring", bring(reader, visit.kind().bring()))));
+            words.add(Tags.p(
+                    "meta", reader.say("dates.bring", bring(reader, visit.kind().bring()))));
         }
         words.add(state(reader, visit));
         add(words);

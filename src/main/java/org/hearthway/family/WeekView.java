@@ -51,7 +51,8 @@ class WeekView extends FamilyPage {
         var days = week.days(reader.viewer(), reader.id(), monday, DAYS).stream()
                 .map(DayStory::new)
                 .toList();
-        var changes = ChangedLines.of(programs.history(reader.viewer(), reader.id()));
+        var changes = ChangedLines.of(
+                programs.latest(reader.viewer(), reader.id()), programs.former(reader.viewer(), reader.id()));
         add(hero(reader, days));
         changed(reader, changes, days);
         var list = Bits.el("ol", "hw-days");
@@ -71,7 +72,9 @@ class WeekView extends FamilyPage {
                 reader.large(span),
                 title,
                 WeekWay.of(reader, days),
-                Tags.p("hw-s hw-quiet", reader.say(planned == 0 ? "week.empty.then" : done == 0 ? "week.start" : "week.praise")));
+                Tags.p(
+                        "hw-s hw-quiet",
+                        reader.say(planned == 0 ? "week.empty.then" : done == 0 ? "week.start" : "week.praise")));
     }
 
     private void changed(Reader reader, ChangedLines changes, List<DayStory> days) {
@@ -81,7 +84,8 @@ class WeekView extends FamilyPage {
         var lines = Tags.div("", Bits.el("b", "", reader.say("week.changed.from", changes.from())));
         days.stream()
                 .flatMap(day -> day.planned().stream())
-                .filter(planned -> changes.before().containsKey(planned.exercise().id()))
+                .filter(planned ->
+                        changes.before().containsKey(planned.exercise().id()))
                 .map(planned -> difference(reader, planned, changes))
                 .distinct()
                 .forEach(words -> lines.add(Bits.el("span", "u-block", words)));
@@ -132,8 +136,7 @@ class WeekView extends FamilyPage {
         var link = Tags.link("hw-cover", reader.address("today") + "?d=" + date, "");
         link.getElement()
                 .setAttribute(
-                        "aria-label",
-                        reader.say("week.open", reader.words().longDate(reader.language(), date)));
+                        "aria-label", reader.say("week.open", reader.words().longDate(reader.language(), date)));
         return link;
     }
 
@@ -166,7 +169,8 @@ class WeekView extends FamilyPage {
         }
         planned.logged()
                 .map(logged -> DayWords.said(reader, logged))
-                .filter(says -> DayStory.outcome(planned).filter(Outcome.DONE::equals).isEmpty())
+                .filter(says ->
+                        DayStory.outcome(planned).filter(Outcome.DONE::equals).isEmpty())
                 .or(() -> next
                         ? java.util.Optional.of(reader.say("week.next", planned.minutes()))
                         : java.util.Optional.empty())

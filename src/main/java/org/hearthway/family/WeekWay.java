@@ -68,8 +68,7 @@ final class WeekWay {
         var share = (double) day.done() / day.planned().size();
         if (share >= 1) {
             picture.shape("path", "class", "st-done", "d", outline);
-            picture.shape(
-                    "path", "class", "st-done-mark", "d", "M" + SvgText.number(x(i) - 6) + " 26l4 4.5 8-9");
+            picture.shape("path", "class", "st-done-mark", "d", "M" + SvgText.number(x(i) - 6) + " 26l4 4.5 8-9");
             return;
         }
         picture.shape("path", "class", "st-later", "d", outline);
@@ -98,10 +97,15 @@ final class WeekWay {
     private static String label(Reader reader, List<DayStory> days) {
         var parts = days.stream()
                 .map(day -> {
-                    var weekday = reader.words().weekday(reader.language(), day.day().date());
+                    var weekday =
+                            reader.words().weekday(reader.language(), day.day().date());
                     return day.planned().isEmpty()
                             ? reader.say("week.label.rest", weekday)
-                            : reader.say("week.label", weekday, day.done(), day.planned().size());
+                            : reader.say(
+                                    "week.label",
+                                    weekday,
+                                    day.done(),
+                                    day.planned().size());
                 })
                 .toList();
         return reader.large(String.join("; ", parts));

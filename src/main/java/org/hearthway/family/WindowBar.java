@@ -46,8 +46,8 @@ final class WindowBar {
         var alarm = x(refill.alarm());
         var by = Math.max(LEFT + 60, Math.min(x(refill.day()), alarm - LEAST_GAP));
         picture.shape("path", "class", "wb-bed", "d", "M8 30q0-7 8-7h324q9 0 9 8v11q0 8-8 8H15q-7 0-7-8z");
-        var window = "M" + SvgText.number(LEFT) + " 19H" + SvgText.number(by) + "q4 17 0 35H" + SvgText.number(LEFT)
-                + "z";
+        var window =
+                "M" + SvgText.number(LEFT) + " 19H" + SvgText.number(by) + "q4 17 0 35H" + SvgText.number(LEFT) + "z";
         picture.shape("path", "class", "wb-win", "d", window).shape("path", "class", "wb-edge", "d", window);
         picture.text((LEFT + by) / 2, 42, "wb-on", "middle", reader.say("refill.word"));
         line("wb-line", LEFT);

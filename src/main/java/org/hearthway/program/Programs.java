@@ -42,6 +42,9 @@ public interface Programs {
     /** The newest version; empty when there is none yet. */
     Optional<Version> latest(Viewer viewer, ChildId child);
 
+    /** The version before the newest; empty when there is none. What changed for the family is the difference. */
+    Optional<Version> former(Viewer viewer, ChildId child);
+
     /** All versions, newest first. */
     List<Version> history(Viewer viewer, ChildId child);
 

@@ -68,6 +68,13 @@ class StoredPrograms implements Programs {
 
     @Override
     @Transactional(readOnly = true)
+    public Optional<Version> former(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        return store.all(child).stream().skip(1).findFirst();
+    }
+
+    @Override
+    @Transactional(readOnly = true)
     public List<Version> history(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FOLDER, child);
         return store.all(child);
