@@ -28,16 +28,14 @@ class ReportList extends Section {
         }
         item.add(report.read()
                 .map(read ->
-                        read(reader, "", Icon.CHECK, reader.say("report.read", read.by(), when(reader, read.at()))))
-                .orElseGet(() -> read(
-                        reader,
-                        "open",
+                        read("", Icon.CHECK, reader.say("report.read", read.by(), when(reader, read.at()))))
+                .orElseGet(() -> read("open",
                         Icon.HOURS,
                         reader.say(report.signs().isEmpty() ? "notes.unread" : "report.unread"))));
         return item;
     }
 
-    private static HtmlContainer read(Reader reader, String kind, Icon icon, String words) {
+    private static HtmlContainer read(String kind, Icon icon, String words) {
         return Bits.el("p", "hw-state " + kind, icon.draw("sm"), Tags.span("", words));
     }
 
