@@ -27,11 +27,9 @@ class ReportList extends Section {
             item.add(Tags.p("hw-own-words", report.note()));
         }
         item.add(report.read()
-                .map(read ->
-                        read("", Icon.CHECK, reader.say("report.read", read.by(), when(reader, read.at()))))
-                .orElseGet(() -> read("open",
-                        Icon.HOURS,
-                        reader.say(report.signs().isEmpty() ? "notes.unread" : "report.unread"))));
+                .map(read -> read("", Icon.CHECK, reader.say("report.read", read.by(), when(reader, read.at()))))
+                .orElseGet(() -> read(
+                        "open", Icon.HOURS, reader.say(report.signs().isEmpty() ? "notes.unread" : "report.unread"))));
         return item;
     }
 

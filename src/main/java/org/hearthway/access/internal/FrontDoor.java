@@ -1,30 +1,20 @@
 package org.hearthway.access.internal;
 
 import java.util.Optional;
-import org.hearthway.access.SignedIn;
 import org.hearthway.clinic.ClinicSettings;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The address without a page, the sign-in page, and the page of a caregiver whom no child is linked to yet. */
+/** The sign-in page, and the page of a caregiver whom no child is linked to yet. */
 @Controller
 class FrontDoor {
 
-    private final SignedIn signedIn;
-    private final Landing landing;
     private final ClinicSettings clinic;
 
-    FrontDoor(SignedIn signedIn, Landing landing, ClinicSettings clinic) {
-        this.signedIn = signedIn;
-        this.landing = landing;
+    FrontDoor(ClinicSettings clinic) {
         this.clinic = clinic;
-    }
-
-    @GetMapping("/")
-    String door() {
-        return "redirect:" + signedIn.person().map(landing::of).orElse("/sign-in");
     }
 
     @GetMapping("/sign-in")
