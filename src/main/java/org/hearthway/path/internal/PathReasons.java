@@ -92,8 +92,8 @@ class PathReasons {
         var edge = planned.stage().begins().edge() == Edge.START ? "first-day" : "last-day";
         var name = from.get().name().in(language);
         return gap.isZero()
-                ? words.say(language, "path.why.on-" + edge, name, base)
-                : words.say(language, "path.why.after-" + edge, gaps.say(language, gap), name, base);
+                ? words.say(language, "path.why.on." + edge, name, base)
+                : words.say(language, "path.why.after." + edge, gaps.say(language, gap), name, base);
     }
 
     private String date(Language language, LocalDate date) {

@@ -1,0 +1,64 @@
+package org.hearthway.path.ui;
+
+import com.vaadin.flow.component.HasValidation;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.textfield.TextField;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.hearthway.base.Invalid;
+import org.hearthway.base.Problem;
+import org.hearthway.parts.DayField;
+import org.hearthway.parts.Tags;
+import org.hearthway.parts.Told;
+import org.hearthway.path.engine.Template;
+import org.hearthway.words.Words;
+
+/** Begins a path: which one, from which day, and why. */
+final class BeginForm extends Section {
+
+    private static final int REASON_MOST = 500;
+
+    /** Takes what was typed, or refuses with {@link Invalid}. */
+    interface Begin {
+        void on(String pathway, LocalDate day, String reason);
+    }
+
+    BeginForm(StageWords say, Words words, List<Template> pathways, LocalDate today, Begin taken) {
+        addClassNames("hw-sheet", "u-edged", "u-onpaper", "u-own", "hw-fields");
+        getElement().setAttribute("aria-label", say.say("path.begin.title"));
+        var pathway = new RadioButtonGroup<Template>(say.say("path.begin.pathway"));
+        pathway.setItems(pathways);
+        pathway.setItemLabelGenerator(path -> path.name().in(say.language()));
+        var day = new DayField(say.say("path.begin.day"), words, say.language());
+        day.setValue(today);
+        day.setWidthFull();
+        var reason = new TextField(say.say("path.change.reason"));
+        reason.setMaxLength(REASON_MOST);
+        reason.setWidthFull();
+        Map<String, HasValidation> fields = Map.of("pathway", pathway, "day", day, "reason", reason);
+        add(
+                Tags.div("hw-colh", Tags.h2("", say.say("path.begin.title"))),
+                Tags.p("hw-s hw-quiet", say.say("path.begin.hint")),
+                pathway,
+                day,
+                reason,
+                Tags.div("u-row u-end", Tags.button("main", say.say("path.begin.do"), pressed -> {
+                    try {
+                        var problems = new ArrayList<Problem>();
+                        if (pathway.isEmpty()) {
+                            problems.add(Problem.at("pathway", "path.problem.pathway"));
+                        }
+                        if (day.isEmpty()) {
+                            problems.add(Problem.at("day", "path.problem.day"));
+                        }
+                        Invalid.ifAny(problems);
+                        taken.on(pathway.getValue().id(), day.getValue(), reason.getValue());
+                    } catch (Invalid invalid) {
+                        Told.problems(invalid.problems(), fields, words, say.language());
+                    }
+                })));
+    }
+}

@@ -1,0 +1,47 @@
+package org.hearthway.path.ui;
+
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.NativeTableCell;
+import com.vaadin.flow.component.html.NativeTableRow;
+import com.vaadin.flow.component.html.Section;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import org.hearthway.access.Account;
+import org.hearthway.base.AccountId;
+import org.hearthway.parts.Tags;
+import org.hearthway.path.Plans.Decision;
+
+/** Everything that was decided for the path, newest first: when, by whom, what, why. */
+final class DecisionList extends Section {
+
+    DecisionList(
+            StageWords words, List<Decision> decisions, Map<AccountId, Account> people, ZoneId zone, LocalDate today) {
+        addClassName("u-mt5");
+        getElement().setAttribute("aria-label", words.say("path.decided.title"));
+        add(Tags.div("hw-colh", Tags.h2("", words.say("path.decided.title"))));
+        var table = new NativeTable();
+        table.addClassName("hw-moves");
+        for (var decision : decisions) {
+            var row = new NativeTableRow();
+            var when = LocalDate.ofInstant(decision.at(), zone);
+            var what = new NativeTableCell();
+            what.add(Tags.div(
+                    "",
+                    Tags.span(
+                            "hw-b",
+                            words.say(
+                                    "path.decided." + decision.kind().name(),
+                                    decision.name(),
+                                    decision.day()
+                                            .map(day -> words.date(day, today))
+                                            .orElse("")))));
+            what.add(Tags.div("", Tags.span("hw-sub", decision.reason())));
+            var who = decision.by().map(people::get).map(Account::name).orElse(words.say("path.decided.machine"));
+            row.add(what, new NativeTableCell(who), new NativeTableCell(words.date(when, today)));
+            table.getBody().add(row);
+        }
+        add(table);
+    }
+}

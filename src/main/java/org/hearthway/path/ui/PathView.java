@@ -1,0 +1,245 @@
+package org.hearthway.path.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.QueryParameters;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.RolesAllowed;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.hearthway.access.Accounts;
+import org.hearthway.access.SignedIn;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Gate;
+import org.hearthway.base.NotAvailable;
+import org.hearthway.base.Overtaken;
+import org.hearthway.base.Viewer;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.parts.Drawing;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Stone;
+import org.hearthway.parts.SvgText;
+import org.hearthway.parts.Tags;
+import org.hearthway.parts.Told;
+import org.hearthway.path.Plans;
+import org.hearthway.path.Plans.Change;
+import org.hearthway.path.Plans.ChildPlan;
+import org.hearthway.path.Plans.Move;
+import org.hearthway.path.Plans.Preview;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.internal.GapWords;
+import org.hearthway.words.Words;
+
+/** A child's path in the folder: the way on a time line, every date with its rule, and what a change would move. */
+@Route("staff/child/:child/path")
+@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR", "ADMINISTRATOR"})
+class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, ChangeForm.Acts {
+
+    private static final String STAGE = "stage";
+
+    private final transient Plans plans;
+    private final transient Accounts accounts;
+    private final transient Gate gate;
+    private final transient Words words;
+    private final transient StageWords say;
+    private final transient Viewer.Person viewer;
+    private final transient ClinicSettings settings;
+    private final transient Clock clock;
+    private final Div head = new Div();
+    private final Div line = new Div();
+    private final Div table = new Div();
+    private final Div beside = new Div();
+    private final Div below = new Div();
+    private transient ChildId child = new ChildId(new UUID(0, 0));
+    private transient Optional<String> chosen = Optional.empty();
+    private long seen;
+
+    PathView(
+            Plans plans,
+            Accounts accounts,
+            Gate gate,
+            Words words,
+            GapWords gaps,
+            SignedIn signedIn,
+            ClinicSettings settings,
+            Clock clock) {
+        this.plans = plans;
+        this.accounts = accounts;
+        this.gate = gate;
+        this.words = words;
+        this.viewer = signedIn.require();
+        this.say = new StageWords(words, gaps, viewer.language());
+        this.settings = settings;
+        this.clock = clock;
+        addClassName("hw-desk");
+        line.addClassName("hw-scroll");
+        add(head, line, Tags.div("hw-cols u-side24", Tags.div("", table, below), beside));
+    }
+
+    @Override
+    public String getPageTitle() {
+        return say.say("path.page");
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        child = event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        chosen = event.getLocation().getQueryParameters().getSingleParameter(STAGE);
+        draw();
+    }
+
+    private void draw() {
+        head.removeAll();
+        line.removeAll();
+        table.removeAll();
+        beside.removeAll();
+        below.removeAll();
+        var plan = plans.plan(viewer, child);
+        seen = plan.map(ChildPlan::version).orElse(0L);
+        if (plan.isEmpty()) {
+            head.add(
+                    Tags.div("hw-colh", Tags.h2("u-xl", say.say("path.none"))),
+                    Tags.p("hw-quiet", say.say("path.none.hint")));
+            if (mayChange()) {
+                beside.add(beginForm());
+            }
+            return;
+        }
+        drawPlan(plan.get().plan(), List.of());
+        drawBeside(plan.get().plan());
+        drawDecisions(plan.get().plan().today());
+    }
+
+    private boolean mayChange() {
+        return gate.allows(viewer, Action.CHANGE_PATH, child);
+    }
+
+    private void drawPlan(Plan plan, List<Move> moves) {
+        head.removeAll();
+        line.removeAll();
+        table.removeAll();
+        head.add(title(plan));
+        line.add(new PathLine(words, viewer.language()).draw(plan, moves));
+        table.add(new StageTable(say, plan, this::address, chosen, moves));
+        chosen.flatMap(plan::stage).ifPresent(stage -> table.add(why(stage, plan.today())));
+    }
+
+    private String address(String stage) {
+        return "staff/child/" + child + "/path?" + STAGE + "=" + stage;
+    }
+
+    private Component title(Plan plan) {
+        var byHand = plan.stages().stream()
+                .filter(s -> s.why().origin() != Origin.RULE)
+                .count();
+        return Tags.div(
+                "hw-colh",
+                Tags.h2("", plan.template().name().in(viewer.language())),
+                Tags.span("hw-sub", say.say("path.template", plan.template().version(), byHand)),
+                Tags.span("grow", ""),
+                key("st-done", "path.key.behind"),
+                key("st-now", "path.key.now"),
+                key("st-later", "path.key.later"));
+    }
+
+    private Component key(String stone, String says) {
+        var picture = new SvgText("", 0, 0, 18, 16)
+                .decorative()
+                .shape("path", "class", stone, "d", Stone.outline(9, 8, 7.2, 5.9, 2));
+        return Tags.span("hw-cell", new Drawing(picture), new Span(say.say(says)));
+    }
+
+    private Component why(Planned stage, LocalDate today) {
+        var says = Tags.div("");
+        says.add(
+                Tags.span("hw-b", say.say("path.why.title", say.date(stage.start(), today))),
+                new Span(" " + plans.why(stage).in(viewer.language()) + " "),
+                Tags.span("hw-sub", say.say("path.why.source", stage.stage().source())));
+        return Tags.div("hw-banner river u-mt3 u-start", Icon.WHY.draw(), says);
+    }
+
+    private void drawBeside(Plan plan) {
+        var stage = chosen.flatMap(plan::stage);
+        if (!mayChange()) {
+            beside.add(Tags.p("hw-quiet", say.say("path.read-only")));
+        } else if (stage.isPresent()) {
+            beside.add(new ChangeForm(say, words, stage.get(), this));
+        } else {
+            beside.add(Tags.div(
+                    "hw-sheet u-edged u-onpaper",
+                    Tags.div("hw-colh", Tags.h2("", say.say("path.choose"))),
+                    Tags.p("hw-quiet u-mb3", say.say("path.choose.hint")),
+                    Tags.button("plain", say.say("path.begin.other"), pressed -> {
+                        beside.removeAll();
+                        beside.add(beginForm());
+                    })));
+        }
+    }
+
+    private Component beginForm() {
+        return new BeginForm(
+                say,
+                words,
+                plans.pathways(),
+                LocalDate.ofInstant(clock.instant(), settings.zone()),
+                (path, day, why) -> {
+                    plans.begin(viewer, child, path, day, why);
+                    Told.done(say.say("path.begin.done"));
+                    leave();
+                });
+    }
+
+    private void drawDecisions(LocalDate today) {
+        var decisions = plans.decisions(viewer, child);
+        var people = decisions.stream().flatMap(d -> d.by().stream()).collect(Collectors.toSet());
+        below.add(new DecisionList(say, decisions, accounts.byId(viewer, people), settings.zone(), today));
+    }
+
+    @Override
+    public Preview preview(Change change) {
+        var preview = plans.preview(viewer, child, change);
+        seen = preview.version();
+        drawPlan(preview.before(), preview.moves());
+        return preview;
+    }
+
+    @Override
+    public void save(Change change, String reason) {
+        try {
+            plans.apply(viewer, child, change, reason, seen);
+            Told.done(say.say("path.change.done"));
+            leave();
+        } catch (Overtaken overtaken) {
+            // what was typed stays; the plan under it is drawn afresh, with what would move now
+            Told.couldNot(say.say("path.change.overtaken"));
+            beside.getChildren()
+                    .filter(ChangeForm.class::isInstance)
+                    .map(ChangeForm.class::cast)
+                    .forEach(ChangeForm::show);
+            below.removeAll();
+            plans.plan(viewer, child).ifPresent(p -> drawDecisions(p.plan().today()));
+        }
+    }
+
+    @Override
+    public void leave() {
+        if (chosen.isEmpty()) {
+            draw();
+        } else {
+            UI.getCurrent().navigate("staff/child/" + child + "/path", QueryParameters.empty());
+        }
+    }
+}

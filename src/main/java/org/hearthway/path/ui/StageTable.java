@@ -1,0 +1,113 @@
+package org.hearthway.path.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeTable;
+import com.vaadin.flow.component.html.NativeTableCell;
+import com.vaadin.flow.component.html.NativeTableHeaderCell;
+import com.vaadin.flow.component.html.NativeTableRow;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.dom.Element;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.hearthway.parts.Tags;
+import org.hearthway.path.Plans.Move;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Plan.Planned;
+
+/** The stages of a path, one line each: rule, earliest, planned, latest, state. The name chooses the stage. */
+final class StageTable extends Div {
+
+    private final transient StageWords words;
+
+    /**
+     * Draws the table.
+     *
+     * @param address where choosing a stage leads
+     * @param chosen the chosen stage's identifier, if any
+     */
+    StageTable(
+            StageWords words, Plan plan, Function<String, String> address, Optional<String> chosen, List<Move> moves) {
+        this.words = words;
+        addClassName("hw-scroll");
+        var table = new NativeTable();
+        table.addClassNames("hw-table", "u-edged", "hw-stages");
+        var head = new NativeTableRow();
+        for (var key : List.of("stage", "rule", "earliest", "planned", "latest", "state")) {
+            var cell = new NativeTableHeaderCell(words.say("path.table." + key));
+            cell.addClassName("c-" + key);
+            cell.getElement().setAttribute("scope", "col");
+            head.add(cell);
+        }
+        table.getHead().add(head);
+        var moving = moves.stream().collect(Collectors.toMap(Move::stage, m -> m));
+        for (var stage : plan.stages()) {
+            table.getBody().add(row(plan, stage, address, chosen, moving));
+        }
+        add(table);
+    }
+
+    private NativeTableRow row(
+            Plan plan,
+            Planned planned,
+            Function<String, String> address,
+            Optional<String> chosen,
+            Map<String, Move> moving) {
+        var stage = planned.stage();
+        var today = plan.today();
+        var row = new NativeTableRow();
+        var on = chosen.filter(stage.id()::equals).isPresent();
+        if (on) {
+            row.addClassName("on");
+        }
+        var name = Tags.link("kidn", address.apply(stage.id()), stage.name().in(words.language()));
+        if (on) {
+            name.getElement().setAttribute("aria-current", "true");
+        }
+        var move = Optional.ofNullable(moving.get(stage.id()));
+        var state = cell("state", words.state(planned, today, move.isPresent()));
+        words.outside(planned).ifPresent(says -> state.add(Tags.span("hw-label ember", says)));
+        row.add(
+                cell("stage", name),
+                cell("rule", small(words.rule(plan.template(), stage))),
+                cell("earliest", new Span(words.date(planned.earliest(), today))),
+                planned(planned, today, move),
+                cell("latest", new Span(words.date(planned.latest(), today))),
+                state);
+        return row;
+    }
+
+    private NativeTableCell planned(Planned planned, LocalDate today, Optional<Move> move) {
+        var cell = cell("planned");
+        var was = words.date(planned.start(), today);
+        move.ifPresentOrElse(
+                m -> {
+                    var before = new Element("s").setText(was);
+                    before.setAttribute("class", "u-thin");
+                    cell.getElement().appendChild(before);
+                    cell.add(Tags.span("hw-b", " " + words.date(m.to(), today)));
+                },
+                () -> cell.add(Tags.span("hw-b", was)));
+        if (planned.end().isAfter(planned.start())) {
+            cell.add(small(words.say("path.table.until", words.date(planned.end(), today))));
+        }
+        return cell;
+    }
+
+    private static Component small(String says) {
+        var small = new Span(says);
+        small.addClassName("hw-sub");
+        return small;
+    }
+
+    private static NativeTableCell cell(String column, Component... content) {
+        var cell = new NativeTableCell();
+        cell.add(content);
+        cell.addClassName("c-" + column);
+        return cell;
+    }
+}

@@ -1,0 +1,93 @@
+package org.hearthway.path.ui;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import org.hearthway.base.Language;
+import org.hearthway.parts.Tags;
+import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Plan.State;
+import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.Template.Edge;
+import org.hearthway.path.engine.Template.Stage;
+import org.hearthway.path.internal.GapWords;
+import org.hearthway.words.Words;
+
+/** Says a stage's rule, state and dates for staff. */
+final class StageWords {
+
+    private final Words words;
+    private final GapWords gaps;
+    private final Language language;
+
+    StageWords(Words words, GapWords gaps, Language language) {
+        this.words = words;
+        this.gaps = gaps;
+        this.language = language;
+    }
+
+    Language language() {
+        return language;
+    }
+
+    String say(String key, Object... args) {
+        return words.say(language, key, args);
+    }
+
+    /** A date, with its year when that is not this one. */
+    String date(LocalDate day, LocalDate today) {
+        return day.getYear() == today.getYear() ? words.date(language, day) : words.dateWithYear(language, day);
+    }
+
+    /** The rule for the first day, in few words. */
+    String rule(Template path, Stage stage) {
+        var begins = stage.begins();
+        var anchor = begins.stage().flatMap(path::stage).map(s -> s.name().in(language));
+        if (anchor.isEmpty()) {
+            return say("path.rule.first");
+        }
+        var usual = gaps.say(language, begins.usual());
+        var edge = begins.edge() == Edge.START ? "start" : "end";
+        if (begins.earliest().equals(begins.latest())) {
+            return say("path.rule.exact." + edge, usual, anchor.get());
+        }
+        return say(
+                "path.rule.window." + edge,
+                usual,
+                anchor.get(),
+                gaps.say(language, begins.earliest()),
+                gaps.say(language, begins.latest()));
+    }
+
+    /** The state as a label: word and weight, never colour alone. */
+    com.vaadin.flow.component.html.Span state(Planned planned, LocalDate today, boolean moving) {
+        if (moving) {
+            return Tags.span("hw-label u-moving", say("path.state.moving"));
+        }
+        var origin = planned.why().origin();
+        if (planned.state() == State.NOW) {
+            var week = ChronoUnit.WEEKS.between(planned.start(), today) + 1;
+            return Tags.span("hw-label ember", say("path.state.now", week));
+        }
+        if (origin == Origin.ACTUAL) {
+            return planned.start().isAfter(today)
+                    ? Tags.span("hw-label river", say("path.state.fixed"))
+                    : Tags.span("hw-label moss", say("path.state.happened"));
+        }
+        if (planned.state() == State.PAST) {
+            return Tags.span("hw-label line", say("path.state.unrecorded"));
+        }
+        if (origin == Origin.SET_BY_HAND) {
+            return Tags.span("hw-label river", say("path.state.by-hand"));
+        }
+        return planned.stage().signal()
+                ? Tags.span("hw-label line", say("path.state.no-date"))
+                : Tags.span("hw-label", say("path.state.planned"));
+    }
+
+    /** That the date lies outside its rule, if it does. */
+    Optional<String> outside(Planned planned) {
+        return planned.why().outside() ? Optional.of(say("path.state.outside")) : Optional.empty();
+    }
+}

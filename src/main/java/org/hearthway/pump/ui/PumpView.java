@@ -1,0 +1,150 @@
+package org.hearthway.pump.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.RolesAllowed;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.hearthway.access.Accounts;
+import org.hearthway.access.SignedIn;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Gate;
+import org.hearthway.base.NotAvailable;
+import org.hearthway.base.Overtaken;
+import org.hearthway.base.Viewer;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.parts.Icon;
+import org.hearthway.parts.Tags;
+import org.hearthway.parts.Told;
+import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Pumps.Fill;
+import org.hearthway.pump.Pumps.FillData;
+import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.words.Words;
+
+/** A child's pump in the folder: the day to refill by with its arithmetic, the form for a fill, every fill before. */
+@Route("staff/child/:child/pump")
+@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR", "ADMINISTRATOR"})
+class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, FillForm.Acts {
+
+    private final transient Pumps pumps;
+    private final transient Accounts accounts;
+    private final transient Gate gate;
+    private final transient Words words;
+    private final transient PumpWords say;
+    private final transient ClinicSettings settings;
+    private final transient Clock clock;
+    private final transient Viewer.Person viewer;
+    private final Div state = new Div();
+    private final Div beside = new Div();
+    private transient ChildId child = new ChildId(new UUID(0, 0));
+    private long seen;
+
+    PumpView(
+            Pumps pumps,
+            Accounts accounts,
+            Gate gate,
+            Words words,
+            ClinicSettings settings,
+            Clock clock,
+            SignedIn signedIn) {
+        this.pumps = pumps;
+        this.accounts = accounts;
+        this.gate = gate;
+        this.words = words;
+        this.settings = settings;
+        this.clock = clock;
+        this.viewer = signedIn.require();
+        this.say = new PumpWords(words, viewer.language());
+        addClassName("hw-desk");
+        add(Tags.div("hw-cols u-side24", state, beside));
+    }
+
+    @Override
+    public String getPageTitle() {
+        return say.say("pump.page");
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        child = event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        drawState();
+        drawForm();
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), settings.zone());
+    }
+
+    private void drawState() {
+        state.removeAll();
+        var fills = pumps.history(viewer, child);
+        seen = fills.isEmpty() ? 0 : fills.get(0).number();
+        if (fills.isEmpty()) {
+            state.add(
+                    Tags.div("hw-colh", Tags.h2("", say.say("pump.none"))),
+                    Tags.p("hw-quiet", say.say("pump.none.hint")));
+            return;
+        }
+        drawCurrent(fills.get(0).refillBy());
+        state.add(history(fills));
+    }
+
+    private void drawCurrent(RefillBy by) {
+        var today = today();
+        state.add(
+                Tags.div("hw-colh", Tags.h2("", say.say("pump.now"))),
+                Tags.div(
+                        "hw-refill",
+                        Tags.span("day", say.full(by.day())),
+                        Tags.span(
+                                "hw-label " + (by.day().isAfter(today) ? "line" : "ember"),
+                                say.distance(by.day(), today))));
+        if (!by.day().isAfter(today)) {
+            var says = Tags.div("", new Span(say.say("pump.overdue")));
+            state.add(Tags.div("hw-banner u-my2", Icon.REFILL.draw(), says));
+        }
+        state.add(Tags.div("hw-scroll", new RefillLine(say).draw(by, today)), say.sums(by));
+    }
+
+    private Component history(List<Fill> fills) {
+        var people = fills.stream().map(Fill::by).collect(Collectors.toSet());
+        return new FillHistory(say, fills, accounts.byId(viewer, people));
+    }
+
+    private void drawForm() {
+        beside.removeAll();
+        beside.add(
+                gate.allows(viewer, Action.RECORD_PUMP, child)
+                        ? new FillForm(say, words, pumps.rules(), today(), this)
+                        : Tags.p("hw-quiet", say.say("pump.read-only")));
+    }
+
+    @Override
+    public RefillBy check(FillData data) {
+        return pumps.check(data);
+    }
+
+    @Override
+    public void save(FillData data) {
+        try {
+            pumps.record(viewer, child, data, seen);
+            Told.done(say.say("pump.saved"));
+            drawForm();
+        } catch (Overtaken overtaken) {
+            // the form keeps what was typed; the fill that came in between is drawn beside it
+            Told.couldNot(say.say("pump.overtaken"));
+        }
+        drawState();
+    }
+}
