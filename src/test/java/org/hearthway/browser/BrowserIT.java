@@ -31,7 +31,7 @@ class BrowserIT {
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         server.createContext("/", exchange -> {
             var wide = exchange.getRequestURI().getPath().equals("/wide");
-            var page = (wide ? PAGE.replace("<p ", "<img src='x' style='width:500px'><p ") : PAGE)
+            var page = (wide ? PAGE.replace("<p ", "<img src='x'><div style='width:500px'>wide</div><p ") : PAGE)
                     .getBytes(StandardCharsets.UTF_8);
             exchange.getResponseHeaders().add("Content-Type", "text/html;charset=utf-8");
             exchange.sendResponseHeaders(200, page.length);
