@@ -46,13 +46,13 @@ class ClinicConfiguration {
 
     @Bean
     @Profile("!clinic")
-    ClinicSettings demoSettings(ContentFolder content) {
-        return content.readAhead(DEMO_FILE, ClinicConfiguration::fromFile);
+    ClinicSettings demoSettings(ContentFolder content, Environment environment) {
+        return content.readAhead(DEMO_FILE, file -> fromFile(file, environment));
     }
 
     /** The same file again with all other content, so that it is a known kind and checked in every clinic. */
     @Bean
-    ContentKind demoClinicFile() {
+    ContentKind demoClinicFile(Environment environment) {
         return new ContentKind() {
             @Override
             public String place() {
@@ -61,18 +61,20 @@ class ClinicConfiguration {
 
             @Override
             public void read(Entry file) {
-                fromFile(file);
+                fromFile(file, environment);
             }
         };
     }
 
-    private static ClinicSettings fromFile(Entry file) {
+    private static ClinicSettings fromFile(Entry file, Environment environment) {
         return new SettingsReader(new SettingsReader.Source() {
                     @Override
                     public Optional<String> text(String name) {
-                        return name.equals("office-days")
-                                ? Optional.of(String.join(",", file.texts(name)))
-                                : file.maybeText(name);
+                        return switch (name) {
+                            case "office-days" -> Optional.of(String.join(",", file.texts(name)));
+                            case "base-url" -> Optional.of(ownAddress(environment));
+                            default -> file.maybeText(name);
+                        };
                     }
 
                     @Override
@@ -81,5 +83,11 @@ class ClinicConfiguration {
                     }
                 })
                 .read(true);
+    }
+
+    /** The demo runs on this machine, on whatever port it was given. */
+    private static String ownAddress(Environment environment) {
+        return environment.getProperty(
+                property("base-url"), "http://localhost:" + environment.getProperty("server.port", "8080"));
     }
 }

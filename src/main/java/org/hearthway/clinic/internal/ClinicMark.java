@@ -23,6 +23,7 @@ import org.springframework.stereotype.Component;
 class ClinicMark implements FlywayMigrationStrategy {
 
     private static final String TABLE = "clinic_mark";
+    private static final String DEMO = "demo";
 
     private final Clock clock;
     private final String kind;
@@ -37,6 +38,14 @@ class ClinicMark implements FlywayMigrationStrategy {
         var database = flyway.getConfiguration().getDataSource();
         if (hasTable(database)) {
             check(database);
+            if (isYesterdaysDemo(database)) {
+                // the demo's dates are counted from today: an older one is thrown away and laid out afresh
+                Flyway.configure()
+                        .configuration(flyway.getConfiguration())
+                        .cleanDisabled(false)
+                        .load()
+                        .clean();
+            }
         }
         flyway.migrate();
         if (marked(database).isEmpty()) {
@@ -52,6 +61,17 @@ class ClinicMark implements FlywayMigrationStrategy {
         marked(database).filter(mark -> !mark.equals(kind)).ifPresent(mark -> {
             throw new WrongDatabase(mark, kind);
         });
+    }
+
+    private boolean isYesterdaysDemo(DataSource database) {
+        return kind.equals(DEMO)
+                && JdbcClient.create(database)
+                        .sql("select marked_on from clinic_mark where kind = :kind")
+                        .param("kind", DEMO)
+                        .query(LocalDate.class)
+                        .optional()
+                        .filter(markedOn -> markedOn.isBefore(LocalDate.now(clock)))
+                        .isPresent();
     }
 
     private static Optional<String> marked(DataSource database) {

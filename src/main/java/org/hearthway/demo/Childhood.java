@@ -1,0 +1,284 @@
+package org.hearthway.demo;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+import org.hearthway.child.ChildData;
+import org.hearthway.path.Plans;
+import org.hearthway.program.HomeWeek;
+import org.hearthway.program.HomeWeek.Outcome;
+import org.hearthway.program.HomeWeek.RatedBy;
+import org.hearthway.program.HomeWeek.Reason;
+import org.hearthway.program.Programs;
+import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.pump.Pumps;
+import org.hearthway.sign.Signs;
+import org.hearthway.visit.VisitId;
+import org.hearthway.visit.VisitKind;
+import org.hearthway.visit.Visits;
+import org.jspecify.annotations.Nullable;
+
+/** Turns one child's story into acts: who did what, when. */
+class Childhood {
+
+    private static final LocalTime MORNING = LocalTime.of(9, 20);
+    private static final LocalTime OFFICE = LocalTime.of(11, 5);
+    private static final LocalTime EVENING = LocalTime.of(18, 40);
+    private static final String COORDINATOR = "coordinator";
+    private static final String NURSE = "nurse";
+
+    private final ChildhoodFactory services;
+    private final Story story;
+    private final Map<String, Viewer.Person> persons;
+    private final LocalDate today;
+    private final Instant now;
+    private @Nullable ChildId id;
+
+    Childhood(
+            ChildhoodFactory services, Story story, Map<String, Viewer.Person> persons, LocalDate today, Instant now) {
+        this.services = services;
+        this.story = story;
+        this.persons = persons;
+        this.today = today;
+        this.now = now;
+    }
+
+    void addTo(Acts acts) {
+        acts.at(moment(story.entered(), MORNING), this::enter);
+        story.way().ifPresent(way -> walk(way, acts));
+        story.fills().forEach(fill -> acts.at(moment(fill.day(), OFFICE), () -> fill(fill)));
+        story.versions().forEach(version -> acts.at(moment(version.day(), OFFICE), () -> prescribe(version)));
+        story.log().forEach(kept -> tick(kept, acts));
+        story.said().forEach(said -> acts.at(moment(said.day(), EVENING.plusMinutes(20)), () -> say(said)));
+        story.visits().forEach(visit -> visit(visit, acts));
+        story.told().forEach(told -> tell(told, acts));
+    }
+
+    private Viewer.Person person(String key) {
+        return Optional.ofNullable(persons.get(key))
+                .orElseThrow(() ->
+                        new IllegalStateException("content/demo: nobody in people.yaml has the key \"" + key + "\""));
+    }
+
+    private ChildId child() {
+        return java.util.Objects.requireNonNull(id, "a story begins with the child being entered");
+    }
+
+    private Instant moment(int day, LocalTime time) {
+        return today.plusDays(day).atTime(time).atZone(services.clinic().zone()).toInstant();
+    }
+
+    /** The day itself when the clinic is open, else the nearest open one, further from today. */
+    private LocalDate open(int day) {
+        var date = today.plusDays(day);
+        return day < 0
+                ? services.calendar().onOrBefore(date)
+                : services.calendar().onOrAfter(date);
+    }
+
+    private void enter() {
+        var coordinator = person(COORDINATOR);
+        id = services.register()
+                .enter(
+                        coordinator,
+                        new ChildData(
+                                story.usedName(),
+                                story.familyName(),
+                                today.minus(story.age()),
+                                story.gmfcs(),
+                                story.skinTone()));
+        story.caregivers()
+                .forEach(cares -> services.households()
+                        .link(coordinator, child(), person(cares.person()).account(), cares.reach()));
+    }
+
+    private void walk(Story.Way way, Acts acts) {
+        var begun = Math.max(way.begun(), story.entered());
+        acts.at(
+                moment(begun, OFFICE),
+                () -> services.plans()
+                        .begin(person(way.by()), child(), way.pathway(), open(way.begun()), "agreed with the family"));
+        way.fixed()
+                .forEach(fixed -> acts.at(moment(fixed.done(), OFFICE.plusMinutes(10)), () -> {
+                    var seen = services.plans()
+                            .plan(person(way.by()), child())
+                            .orElseThrow()
+                            .version();
+                    services.plans()
+                            .apply(
+                                    person(way.by()),
+                                    child(),
+                                    new Plans.Change.Fix(fixed.stage(), open(fixed.day())),
+                                    fixed.reason(),
+                                    seen);
+                }));
+    }
+
+    private void fill(Story.Filled fill) {
+        var nurse = person(fill.by());
+        var seen =
+                services.pumps().current(nurse, child()).map(Pumps.Fill::number).orElse(0L);
+        services.pumps()
+                .record(
+                        nurse,
+                        child(),
+                        new Pumps.FillData(
+                                today.plusDays(fill.day()), today.plusDays(fill.alarm()), fill.marginDays(), ""),
+                        seen);
+    }
+
+    private void prescribe(Story.Version version) {
+        var author = person(version.by());
+        var from = today.plusDays(version.day());
+        var seen = services.programs()
+                .latest(author, child())
+                .map(Programs.Version::number)
+                .orElse(0);
+        services.programs()
+                .save(
+                        author,
+                        child(),
+                        new Programs.Draft(
+                                from,
+                                version.lines().stream()
+                                        .map(line -> line(line, from))
+                                        .toList(),
+                                version.reason()),
+                        seen);
+    }
+
+    private ProgramLine line(Story.Line line, LocalDate from) {
+        var dose = line.dose()
+                .orElseGet(() -> services.library()
+                        .find(line.exercise())
+                        .orElseThrow(() -> new IllegalStateException("content/demo: no exercise " + line.exercise()))
+                        .usual());
+        return new ProgramLine(line.exercise(), dose, line.side(), line.days(), from, Optional.empty(), line.note());
+    }
+
+    private void tick(Story.Kept kept, Acts acts) {
+        var marks = kept.marks();
+        for (int i = 0; i < marks.length(); i++) {
+            var day = i - marks.length();
+            Story.Kept.outcome(marks.charAt(i))
+                    .ifPresent(outcome -> acts.at(moment(day, EVENING), () -> {
+                        var date = today.plusDays(day);
+                        if (isPlanned(kept.exercise(), date)) {
+                            var could = outcome != Outcome.COULD_NOT;
+                            log(
+                                    kept.exercise(),
+                                    kept.by(),
+                                    date,
+                                    outcome,
+                                    could ? Optional.empty() : Optional.of(Reason.TIRED),
+                                    could ? kept.effort() : Optional.empty(),
+                                    could ? kept.pain() : Optional.empty(),
+                                    "");
+                        }
+                    }));
+        }
+    }
+
+    private boolean isPlanned(String exercise, LocalDate date) {
+        return services.week().days(person(NURSE), child(), date, 1).get(0).planned().stream()
+                .anyMatch(planned -> planned.exercise().id().equals(exercise));
+    }
+
+    private void say(Story.Said said) {
+        var date = today.plusDays(said.day());
+        log(said.exercise(), said.by(), date, said.outcome(), said.reason(), said.effort(), said.pain(), said.note());
+    }
+
+    private void log(
+            String exercise,
+            String by,
+            LocalDate day,
+            Outcome outcome,
+            Optional<Reason> reason,
+            Optional<Integer> effort,
+            Optional<Integer> pain,
+            String note) {
+        var rated = effort.isPresent() || pain.isPresent() ? Optional.of(RatedBy.CHILD) : Optional.<RatedBy>empty();
+        services.week()
+                .log(
+                        person(by),
+                        child(),
+                        new HomeWeek.Entry(
+                                UUID.randomUUID(), exercise, day, outcome, reason, effort, pain, rated, note));
+    }
+
+    private void visit(Story.Seen seen, Acts acts) {
+        var booked = new VisitId[1];
+        var day = open(seen.day());
+        var coordinator = person(COORDINATOR);
+        acts.at(
+                moment(seen.booked(), OFFICE.plusMinutes(20)),
+                () -> booked[0] = services.visits()
+                        .book(
+                                coordinator,
+                                child(),
+                                new Visits.Booking(
+                                        seen.kind(),
+                                        day.atTime(seen.at()),
+                                        minutes(seen.kind()),
+                                        seen.place(),
+                                        seen.purpose())));
+        acts.at(moment(seen.booked(), EVENING), () -> answer(seen, booked[0]));
+        var after = day.atTime(seen.at())
+                .atZone(services.clinic().zone())
+                .toInstant()
+                .plus(Duration.ofHours(9));
+        acts.at(
+                seen.came() == Story.Came.CANCELLED ? moment(seen.booked() + 1, OFFICE) : after,
+                () -> settle(seen, booked[0]));
+    }
+
+    private int minutes(String kind) {
+        return services.visits().kinds().stream()
+                .filter(k -> k.id().equals(kind))
+                .map(VisitKind::minutes)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("content/demo: no kind of visit " + kind));
+    }
+
+    private void answer(Story.Seen seen, VisitId visit) {
+        switch (seen.answered()) {
+            case NOTHING -> {}
+            case YES -> services.visits().confirm(person(seen.by()), visit, 0);
+            case ASKED_TO_MOVE -> services.visits().askToMove(person(seen.by()), visit, 0, seen.wish());
+        }
+    }
+
+    private void settle(Story.Seen seen, VisitId visit) {
+        var coordinator = person(COORDINATOR);
+        var version = services.visits().get(coordinator, visit).version();
+        switch (seen.came()) {
+            case NOT_NOTED -> {}
+            case YES -> services.visits().attended(coordinator, visit, true, version);
+            case NO -> services.visits().attended(coordinator, visit, false, version);
+            case CANCELLED -> services.visits().cancel(coordinator, visit, version);
+        }
+    }
+
+    private void tell(Story.Told told, Acts acts) {
+        var key = UUID.randomUUID();
+        var at = now.minus(Duration.ofHours(told.hoursAgo()));
+        acts.at(
+                at,
+                () -> services.signs()
+                        .report(
+                                person(told.by()),
+                                child(),
+                                new Signs.ReportData(key, List.copyOf(told.signs()), told.called(), told.note())));
+        if (told.read()) {
+            acts.at(at.plus(Duration.ofMinutes(35)), () -> services.signs().read(person(NURSE), child(), key));
+        }
+    }
+}

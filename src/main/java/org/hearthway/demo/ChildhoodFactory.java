@@ -1,0 +1,39 @@
+package org.hearthway.demo;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Map;
+import org.hearthway.base.Viewer;
+import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Households;
+import org.hearthway.clinic.ClinicCalendar;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.path.Plans;
+import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.HomeWeek;
+import org.hearthway.program.Programs;
+import org.hearthway.pump.Pumps;
+import org.hearthway.sign.Signs;
+import org.hearthway.visit.Visits;
+import org.springframework.stereotype.Component;
+
+/** The services through which a story is lived. */
+@Component
+@DemoProfile
+record ChildhoodFactory(
+        ChildRegister register,
+        Households households,
+        Plans plans,
+        Pumps pumps,
+        Programs programs,
+        ExerciseLibrary library,
+        HomeWeek week,
+        Visits visits,
+        Signs signs,
+        ClinicCalendar calendar,
+        ClinicSettings clinic) {
+
+    Childhood of(Story story, Map<String, Viewer.Person> persons, LocalDate today, Instant now) {
+        return new Childhood(this, story, persons, today, now);
+    }
+}

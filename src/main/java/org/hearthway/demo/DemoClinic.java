@@ -1,0 +1,115 @@
+package org.hearthway.demo;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import org.hearthway.access.Account;
+import org.hearthway.access.Accounts;
+import org.hearthway.access.Passwords;
+import org.hearthway.base.AccountId;
+import org.hearthway.base.Viewer;
+import org.hearthway.clinic.ClinicSettings;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.context.SmartLifecycle;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * Lays the demo clinic out in an empty database, before the first request and in one transaction: it is there whole
+ * or not at all. Everything is written through the services that people use, by the people who would.
+ */
+@Component
+@DemoProfile
+class DemoClinic implements SmartLifecycle {
+
+    private static final Logger LOG = LoggerFactory.getLogger(DemoClinic.class);
+    private static final Viewer MACHINE = new Viewer.Machine("demo");
+
+    private final People people;
+    private final Stories stories;
+    private final Accounts accounts;
+    private final Passwords passwords;
+    private final ChildhoodFactory childhoods;
+    private final ClinicSettings clinic;
+    private final DemoClock clock;
+    private final TransactionTemplate transaction;
+    private boolean running;
+
+    DemoClinic(
+            People people,
+            Stories stories,
+            Accounts accounts,
+            Passwords passwords,
+            ChildhoodFactory childhoods,
+            ClinicSettings clinic,
+            DemoClock clock,
+            TransactionTemplate transaction) {
+        this.people = people;
+        this.stories = stories;
+        this.accounts = accounts;
+        this.passwords = passwords;
+        this.childhoods = childhoods;
+        this.clinic = clinic;
+        this.clock = clock;
+        this.transaction = transaction;
+    }
+
+    /** Early: the server takes requests in one of the last phases. */
+    @Override
+    public int getPhase() {
+        return 0;
+    }
+
+    @Override
+    public void start() {
+        transaction.executeWithoutResult(status -> {
+            if (accounts.all(MACHINE).isEmpty()) {
+                layOut();
+            }
+        });
+        running = true;
+    }
+
+    private void layOut() {
+        var persons = invite();
+        var today = LocalDate.ofInstant(clock.instant(), clinic.zone());
+        var acts = new Acts();
+        stories.all()
+                .forEach(story ->
+                        childhoods.of(story, persons, today, clock.instant()).addTo(acts));
+        acts.liveThrough(clock);
+        LOG.info(
+                "The demo clinic is laid out: {} people, {} children",
+                persons.size(),
+                stories.all().size());
+    }
+
+    private Map<String, Viewer.Person> invite() {
+        var ids = new HashMap<String, AccountId>();
+        people.all().forEach((key, person) -> {
+            var invitation = accounts.invite(MACHINE, person);
+            var url = invitation.url();
+            passwords.set(url.substring(url.lastIndexOf('/') + 1), people.passPhrase());
+            ids.put(key, invitation.account());
+        });
+        var known = accounts.byId(MACHINE, ids.values());
+        var persons = new HashMap<String, Viewer.Person>();
+        ids.forEach((key, id) -> persons.put(key, person(java.util.Objects.requireNonNull(known.get(id)))));
+        return persons;
+    }
+
+    private static Viewer.Person person(Account account) {
+        return new Viewer.Person(account.id(), account.name(), account.roles(), account.language(), account.zone());
+    }
+
+    @Override
+    public void stop() {
+        running = false;
+    }
+
+    @Override
+    public boolean isRunning() {
+        return running;
+    }
+}

@@ -1,0 +1,173 @@
+package org.hearthway.demo;
+
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.hearthway.child.Households.Reach;
+import org.hearthway.content.ContentKind;
+import org.hearthway.content.Entry;
+import org.hearthway.program.HomeWeek.Outcome;
+import org.hearthway.program.HomeWeek.Reason;
+import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.ProgramLine.Side;
+import org.springframework.stereotype.Component;
+
+/** The children of the demo clinic, a file each in {@code content/demo/children}. Read everywhere, used in the demo only. */
+@Component
+class Stories implements ContentKind {
+
+    private static final int YEARS = 3_700;
+
+    private final List<Story> all = new ArrayList<>();
+
+    @Override
+    public String place() {
+        return "demo/children";
+    }
+
+    List<Story> all() {
+        return all;
+    }
+
+    @Override
+    public void read(Entry file) {
+        all.add(new Story(
+                file.text("used-name"),
+                file.text("family-name"),
+                file.period("age"),
+                file.maybeInteger("gmfcs", 1, 5),
+                file.integer("skin-tone", 1, 4),
+                file.integer("entered", -YEARS, -1),
+                each(file, "caregivers", one -> new Story.Cares(one.text("person"), one.choice("reach", Reach.class))),
+                file.maybeBlock("path").map(Stories::way),
+                each(file, "fills", Stories::filled),
+                each(file, "programs", Stories::version),
+                each(file, "log", Stories::kept),
+                each(file, "said", Stories::said),
+                each(file, "visits", Stories::seen),
+                each(file, "told", Stories::told)));
+    }
+
+    private static <T> List<T> each(Entry entry, String key, java.util.function.Function<Entry, T> read) {
+        return entry.list(key).stream()
+                .map(one -> {
+                    var made = read.apply(one);
+                    one.done();
+                    return made;
+                })
+                .toList();
+    }
+
+    private static Story.Way way(Entry path) {
+        var way = new Story.Way(
+                path.text("pathway"),
+                path.integer("begun", -YEARS, 0),
+                path.text("by"),
+                each(
+                        path,
+                        "fixed",
+                        one -> new Story.Fixed(
+                                one.text("stage"),
+                                one.integer("day", -YEARS, 400),
+                                one.integer("done", -YEARS, -1),
+                                one.text("reason"))));
+        path.done();
+        return way;
+    }
+
+    private static Story.Filled filled(Entry fill) {
+        return new Story.Filled(
+                fill.integer("day", -YEARS, -1),
+                fill.integer("alarm", -YEARS, 400),
+                fill.integer("margin-days", 3, 14),
+                fill.text("by"));
+    }
+
+    private static Story.Version version(Entry version) {
+        return new Story.Version(
+                version.integer("day", -YEARS, -1),
+                version.text("by"),
+                version.text("reason"),
+                each(version, "lines", Stories::line));
+    }
+
+    private static Story.Line line(Entry line) {
+        var days = line.weekdays("days");
+        return new Story.Line(
+                line.text("exercise"),
+                line.maybeBlock("dose").map(Stories::dose),
+                line.maybeChoice("side", Side.class).orElse(Side.NONE),
+                days.isEmpty() ? EnumSet.allOf(DayOfWeek.class) : Set.copyOf(days),
+                line.maybeText("note").orElse(""));
+    }
+
+    private static Dose dose(Entry dose) {
+        var made = new Dose(
+                dose.maybeInteger("sets", 1, 10).orElse(1),
+                dose.maybeInteger("repetitions", 1, 100).orElse(0),
+                dose.maybeInteger("hold", 1, 600).orElse(0),
+                dose.maybeInteger("minutes", 1, 240).orElse(0),
+                dose.maybeInteger("times-a-day", 1, 6).orElse(1));
+        dose.done();
+        return made;
+    }
+
+    private static Story.Kept kept(Entry kept) {
+        return new Story.Kept(
+                kept.text("exercise"),
+                kept.text("by"),
+                kept.text("marks"),
+                kept.maybeInteger("effort", 0, 10),
+                kept.maybeInteger("pain", 0, 10));
+    }
+
+    private static Story.Said said(Entry said) {
+        return new Story.Said(
+                said.text("exercise"),
+                said.text("by"),
+                said.integer("day", -31, -1),
+                said.choice("outcome", Outcome.class),
+                said.maybeChoice("reason", Reason.class),
+                said.maybeInteger("effort", 0, 10),
+                said.maybeInteger("pain", 0, 10),
+                said.maybeText("note").orElse(""));
+    }
+
+    private static Story.Seen seen(Entry visit) {
+        return new Story.Seen(
+                visit.text("kind"),
+                visit.integer("day", -YEARS, 400),
+                time(visit),
+                visit.maybeText("place").orElse(""),
+                visit.maybeText("purpose"),
+                visit.integer("booked", -YEARS, -1),
+                visit.maybeChoice("answered", Story.Answered.class).orElse(Story.Answered.NOTHING),
+                visit.maybeText("by").orElse(""),
+                visit.maybeText("wish").orElse(""),
+                visit.maybeChoice("came", Story.Came.class).orElse(Story.Came.NOT_NOTED));
+    }
+
+    private static LocalTime time(Entry visit) {
+        var text = visit.text("at");
+        try {
+            return LocalTime.parse(text);
+        } catch (DateTimeParseException notATime) {
+            visit.wrong("at", "\"at\" is " + text, "a time such as 09:30, in quotes");
+            return LocalTime.NOON;
+        }
+    }
+
+    private static Story.Told told(Entry told) {
+        return new Story.Told(
+                told.integer("hours-ago", 1, 700),
+                told.text("by"),
+                told.texts("signs"),
+                told.yes("called"),
+                told.maybeText("note").orElse(""),
+                told.yes("read"));
+    }
+}

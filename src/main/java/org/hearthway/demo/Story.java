@@ -1,0 +1,108 @@
+package org.hearthway.demo;
+
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.time.Period;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hearthway.child.Households.Reach;
+import org.hearthway.program.HomeWeek.Outcome;
+import org.hearthway.program.HomeWeek.Reason;
+import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.ProgramLine.Side;
+
+/**
+ * What happened to one child of the demo. Days are counted from today: a negative number lies behind, a positive one
+ * ahead; days of the clinic move to an open day.
+ */
+record Story(
+        String usedName,
+        String familyName,
+        Period age,
+        Optional<Integer> gmfcs,
+        int skinTone,
+        int entered,
+        List<Cares> caregivers,
+        Optional<Way> way,
+        List<Filled> fills,
+        List<Version> versions,
+        List<Kept> log,
+        List<Said> said,
+        List<Seen> visits,
+        List<Told> told) {
+
+    /** Somebody who cares for the child. */
+    record Cares(String person, Reach reach) {}
+
+    /** The path, the day it began, and the days that the clinic fixed. */
+    record Way(String pathway, int begun, String by, List<Fixed> fixed) {}
+
+    /** A stage's day that was fixed, and on which day that was done. */
+    record Fixed(String stage, int day, int done, String reason) {}
+
+    /** A fill of the pump. */
+    record Filled(int day, int alarm, int marginDays, String by) {}
+
+    /** A version of the home program. */
+    record Version(int day, String by, String reason, List<Line> lines) {}
+
+    /** A line of it; the dose is the exercise's usual one where nothing is said. */
+    record Line(String exercise, Optional<Dose> dose, Side side, Set<DayOfWeek> days, String note) {}
+
+    /** What the family ticked of one exercise: a letter a day, the last for yesterday, on the days it was planned. */
+    record Kept(String exercise, String by, String marks, Optional<Integer> effort, Optional<Integer> pain) {
+
+        /** What a letter says: d done, s some, x could not, a point nothing. */
+        static Optional<Outcome> outcome(char mark) {
+            return switch (mark) {
+                case 'd' -> Optional.of(Outcome.DONE);
+                case 's' -> Optional.of(Outcome.SOME);
+                case 'x' -> Optional.of(Outcome.COULD_NOT);
+                default -> Optional.empty();
+            };
+        }
+    }
+
+    /** One tick with more to it, in place of the letter of that day. */
+    record Said(
+            String exercise,
+            String by,
+            int day,
+            Outcome outcome,
+            Optional<Reason> reason,
+            Optional<Integer> effort,
+            Optional<Integer> pain,
+            String note) {}
+
+    /** A visit and what became of it. */
+    record Seen(
+            String kind,
+            int day,
+            LocalTime at,
+            String place,
+            Optional<String> purpose,
+            int booked,
+            Answered answered,
+            String by,
+            String wish,
+            Came came) {}
+
+    /** What the family answered. */
+    enum Answered {
+        NOTHING,
+        YES,
+        ASKED_TO_MOVE
+    }
+
+    /** Whether the child came. */
+    enum Came {
+        NOT_NOTED,
+        YES,
+        NO,
+        CANCELLED
+    }
+
+    /** A report after a call, or a note to the team when it names no sign; so many hours ago. */
+    record Told(int hoursAgo, String by, List<String> signs, boolean called, String note, boolean read) {}
+}
