@@ -1,10 +1,12 @@
 package org.hearthway.parts;
 
+import com.vaadin.flow.component.dependency.JsModule;
 import com.vaadin.flow.component.html.Footer;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.dom.Element;
 
-/** The line at the foot of a staff page that tells its keys. */
+/** The line at the foot of a staff page that tells its keys, and brings the script that listens to them. */
+@JsModule("context://parts/keys.js")
 public class KeyBar extends Footer {
 
     /** An empty bar; below 992 px it is not shown. */

@@ -1,0 +1,156 @@
+package org.hearthway.desk;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.hearthway.base.ChildId;
+import org.hearthway.desk.Board.Case;
+import org.hearthway.desk.Board.Row;
+import org.hearthway.desk.Board.Wanted;
+import org.hearthway.reminder.Outbox.Message;
+import org.hearthway.reminder.Outbox.State;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.VisitId;
+
+/**
+ * Composes the desk's list: which row stands in which group, and in which order. A visit stands at most once among
+ * Waiting and Not reached, so that it is worked once.
+ *
+ * @param now the moment it is composed for
+ * @param soonDays how many days before a visit somebody must have been asked
+ */
+record Composer(Instant now, int soonDays) {
+
+    /** A wish for a visit and the booked visit that misses its window, if there is one. */
+    record Gap(ChildId child, Wanted wanted, Optional<Visit> misplaced) {}
+
+    Board compose(List<Message> messages, List<Visit> visits, List<Gap> gaps) {
+        var byId = visits.stream().collect(Collectors.toMap(Visit::id, Function.identity(), (one, same) -> one));
+        var byVisit = messages.stream()
+                .filter(message -> message.visit().isPresent())
+                .collect(Collectors.groupingBy(message -> message.visit().orElseThrow()));
+        var rows = new ArrayList<Row>();
+        messages.forEach(message -> ofMessage(message, byId).ifPresent(rows::add));
+        visits.forEach(visit ->
+                ofVisit(visit, byVisit.getOrDefault(visit.id(), List.of())).ifPresent(rows::add));
+        gaps.forEach(gap -> rows.add(ofGap(gap)));
+        rows.sort(Comparator.comparing(Row::group).thenComparing(this::when).thenComparing(Row::id));
+        return new Board(rows);
+    }
+
+    /** A message is a row of its own while it is to leave, and when a person must take over. */
+    private Optional<Row> ofMessage(Message message, Map<VisitId, Visit> visits) {
+        var says = switch (message.state()) {
+            case PLANNED -> Case.PLANNED;
+            case HELD -> Case.HELD;
+            case SENDING -> Case.SENDING;
+            case RETRYING -> Case.RETRYING;
+            case TO_CALL -> Case.TO_CALL;
+            case NOT_REACHED -> Case.FAILED;
+            case SENT, MAY_HAVE_GONE_TWICE, WRITTEN_TO_FOLDER, CALLED, CANCELLED -> null;
+        };
+        var visit = message.visit().map(visits::get);
+        if (says == null
+                || (says == Case.FAILED && visit.filter(this::isBeyondWriting).isPresent())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Row(
+                "message/" + message.id(), says, message.child(), Optional.of(message), visit, Optional.empty()));
+    }
+
+    /** A mail that was not delivered matters no more; a call does until the outbox takes it back. */
+    private boolean isBeyondWriting(Visit visit) {
+        return visit.answer() != Visit.Answer.NONE || !visit.startsAt().isAfter(now);
+    }
+
+    private Optional<Row> ofVisit(Visit visit, List<Message> messages) {
+        if (visit.state() != Visit.State.BOOKED) {
+            return Optional.empty();
+        }
+        if (!visit.endsAt().isAfter(now)) {
+            return Optional.of(row(visit, Case.OVER, last(messages)));
+        }
+        if (visit.answer() == Visit.Answer.CONFIRMED || is(messages, State.TO_CALL)) {
+            return Optional.empty();
+        }
+        if (visit.answer() == Visit.Answer.ASKED_TO_MOVE) {
+            return Optional.of(row(visit, Case.ASKED_TO_MOVE, last(messages)));
+        }
+        if (is(messages, State.NOT_REACHED)) {
+            return Optional.empty();
+        }
+        var went = last(messages.stream().filter(Composer::went).toList());
+        if (went.isPresent()) {
+            return Optional.of(row(visit, asked(went.get()), went));
+        }
+        var near = visit.startsAt().isBefore(now.plusSeconds(soonDays * 86_400L));
+        return messages.isEmpty() && near
+                ? Optional.of(row(visit, Case.NOBODY_ASKED, Optional.empty()))
+                : Optional.empty();
+    }
+
+    private static boolean is(List<Message> messages, State state) {
+        return messages.stream().anyMatch(message -> message.state() == state);
+    }
+
+    private static boolean went(Message message) {
+        return switch (message.state()) {
+            case SENT, MAY_HAVE_GONE_TWICE, WRITTEN_TO_FOLDER, CALLED -> true;
+            case PLANNED, HELD, SENDING, RETRYING, NOT_REACHED, TO_CALL, CANCELLED -> false;
+        };
+    }
+
+    private static Case asked(Message message) {
+        return switch (message.state()) {
+            case MAY_HAVE_GONE_TWICE -> Case.MAY_HAVE_GONE_TWICE;
+            case WRITTEN_TO_FOLDER -> Case.WRITTEN_TO_FOLDER;
+            case CALLED -> Case.CALLED;
+            case SENT, PLANNED, HELD, SENDING, RETRYING, NOT_REACHED, TO_CALL, CANCELLED -> Case.ASKED;
+        };
+    }
+
+    private static Optional<Message> last(List<Message> messages) {
+        return messages.stream().max(Comparator.comparing(Message::due).thenComparing(Message::id));
+    }
+
+    private static Row row(Visit visit, Case says, Optional<Message> message) {
+        return new Row("visit/" + visit.id(), says, visit.child(), message, Optional.of(visit), Optional.empty());
+    }
+
+    private static Row ofGap(Gap gap) {
+        var says = gap.misplaced().isPresent() ? Case.OUTSIDE_WINDOW : Case.NOT_BOOKED;
+        return new Row(
+                "book/" + gap.child() + "/" + gap.wanted().purpose(),
+                says,
+                gap.child(),
+                Optional.empty(),
+                gap.misplaced(),
+                Optional.of(gap.wanted()));
+    }
+
+    /** What a group is worked by: when a message leaves, when the visit is, the last day to book. */
+    private Instant when(Row row) {
+        return switch (row.group()) {
+            case GOING_OUT -> row.message().map(Message::due).orElse(now);
+            case WAITING, NOT_REACHED ->
+                Stream.concat(
+                                row.visit().stream().map(Visit::startsAt),
+                                row.message().stream().map(Message::due))
+                        .findFirst()
+                        .orElse(now);
+            case TO_BOOK ->
+                row.wanted()
+                        .map(Wanted::until)
+                        .orElse(LocalDate.MAX)
+                        .atStartOfDay(java.time.ZoneOffset.UTC)
+                        .toInstant();
+        };
+    }
+}

@@ -1,0 +1,94 @@
+package org.hearthway.desk;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Gate;
+import org.hearthway.base.Viewer;
+import org.hearthway.child.ChildRegister;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.path.Plans;
+import org.hearthway.pump.Pumps;
+import org.hearthway.reminder.Outbox;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.Visits;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Reads what the desk shows out of the features: messages, visits, plans, pumps. */
+@Service
+public class Desk {
+
+    /** Visits further ahead ask for nothing yet. */
+    private static final int LOOK_AHEAD_DAYS = 400;
+
+    /** So long it is still asked whether a child came. */
+    private static final int LOOK_BACK_DAYS = 14;
+
+    private static final int PAST_VISITS = 50;
+
+    private final Outbox outbox;
+    private final Visits visits;
+    private final Plans plans;
+    private final Pumps pumps;
+    private final ChildRegister children;
+    private final Gate gate;
+    private final DeskContent content;
+    private final ClinicSettings settings;
+    private final Clock clock;
+
+    Desk(
+            Outbox outbox,
+            Visits visits,
+            Plans plans,
+            Pumps pumps,
+            ChildRegister children,
+            Gate gate,
+            DeskContent content,
+            ClinicSettings settings,
+            Clock clock) {
+        this.outbox = outbox;
+        this.visits = visits;
+        this.plans = plans;
+        this.pumps = pumps;
+        this.children = children;
+        this.gate = gate;
+        this.content = content;
+        this.settings = settings;
+        this.clock = clock;
+    }
+
+    /**
+     * The desk as it stands now.
+     *
+     * @throws org.hearthway.base.NotAvailable unless the viewer may see the clinic's children
+     */
+    @Transactional(readOnly = true)
+    public Board board(Viewer viewer) {
+        gate.require(viewer, Action.LIST_CHILDREN);
+        var now = clock.instant();
+        var today = LocalDate.ofInstant(now, settings.zone());
+        var booked = visits.between(viewer, today.minusDays(LOOK_BACK_DAYS), today.plusDays(LOOK_AHEAD_DAYS));
+        var gaps = new Gaps(today, content.aheadDays(), content.refillKind(), content.refillWindowDays());
+        var refills = pumps.refillDates(viewer);
+        var all = plans.all(viewer);
+        var open = new ArrayList<Composer.Gap>();
+        for (var child : children.all(viewer)) {
+            var plan = Optional.ofNullable(all.get(child.id()));
+            var refill = Optional.ofNullable(refills.get(child.id()));
+            gaps.of(child.id(), plan, refill, ofChild(viewer, child.id(), booked))
+                    .forEach(open::add);
+        }
+        return new Composer(now, content.soonDays()).compose(outbox.board(viewer), booked, open);
+    }
+
+    private List<Visit> ofChild(Viewer viewer, ChildId child, List<Visit> booked) {
+        var all = new ArrayList<>(visits.past(viewer, child, PAST_VISITS));
+        booked.stream().filter(visit -> visit.child().equals(child)).forEach(all::add);
+        return all;
+    }
+}

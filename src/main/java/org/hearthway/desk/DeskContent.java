@@ -1,0 +1,47 @@
+package org.hearthway.desk;
+
+import org.hearthway.content.ContentKind;
+import org.hearthway.content.Entry;
+import org.springframework.stereotype.Component;
+
+/** Reads {@code content/desk/rules.yaml}: how far ahead the desk looks. */
+@Component
+class DeskContent implements ContentKind {
+
+    private int aheadDays;
+    private int soonDays;
+    private int refillWindowDays;
+    private String refillKind = "";
+
+    int aheadDays() {
+        return aheadDays;
+    }
+
+    int soonDays() {
+        return soonDays;
+    }
+
+    int refillWindowDays() {
+        return refillWindowDays;
+    }
+
+    String refillKind() {
+        return refillKind;
+    }
+
+    @Override
+    public String place() {
+        return "desk";
+    }
+
+    @Override
+    public void read(Entry file) {
+        file.provenance();
+        aheadDays = file.integer("book-ahead-days", 1, 400);
+        soonDays = file.integer("ask-days-before", 1, 60);
+        var refill = file.block("refill");
+        refillKind = refill.text("visit");
+        refillWindowDays = refill.integer("window-days", 1, 60);
+        refill.done();
+    }
+}

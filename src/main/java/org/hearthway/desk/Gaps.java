@@ -1,0 +1,67 @@
+package org.hearthway.desk;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.hearthway.base.ChildId;
+import org.hearthway.desk.Board.Wanted;
+import org.hearthway.desk.Composer.Gap;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.visit.Visit;
+
+/**
+ * Finds the visits that a child's plan or pump asks for and that are not booked in time.
+ *
+ * @param today the clinic's day
+ * @param aheadDays how far ahead a window may open to be shown
+ * @param refillKind the kind of visit at which a pump is refilled
+ * @param refillWindowDays days before the refill-by date in which a refill is planned
+ */
+record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowDays) {
+
+    /** The purpose of a refill visit. */
+    static final String REFILL = "refill";
+
+    Stream<Gap> of(ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Visit> visits) {
+        var counting = visits.stream()
+                .filter(visit -> visit.state() == Visit.State.BOOKED || visit.state() == Visit.State.ATTENDED)
+                .toList();
+        var asked = plan.stream()
+                .flatMap(p -> p.stages().stream())
+                .flatMap(stage -> stage.visits().stream()
+                        .filter(window -> stage.state() != Plan.State.PAST
+                                || !window.until().isBefore(today)))
+                .map(window -> new Wanted(window.purpose(), window.kind(), window.from(), window.until()))
+                .flatMap(wanted -> gap(child, wanted, counting, visit -> answers(visit, wanted)));
+        var refill = refillBy.stream()
+                .map(by -> new Wanted(REFILL, refillKind, by.minusDays(refillWindowDays), by))
+                .flatMap(wanted -> gap(child, wanted, counting, visit -> isRefillToCome(visit)));
+        return Stream.concat(asked, refill).filter(gap -> !gap.wanted().from().isAfter(today.plusDays(aheadDays)));
+    }
+
+    private static boolean answers(Visit visit, Wanted wanted) {
+        return visit.purpose().filter(wanted.purpose()::equals).isPresent();
+    }
+
+    private boolean isRefillToCome(Visit visit) {
+        return visit.state() == Visit.State.BOOKED
+                && visit.kind().id().equals(refillKind)
+                && !visit.start().toLocalDate().isBefore(today);
+    }
+
+    /** A visit that took place answers its purpose on whatever day; a booked one must lie within the window. */
+    private static Stream<Gap> gap(ChildId child, Wanted wanted, List<Visit> visits, Predicate<Visit> isFor) {
+        var found = visits.stream().filter(isFor).toList();
+        if (found.stream().anyMatch(visit -> visit.state() == Visit.State.ATTENDED || keeps(visit, wanted))) {
+            return Stream.empty();
+        }
+        return Stream.of(new Gap(child, wanted, found.stream().findFirst()));
+    }
+
+    private static boolean keeps(Visit visit, Wanted wanted) {
+        var day = visit.start().toLocalDate();
+        return !day.isAfter(wanted.until()) && (wanted.purpose().equals(REFILL) || !day.isBefore(wanted.from()));
+    }
+}

@@ -1,0 +1,196 @@
+package org.hearthway.desk.ui;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.TextStyle;
+import java.time.temporal.ChronoUnit;
+import org.hearthway.base.Language;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.desk.Board.Row;
+import org.hearthway.desk.Board.Wanted;
+import org.hearthway.parts.Icon;
+import org.hearthway.reminder.Outbox;
+import org.hearthway.reminder.Outbox.Message;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.VisitKind;
+import org.hearthway.visit.Visits;
+import org.hearthway.words.Words;
+import org.springframework.stereotype.Component;
+
+/** Puts the desk's rows into words; a message's time is told by the family's own clock. */
+@Component
+class DeskWords {
+
+    private final Words words;
+    private final Visits visits;
+    private final ZoneId zone;
+    private final Clock clock;
+
+    DeskWords(Words words, Visits visits, ClinicSettings settings, Clock clock) {
+        this.words = words;
+        this.visits = visits;
+        this.zone = settings.zone();
+        this.clock = clock;
+    }
+
+    /** What it is about: the kind of visit, or the message's own matter. */
+    String about(Language language, Row row) {
+        return row.visit()
+                .map(visit -> visit.kind().name().in(language))
+                .or(() -> row.wanted().map(wanted -> kind(language, wanted)))
+                .or(() -> row.message().map(Message::about).filter(about -> !about.isBlank()))
+                .or(() -> row.message().map(Message::subject))
+                .orElse("");
+    }
+
+    String kind(Language language, Wanted wanted) {
+        return visits.kinds().stream()
+                .filter(kind -> kind.id().equals(wanted.kind()))
+                .map(VisitKind::name)
+                .map(name -> name.in(language))
+                .findFirst()
+                .orElse(wanted.kind());
+    }
+
+    /** When the visit is, by the clinic's clock; or between which days it is to be. */
+    String visit(Language language, Row row) {
+        var window = row.wanted()
+                .map(wanted -> wanted.from().equals(wanted.until())
+                        ? words.say(language, "desk.on", wanted.until())
+                        : words.say(language, "desk.between", wanted.from(), wanted.until()));
+        var time = row.visit().map(visit -> start(language, visit));
+        if (window.isPresent() && time.isPresent()) {
+            return words.say(language, "desk.outside", time.get(), window.get());
+        }
+        return window.or(() -> time).orElseGet(() -> words.say(language, "desk.no-visit"));
+    }
+
+    String start(Language language, Visit visit) {
+        return words.say(
+                language,
+                "desk.day-time",
+                visit.start().toLocalDate(),
+                visit.start().toLocalTime());
+    }
+
+    Icon icon(Row row) {
+        return switch (row.says()) {
+            case PLANNED, HELD, SENDING, RETRYING, ASKED, MAY_HAVE_GONE_TWICE, WRITTEN_TO_FOLDER ->
+                row.message()
+                                .filter(message -> message.channel() == Outbox.Channel.CALL)
+                                .isPresent()
+                        ? Icon.PHONE
+                        : Icon.MAIL;
+            case CALLED, TO_CALL, FAILED, NOBODY_ASKED -> Icon.PHONE;
+            case ASKED_TO_MOVE -> Icon.MOVE;
+            case OVER -> Icon.HOURS;
+            case NOT_BOOKED, OUTSIDE_WINDOW -> Icon.DATES;
+        };
+    }
+
+    /** By which channel and in which language, and how that stands. */
+    String how(Language language, Row row) {
+        var channel = row.message().map(message -> channel(language, message)).orElse("");
+        return switch (row.says()) {
+            case PLANNED, ASKED -> channel;
+            case HELD, SENDING, RETRYING, MAY_HAVE_GONE_TWICE, WRITTEN_TO_FOLDER, CALLED, TO_CALL, FAILED ->
+                words.say(language, "desk.how." + row.says().name(), channel);
+            case ASKED_TO_MOVE ->
+                row.visit()
+                        .map(Visit::wish)
+                        .filter(wish -> !wish.isBlank())
+                        .map(wish -> words.say(language, "desk.how.wish", wish))
+                        .orElseGet(() -> words.say(language, "desk.how.no-wish"));
+            case OVER, NOBODY_ASKED ->
+                words.say(language, "desk.how." + row.says().name());
+            case NOT_BOOKED, OUTSIDE_WINDOW ->
+                row.wanted()
+                        .flatMap(wanted -> visits.kinds().stream()
+                                .filter(kind -> kind.id().equals(wanted.kind()))
+                                .findFirst())
+                        .map(kind -> words.say(language, "desk.how.to-book", kind.with(), kind.minutes()))
+                        .orElse("");
+        };
+    }
+
+    String channel(Language language, Message message) {
+        return words.say(
+                language,
+                "desk.channel." + message.channel().name(),
+                words.say(language, "desk.language." + message.language().name()));
+    }
+
+    /** When it leaves or left, how long it waits, or how many days are left to book. */
+    String when(Language language, Row row) {
+        return switch (row.says()) {
+            case HELD -> words.say(language, "desk.when.held");
+            case PLANNED, SENDING, RETRYING ->
+                row.message().map(message -> due(language, message)).orElse("");
+            case ASKED, MAY_HAVE_GONE_TWICE, WRITTEN_TO_FOLDER, CALLED ->
+                row.message()
+                        .map(message -> words.say(
+                                language,
+                                "desk.when.asked",
+                                since(message.due()),
+                                local(message).toLocalDate()))
+                        .orElse("");
+            case TO_CALL, FAILED ->
+                row.message()
+                        .map(message -> words.say(language, "desk.when.tries", since(message.due()), message.tries()))
+                        .orElse("");
+            case ASKED_TO_MOVE, NOBODY_ASKED ->
+                row.visit()
+                        .map(visit -> words.say(
+                                language,
+                                "desk.when.in-days",
+                                until(visit.start().toLocalDate())))
+                        .orElse("");
+            case OVER -> "";
+            case NOT_BOOKED, OUTSIDE_WINDOW ->
+                row.wanted()
+                        .map(wanted -> until(wanted.until()))
+                        .map(days -> days < 0
+                                ? words.say(language, "desk.when.too-late", -days)
+                                : words.say(language, "desk.when.latest", days))
+                        .orElse("");
+        };
+    }
+
+    private long since(Instant at) {
+        return ChronoUnit.DAYS.between(LocalDate.ofInstant(at, zone), today());
+    }
+
+    private long until(LocalDate day) {
+        return ChronoUnit.DAYS.between(today(), day);
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), zone);
+    }
+
+    private static java.time.ZonedDateTime local(Message message) {
+        return message.due().atZone(message.zone());
+    }
+
+    /** The moment by the family's clock; the zone is named where it differs from the clinic's. */
+    String due(Language language, Message message) {
+        var local = local(message);
+        var days = ChronoUnit.DAYS.between(LocalDate.ofInstant(clock.instant(), message.zone()), local.toLocalDate());
+        var time = words.time(language, local.toLocalTime());
+        var when = days == 0
+                ? words.say(language, "desk.today-time", time)
+                : days == 1
+                        ? words.say(language, "desk.tomorrow-time", time)
+                        : words.say(language, "desk.day-time", local.toLocalDate(), time);
+        var same = local.getOffset().equals(message.due().atZone(zone).getOffset());
+        return same
+                ? when
+                : words.say(
+                        language,
+                        "desk.their-zone",
+                        when,
+                        message.zone().getDisplayName(TextStyle.SHORT_STANDALONE, language.locale()));
+    }
+}

@@ -1,0 +1,3 @@
+/** The desk's screen. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.desk.ui;
