@@ -31,7 +31,7 @@ public record NeedsRules(RuleBook book, Office office) {
         var dueDay = dueAt.map(office::dayOf).orElseGet(() -> office.workingDay(report.at(), later));
         return new Cause(
                 Rule.SIGN,
-                "report:" + report.key(),
+                "report/" + report.key(),
                 dueDay,
                 dueAt,
                 office.dayOf(report.at()),
@@ -43,7 +43,7 @@ public record NeedsRules(RuleBook book, Office office) {
     private Cause pain(Facts.Pain pain) {
         return new Cause(
                 Rule.PAIN,
-                "pain:" + pain.key(),
+                "pain/" + pain.key(),
                 office.workingDay(pain.at(), openDays(Rule.PAIN)),
                 Optional.empty(),
                 pain.day(),
@@ -58,7 +58,7 @@ public record NeedsRules(RuleBook book, Office office) {
         }
         return Optional.of(new Cause(
                 Rule.REFILL,
-                "refill:" + refill.by(),
+                "refill/" + refill.by(),
                 refill.by(),
                 Optional.empty(),
                 refill.by(),
@@ -87,7 +87,7 @@ public record NeedsRules(RuleBook book, Office office) {
         var tipping = silent.get(book.silentDays() - 1);
         return Optional.of(new Cause(
                 Rule.NO_LOG,
-                "no-log" + facts.silenceAnsweredOn().map(day -> ":" + day).orElse(""),
+                "no-log" + facts.silenceAnsweredOn().map(day -> "/" + day).orElse(""),
                 office.openDay(tipping.plusDays(1), openDays(Rule.NO_LOG)),
                 Optional.empty(),
                 silent.get(0),

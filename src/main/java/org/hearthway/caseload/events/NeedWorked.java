@@ -11,6 +11,6 @@ public record NeedWorked(ChildId child, Viewer by, Instant at, UUID item, String
 
     @Override
     public String kind() {
-        return "NeedWorked:" + step;
+        return Change.super.kind() + "/" + step;
     }
 }

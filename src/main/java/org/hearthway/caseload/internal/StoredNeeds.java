@@ -22,12 +22,8 @@ import org.hearthway.caseload.Needs;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.engine.RuleBook;
 import org.hearthway.caseload.engine.Urgency;
-import org.hearthway.caseload.events.NeedWorked;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.sign.Signs;
-import org.hearthway.sign.events.ReportRead;
-import org.springframework.context.ApplicationEventPublisher;
-import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -46,7 +42,7 @@ class StoredNeeds implements Needs {
     private final Signs signs;
     private final ClinicSettings settings;
     private final Clock clock;
-    private final ApplicationEventPublisher events;
+    private final NeedSteps steps;
 
     StoredNeeds(
             NeedItems items,
@@ -56,7 +52,7 @@ class StoredNeeds implements Needs {
             Signs signs,
             ClinicSettings settings,
             Clock clock,
-            ApplicationEventPublisher events) {
+            NeedSteps steps) {
         this.items = items;
         this.content = content;
         this.gate = gate;
@@ -64,7 +60,7 @@ class StoredNeeds implements Needs {
         this.signs = signs;
         this.settings = settings;
         this.clock = clock;
-        this.events = events;
+        this.steps = steps;
     }
 
     @Override
@@ -135,7 +131,7 @@ class StoredNeeds implements Needs {
     public void take(Viewer viewer, UUID item, long seen) {
         var row = workable(viewer, item, seen);
         items.own(row, account(viewer), seen);
-        worked(viewer, row, "TAKEN", null, "");
+        steps.worked(viewer, row, "TAKEN", null, "");
     }
 
     @Override
@@ -147,22 +143,8 @@ class StoredNeeds implements Needs {
         // reading a report marks its item by the event; a report that was read before tells no event
         var now = items.find(item).orElseThrow(NotAvailable::new);
         if (now.seenBy().isEmpty()) {
-            seen(viewer, now);
+            steps.seen(viewer, account(viewer), now);
         }
-    }
-
-    @EventListener
-    void on(ReportRead read) {
-        items.openOf(read.child()).stream()
-                .filter(row -> row.cause().rule() == Rule.SIGN
-                        && row.cause().subject().equals(read.key().toString()))
-                .filter(row -> row.seenBy().isEmpty())
-                .forEach(row -> seen(read.by(), row));
-    }
-
-    private void seen(Viewer viewer, NeedItems.Row row) {
-        items.see(row, account(viewer), clock.instant(), row.version());
-        worked(viewer, row, "SEEN", null, "");
     }
 
     @Override
@@ -174,7 +156,7 @@ class StoredNeeds implements Needs {
         wordsProblem("reason", says).ifPresent(problems::add);
         Invalid.ifAny(problems);
         items.aside(row, until, says, seen);
-        worked(viewer, row, "SET_ASIDE", until, says);
+        steps.worked(viewer, row, "SET_ASIDE", until, says);
     }
 
     private Optional<Problem> asideProblem(NeedItems.Row row, LocalDate until) {
@@ -198,7 +180,7 @@ class StoredNeeds implements Needs {
     public void resume(Viewer viewer, UUID item, long seen) {
         var row = workable(viewer, item, seen);
         items.aside(row, null, "", seen);
-        worked(viewer, row, "RESUMED", null, "");
+        steps.worked(viewer, row, "RESUMED", null, "");
     }
 
     @Override
@@ -212,7 +194,7 @@ class StoredNeeds implements Needs {
             throw new Invalid(problem);
         });
         items.close(row, account(viewer), clock.instant(), outcome, says, seen);
-        worked(viewer, row, "CLOSED", null, says);
+        steps.worked(viewer, row, "CLOSED", null, says);
     }
 
     private static Optional<Problem> wordsProblem(String field, String words) {
@@ -238,17 +220,6 @@ class StoredNeeds implements Needs {
             return person.account();
         }
         throw new NotAvailable();
-    }
-
-    private void worked(
-            Viewer viewer,
-            NeedItems.Row row,
-            String step,
-            @org.jspecify.annotations.Nullable LocalDate until,
-            String words) {
-        var now = clock.instant();
-        items.step(row.id(), row.version() + 1, step, viewer.tag(), now, until, words);
-        events.publishEvent(new NeedWorked(row.child(), viewer, now, row.id(), step));
     }
 
     private LocalDate today() {

@@ -1,0 +1,190 @@
+package org.hearthway.caseload.ui;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HasElement;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Nav;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.router.AfterNavigationEvent;
+import com.vaadin.flow.router.AfterNavigationObserver;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.Layout;
+import com.vaadin.flow.router.ParentLayout;
+import com.vaadin.flow.router.RouterLayout;
+import jakarta.annotation.security.RolesAllowed;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.hearthway.access.SignedIn;
+import org.hearthway.audit.AuditTrail;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Gate;
+import org.hearthway.base.Language;
+import org.hearthway.base.NotAvailable;
+import org.hearthway.base.Viewer;
+import org.hearthway.child.Child;
+import org.hearthway.child.ChildRegister;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.parts.Tags;
+import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.shell.StaffLayout;
+import org.hearthway.sign.Sign;
+import org.hearthway.sign.Signs;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.Visits;
+import org.hearthway.words.Words;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The frame of a child's folder: who it is, where the child stands, the tabs. Opening a folder is written to the trail
+ * once; going from tab to tab is the same opening.
+ */
+@Layout("staff/child")
+@ParentLayout(StaffLayout.class)
+@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
+class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, AfterNavigationObserver {
+
+    private static final List<String> TABS = List.of("path", "program", "pump", "signs");
+
+    private final transient ChildRegister children;
+    private final transient Plans plans;
+    private final transient Visits visits;
+    private final transient Signs signs;
+    private final transient Gate gate;
+    private final transient AuditTrail trail;
+    private final transient ChildWords childWords;
+    private final transient Words words;
+    private final transient ClinicSettings settings;
+    private final transient Clock clock;
+    private final Viewer.Person viewer;
+    private final Language language;
+    private final Div head = new Div();
+    private final Nav tabs = new Nav();
+    private final Div page = new Div();
+    private @Nullable ChildId opened;
+
+    FolderLayout(
+            ChildRegister children,
+            Plans plans,
+            Visits visits,
+            Signs signs,
+            Gate gate,
+            AuditTrail trail,
+            ChildWords childWords,
+            Words words,
+            ClinicSettings settings,
+            Clock clock,
+            SignedIn signedIn) {
+        this.children = children;
+        this.plans = plans;
+        this.visits = visits;
+        this.signs = signs;
+        this.gate = gate;
+        this.trail = trail;
+        this.childWords = childWords;
+        this.words = words;
+        this.settings = settings;
+        this.clock = clock;
+        this.viewer = signedIn.require();
+        this.language = viewer.language();
+        addClassName("hw-folder-frame");
+        head.addClassName("hw-folder");
+        tabs.addClassName("hw-tabs");
+        tabs.getElement().setAttribute("aria-label", say("caseload.folder.tabs"));
+        page.addClassName("hw-folder-page");
+        add(head, tabs, page);
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        var child =
+                event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        if (!child.equals(opened)) {
+            trail.looked(viewer, child, "folder");
+            opened = child;
+        }
+    }
+
+    @Override
+    public void showRouterLayoutContent(HasElement content) {
+        page.getElement().removeAllChildren();
+        page.getElement().appendChild(content.getElement());
+    }
+
+    /** What a tab changes shows in the head, too: it is drawn anew whenever a tab opens. */
+    @Override
+    public void afterNavigation(AfterNavigationEvent event) {
+        var child = opened;
+        if (child == null) {
+            return;
+        }
+        drawHead(children.get(viewer, child));
+        drawTabs(child, event.getLocation().getSegments());
+    }
+
+    private void drawHead(Child child) {
+        var today = LocalDate.ofInstant(clock.instant(), settings.zone());
+        var plan = plans.plan(viewer, child.id()).map(Plans.ChildPlan::plan);
+        head.removeAll();
+        var initial =
+                Tags.span("hw-initial", child.name().substring(0, child.name().offsetByCodePoints(0, 1)));
+        initial.getElement().setAttribute("aria-hidden", "true");
+        head.add(
+                initial,
+                Tags.h1(child.fullName()),
+                Tags.span("hw-label line", say("caseload.children.age", child.ageOn(today))),
+                facts(child, plan, today));
+    }
+
+    private Component facts(Child child, Optional<Plan> plan, LocalDate today) {
+        var facts = Tags.div("facts");
+        facts.add(fact(
+                "caseload.folder.path",
+                plan.map(p -> childWords.path(language, p)).orElse(say("caseload.child.no-path"))));
+        plan.ifPresent(p -> facts.add(fact("caseload.folder.stage", childWords.stage(language, p, today))));
+        var next = visits.upcoming(viewer, child.id()).stream().findFirst();
+        facts.add(fact("caseload.folder.next", next.map(this::date).orElse(say("caseload.children.no-date"))));
+        facts.add(fact(
+                "caseload.folder.level",
+                child.gmfcs().map(level -> say("caseload.gmfcs", level)).orElse(say("caseload.folder.no-level"))));
+        return facts;
+    }
+
+    private String date(Visit visit) {
+        return say(
+                "caseload.folder.next." + visit.answer().name(),
+                visit.start().toLocalDate(),
+                visit.kind().name());
+    }
+
+    private Component fact(String key, String text) {
+        var fact = new Span(say(key));
+        fact.getElement().appendChild(new com.vaadin.flow.dom.Element("b").setText(text));
+        return fact;
+    }
+
+    private void drawTabs(ChildId child, List<String> address) {
+        var here = address.get(address.size() - 1);
+        var pump = signs.topics(viewer, child).contains(Sign.Topic.PUMP);
+        tabs.removeAll();
+        TABS.forEach(tab -> {
+            var link = Tags.link("", "staff/child/" + child + "/" + tab, say("caseload.tab." + tab));
+            if (tab.equals(here)) {
+                link.getElement().setAttribute("aria-current", "page");
+            }
+            if (tab.equals("pump") && !pump) {
+                link.addClassName("none");
+            }
+            tabs.add(link);
+        });
+    }
+
+    private String say(String key, Object... args) {
+        return words.say(language, key, args);
+    }
+}

@@ -1,0 +1,195 @@
+package org.hearthway.caseload.ui;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.UUID;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.Language;
+import org.hearthway.base.Viewer;
+import org.hearthway.caseload.Needs.Item;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.program.Exercise;
+import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.HomeWeek;
+import org.hearthway.pump.Pumps;
+import org.hearthway.sign.Sign;
+import org.hearthway.sign.Signs;
+import org.hearthway.words.Words;
+import org.springframework.stereotype.Component;
+
+/** Puts an item into words: what, the particulars, by when, and the next step. */
+@Component
+class NeedWords {
+
+    private static final int QUOTE_LENGTH = 180;
+
+    private final Words words;
+    private final Signs signs;
+    private final HomeWeek homeWeek;
+    private final ExerciseLibrary library;
+    private final Pumps pumps;
+    private final ZoneId zone;
+
+    NeedWords(
+            Words words,
+            Signs signs,
+            HomeWeek homeWeek,
+            ExerciseLibrary library,
+            Pumps pumps,
+            ClinicSettings settings) {
+        this.words = words;
+        this.signs = signs;
+        this.homeWeek = homeWeek;
+        this.library = library;
+        this.pumps = pumps;
+        this.zone = settings.zone();
+    }
+
+    /** What it is, and the line below it. */
+    record Why(String title, String rest, String below) {}
+
+    Why why(Viewer.Person viewer, Item item, LocalDate today) {
+        var language = viewer.language();
+        return switch (item.cause().rule()) {
+            case SIGN -> report(viewer, item, today);
+            case PAIN -> pain(viewer, item);
+            case REFILL -> refill(viewer, item, today);
+            case NO_LOG ->
+                new Why(
+                        words.say(language, "caseload.no-log", item.cause().count()),
+                        "",
+                        words.say(
+                                language, "caseload.no-log.first", item.cause().day()));
+        };
+    }
+
+    private Why report(Viewer.Person viewer, Item item, LocalDate today) {
+        var language = viewer.language();
+        var key = UUID.fromString(item.cause().subject());
+        var report = signs.of(viewer, item.child()).stream()
+                .filter(r -> r.key().equals(key))
+                .findFirst();
+        var when = moment(language, item.since(), today);
+        if (report.isEmpty()) {
+            return new Why(words.say(language, "caseload.sign", when), "", "");
+        }
+        var told = report.get();
+        if (told.signs().isEmpty()) {
+            return new Why(
+                    words.say(language, "caseload.note", when), quoted(language, told.note()), by(language, told.by()));
+        }
+        var says = told.signs().stream()
+                .map(Sign::says)
+                .map(sign -> sign.in(language))
+                .reduce((one, other) -> one + " · " + other)
+                .orElse("");
+        var called = words.say(language, told.called() ? "caseload.sign.called" : "caseload.sign.not-called");
+        var note = told.note().isBlank() ? "" : " " + quoted(language, told.note());
+        return new Why(words.say(language, "caseload.sign", when), says, called + note);
+    }
+
+    private String by(Language language, String name) {
+        return words.say(language, "caseload.note.by", name);
+    }
+
+    private Why pain(Viewer.Person viewer, Item item) {
+        var language = viewer.language();
+        var cause = item.cause();
+        var name = library.find(cause.subject()).map(Exercise::name).orElse(Bilingual.same(cause.subject()));
+        var title = words.say(language, "caseload.pain", cause.count(), name);
+        var rest = words.date(language, cause.day());
+        var entry = homeWeek.entries(viewer, item.child(), cause.day(), cause.day()).stream()
+                .filter(logged -> cause.key().endsWith(logged.entry().key().toString()))
+                .findFirst();
+        if (entry.isEmpty()) {
+            return new Why(title, rest, words.say(language, "caseload.pain.changed"));
+        }
+        var rated = entry.get()
+                .entry()
+                .ratedBy()
+                .map(who -> words.say(language, "caseload.pain.rated." + who.name()) + " ")
+                .orElse("");
+        var note = entry.get().entry().note();
+        return new Why(title, rest, rated + (note.isBlank() ? "" : quoted(language, note)));
+    }
+
+    private Why refill(Viewer.Person viewer, Item item, LocalDate today) {
+        var language = viewer.language();
+        var days = ChronoUnit.DAYS.between(today, item.cause().day());
+        var title = days < 0
+                ? words.say(language, "caseload.refill.late", -days)
+                : words.say(language, "caseload.refill", days);
+        var below = pumps.current(viewer, item.child())
+                .map(fill -> fill.refillBy())
+                .map(by -> words.say(
+                        language,
+                        by.lifeDecides() ? "caseload.refill.life" : "caseload.refill.alarm",
+                        by.day(),
+                        by.alarm()))
+                .orElse("");
+        return new Why(title, "", below);
+    }
+
+    private String quoted(Language language, String text) {
+        var line = text.strip().replaceAll("\\s+", " ");
+        var cut = line.length() > QUOTE_LENGTH ? line.substring(0, QUOTE_LENGTH).strip() + "…" : line;
+        return words.say(language, "caseload.quote", cut);
+    }
+
+    /** The first line of "by when": a moment, today, or a day. */
+    String due(Language language, Item item, Instant now, LocalDate today) {
+        var cause = item.cause();
+        var late = cause.dueAt().map(now::isAfter).orElse(cause.dueDay().isBefore(today));
+        var when = cause.dueAt()
+                .map(at -> moment(language, at, today))
+                .orElseGet(() -> cause.dueDay().equals(today)
+                        ? words.say(language, "caseload.today")
+                        : words.date(language, cause.dueDay()));
+        return late && item.seen().isEmpty() ? words.say(language, "caseload.late", when) : when;
+    }
+
+    /** A time of today, or a day with its time. */
+    String moment(Language language, Instant at, LocalDate today) {
+        var local = at.atZone(zone);
+        var time = words.time(language, local.toLocalTime());
+        return local.toLocalDate().equals(today)
+                ? time
+                : words.say(language, "caseload.day-time", local.toLocalDate(), time);
+    }
+
+    /** Whether somebody has it, has looked, or has set it aside; empty when nothing was done yet. */
+    Optional<String> standing(Language language, Item item, LocalDate today) {
+        var aside = item.aside().map(a -> words.say(language, "caseload.aside.until", a.until(), a.reason()));
+        var seen = item.seen()
+                .map(s -> words.say(language, "caseload.seen.by", s.by().name(), moment(language, s.at(), today)));
+        return aside.isPresent() ? aside : seen;
+    }
+
+    /** How it left the list. */
+    String left(Language language, Item item, LocalDate today) {
+        return item.left()
+                .map(left -> {
+                    var when = moment(language, left.at(), today);
+                    var outcome = left.outcome()
+                            .map(o -> words.say(language, "caseload.outcome." + o.name()))
+                            .orElse("");
+                    return left.gone()
+                            .map(gone -> words.say(
+                                    language,
+                                    "caseload.left.gone",
+                                    when,
+                                    words.say(language, "caseload.gone." + gone.name())))
+                            .orElseGet(() -> words.say(
+                                    language,
+                                    "caseload.left.closed",
+                                    left.by().map(by -> by.name()).orElse(""),
+                                    when,
+                                    outcome,
+                                    left.words()));
+                })
+                .orElse("");
+    }
+}

@@ -1,0 +1,50 @@
+package org.hearthway.caseload.ui;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import org.hearthway.base.Viewer;
+import org.hearthway.caseload.Needs.Item;
+import org.hearthway.caseload.engine.Rule;
+
+/** Which items are shown. */
+enum Show {
+    EVERYONE,
+    MINE,
+    SIGNS,
+    PUMP,
+    PROGRAMS,
+    ASIDE,
+    LEFT;
+
+    /** As it stands in an address. */
+    String inAddress() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    static Show of(Optional<String> inAddress) {
+        return Arrays.stream(values())
+                .filter(show -> inAddress.filter(show.inAddress()::equals).isPresent())
+                .findFirst()
+                .orElse(EVERYONE);
+    }
+
+    /** Whether an open item is shown; what is set aside is shown only there. */
+    boolean shows(Item item, Viewer.Person viewer) {
+        var rule = item.cause().rule();
+        var up = item.aside().isEmpty();
+        return switch (this) {
+            case EVERYONE -> up;
+            case MINE ->
+                up
+                        && item.owner()
+                                .filter(owner -> owner.account().equals(viewer.account()))
+                                .isPresent();
+            case SIGNS -> up && rule == Rule.SIGN;
+            case PUMP -> up && rule == Rule.REFILL;
+            case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);
+            case ASIDE -> !up;
+            case LEFT -> false;
+        };
+    }
+}
