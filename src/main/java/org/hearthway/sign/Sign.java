@@ -20,7 +20,8 @@ public record Sign(String id, Topic topic, Urgency urgency, Bilingual says, Prov
         SURGERY,
         PUMP,
         STIMULATOR,
-        REHAB
+        REHAB,
+        MEDICINE
     }
 
     /** How soon to call, most urgent first. */

@@ -17,17 +17,39 @@ public interface Signs {
     /** The sign with this identifier. */
     Optional<Sign> find(String id);
 
-    /** Which topics concern a child, by its path: always {@code ANY_CHILD}. */
+    /**
+     * Which topics concern a child, by its path. Those that concern everyone are always among them; while the child is
+     * on no path nothing is ruled out, and all are.
+     */
     Set<Sign.Topic> topics(Viewer viewer, ChildId child);
 
-    /** What a family says after it called. */
+    /**
+     * What a family says after it called.
+     *
+     * @param key made on the phone, so that a report sent twice counts once
+     * @param signs identifiers of the signs; none for a note to the team
+     * @param called whether the family called
+     * @param note in the family's own words, at most 2000 characters; may be empty when a sign is named
+     */
     record ReportData(UUID key, List<String> signs, boolean called, String note) {
         public ReportData {
             signs = List.copyOf(signs);
         }
     }
 
-    /** A report, or a note to the team when it names no sign. */
+    /**
+     * A report, or a note to the team when it names no sign.
+     *
+     * @param key the report's own
+     * @param child about whom
+     * @param signs in the words that the family saw then
+     * @param urgency of the most urgent sign; empty for a note
+     * @param called whether the family says it called
+     * @param note in the family's own words
+     * @param by who wrote it
+     * @param at when it reached the clinic
+     * @param read who of the team read it and when, if somebody has
+     */
     record Report(
             UUID key,
             ChildId child,
@@ -49,13 +71,14 @@ public interface Signs {
     /**
      * Keeps a report; the same key twice counts once.
      *
-     * @throws org.hearthway.base.Invalid naming field and bound: a note is at most 2000 characters
+     * @throws org.hearthway.base.Invalid naming field and bound: a note is at most 2000 characters, a sign must be
+     *     known, and one of the two must be there
      */
     void report(Viewer viewer, ChildId child, ReportData data);
 
     /** Reports and notes about a child, newest first. */
     List<Report> of(Viewer viewer, ChildId child);
 
-    /** Says that the viewer, of the team, has read it; the family sees it. */
+    /** Says that the viewer, of the team, has read it; the family sees it. The first to say so stands. */
     void read(Viewer viewer, ChildId child, UUID key);
 }
