@@ -1,0 +1,125 @@
+package org.hearthway.reminder.internal;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hearthway.content.ContentKind;
+import org.hearthway.content.Entry;
+import org.hearthway.reminder.engine.Rule;
+import org.hearthway.reminder.engine.Standing;
+import org.hearthway.reminder.engine.Step;
+import org.hearthway.reminder.engine.Way;
+import org.springframework.stereotype.Component;
+
+/** The reminder rules, one file each in {@code content/messages/rules}. */
+@Component
+class RuleBook implements ContentKind {
+
+    private enum About {
+        VISIT,
+        REFILL
+    }
+
+    /**
+     * The rule for refills.
+     *
+     * @param rule its steps
+     * @param visitKind the kind of visit that meets the deadline
+     * @param at the hour of its mails
+     */
+    record RefillRule(Rule rule, String visitKind, LocalTime at) {}
+
+    private record Named(String text, Entry block, String key) {}
+
+    private final Map<Boolean, Rule> visitRules = new java.util.HashMap<>();
+    private final List<RefillRule> refillRules = new ArrayList<>();
+    private final List<Named> named = new ArrayList<>();
+    private final MessageTexts texts;
+
+    RuleBook(MessageTexts texts) {
+        this.texts = texts;
+    }
+
+    @Override
+    public String place() {
+        return "messages/rules";
+    }
+
+    @Override
+    public void read(Entry file) {
+        var about = file.choice("about", About.class);
+        var steps = file.list("steps").stream().map(this::step).toList();
+        var names = new HashSet<String>();
+        if (steps.isEmpty() || !steps.stream().map(Step::name).allMatch(names::add)) {
+            file.wrong("steps", "\"steps\" is empty or names a day twice", "each day once for send and once for call");
+        }
+        var rule = new Rule(file.id(), steps, text(file, "too-late"));
+        switch (about) {
+            case VISIT -> {
+                if (visitRules.put(file.yes("critical"), rule) != null) {
+                    file.wrong("critical", "another rule is for these visits already", "one rule for each");
+                }
+            }
+            case REFILL -> {
+                var at = SendingRules.time(file, "at").orElse(LocalTime.NOON);
+                refillRules.add(new RefillRule(rule, file.text("answered-by"), at));
+            }
+        }
+    }
+
+    private Step step(Entry block) {
+        var days =
+                block.has("days-after") ? -block.integer("days-after", 0, 365) : block.integer("days-before", 0, 365);
+        var at = block.has("at") ? SendingRules.time(block, "at") : Optional.<LocalTime>empty();
+        var urgent = block.yes("urgent");
+        var way = block.has("call") ? Way.CALL : Way.SEND;
+        var step = new Step(days, at, way, urgent, words(block.block(way.name().toLowerCase(Locale.ROOT))));
+        block.done();
+        return step;
+    }
+
+    private Map<Standing, String> words(Entry block) {
+        var words = new EnumMap<Standing, String>(Standing.class);
+        for (var standing : Standing.values()) {
+            var key = standing.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            if (block.has(key)) {
+                words.put(standing, text(block, key));
+            }
+        }
+        block.done();
+        return words;
+    }
+
+    private String text(Entry block, String key) {
+        var text = block.text(key);
+        named.add(new Named(text, block, key));
+        return text;
+    }
+
+    @Override
+    public void check() {
+        named.stream()
+                .filter(name -> !texts.has(name.text()))
+                .forEach(name -> name.block()
+                        .wrong(
+                                name.key(),
+                                "\"" + name.key() + "\" is " + name.text(),
+                                "the name of a file in messages/texts"));
+        named.clear();
+    }
+
+    /** The rule for visits that are critical, or for those that are not; empty when the content has none. */
+    Optional<Rule> forVisits(boolean critical) {
+        return Optional.ofNullable(visitRules.get(critical));
+    }
+
+    /** The rules for refills. */
+    List<RefillRule> forRefills() {
+        return List.copyOf(refillRules);
+    }
+}
