@@ -6,7 +6,6 @@ import org.hearthway.base.Language;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.words.Say;
 import org.hearthway.words.Words;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
@@ -31,9 +30,9 @@ class PlainFrame {
 
     private final Words words;
     private final AskedLanguage asked;
-    private final ObjectProvider<ClinicSettings> clinic;
+    private final ClinicSettings clinic;
 
-    PlainFrame(Words words, AskedLanguage asked, ObjectProvider<ClinicSettings> clinic) {
+    PlainFrame(Words words, AskedLanguage asked, ClinicSettings clinic) {
         this.words = words;
         this.asked = asked;
         this.clinic = clinic;
@@ -47,8 +46,7 @@ class PlainFrame {
 
     @ModelAttribute("frame")
     Frame frame(HttpServletRequest request) {
-        var settings = clinic.getObject();
-        return new Frame(settings.name(), settings.demo(), here(request, Language.EN), here(request, Language.ES));
+        return new Frame(clinic.name(), clinic.demo(), here(request, Language.EN), here(request, Language.ES));
     }
 
     private static String here(HttpServletRequest request, Language language) {

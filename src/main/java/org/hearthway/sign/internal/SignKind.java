@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
+import org.hearthway.content.FamilyText;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Template;
@@ -136,6 +137,13 @@ class SignKind implements ContentKind {
                     "no file of signs names the pathway " + String.join(", ", known),
                     "each pathway under paths of at least one file");
         }
+    }
+
+    @Override
+    public List<FamilyText> familyTexts() {
+        return signs.values().stream()
+                .map(sign -> new FamilyText(item(sign), sign.says(), List.of(sign.says()), sign.provenance()))
+                .collect(Collectors.toList());
     }
 
     /** What is accepted when an administrator accepts this sign. */
