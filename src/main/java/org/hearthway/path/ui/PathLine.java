@@ -22,10 +22,10 @@ import org.hearthway.words.Words;
 final class PathLine {
 
     private static final double WIDTH = 1248;
-    private static final double HEIGHT = 186;
+    private static final double HEIGHT = 196;
     private static final double LEFT = 38;
     private static final double LINE = 90;
-    private static final double FLOOR = 158;
+    private static final double FLOOR = 168;
     private static final double CEILING = 22;
     private static final double STONE_GAP = 40;
     private static final double LETTER_ROOM = 13;
@@ -64,7 +64,9 @@ final class PathLine {
             var move =
                     Optional.ofNullable(moved.get(placed.get(i).stage().stage().id()));
             var from = scale.ofStone(i);
-            move.ifPresent(m -> moving(picture, from, scale.of(m.to())));
+            // one arrow tells the change; what follows it only shows where it goes
+            var first = move.filter(m -> m.equals(moves.get(0))).isPresent();
+            move.ifPresent(m -> moving(picture, from, scale.of(m.to()), first));
         }
         names(picture, scale, placed);
         return new Drawing(picture);
@@ -179,10 +181,9 @@ final class PathLine {
         }
     }
 
-    private static void moving(SvgText picture, double from, double to) {
+    private static void moving(SvgText picture, double from, double to, boolean arrow) {
         picture.shape("path", "class", "sv-moving", "stroke-width", "2.2", "d", Stone.outline(to, LINE, 12, 9.6, 77));
-        var far = Math.abs(to - from) > 14;
-        if (far) {
+        if (arrow && Math.abs(to - from) > 14) {
             var middle = (from + to) / 2;
             var tip = number(to) + " 76";
             picture.shape(
@@ -202,7 +203,7 @@ final class PathLine {
     }
 
     private void names(SvgText picture, TimeScale scale, List<Placed> placed) {
-        var labels = new Labels(List.of(118.0, 64.0, 134.0, 48.0), WIDTH);
+        var labels = new Labels(List.of(118.0, 56.0, 134.0, 150.0), WIDTH);
         for (int i = 0; i < placed.size(); i++) {
             var name = placed.get(i).stage().stage().name().in(language);
             var x = scale.ofStone(i);

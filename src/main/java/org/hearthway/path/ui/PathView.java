@@ -85,6 +85,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         this.clock = clock;
         addClassName("hw-desk");
         line.addClassName("hw-scroll");
+        line.getElement().setAttribute("role", "region").setAttribute("tabindex", "0");
+        line.getElement().setAttribute("aria-label", say.say("path.line"));
         add(head, line, Tags.div("hw-cols u-side24", Tags.div("", table, below), beside));
     }
 
@@ -114,7 +116,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                     Tags.div("hw-colh", Tags.h2("u-xl", say.say("path.none"))),
                     Tags.p("hw-quiet", say.say("path.none.hint")));
             if (mayChange()) {
-                beside.add(beginForm());
+                table.add(beginForm());
             }
             return;
         }
@@ -167,6 +169,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         says.add(
                 Tags.span("hw-b", say.say("path.why.title", say.date(stage.start(), today))),
                 new Span(" " + plans.why(stage).in(viewer.language()) + " "),
+                new Span(
+                        say.allowed(stage.stage()).map(allowed -> allowed + " ").orElse("")),
                 Tags.span("hw-sub", say.say("path.why.source", stage.stage().source())));
         return Tags.div("hw-banner river u-mt3 u-start", Icon.WHY.draw(), says);
     }

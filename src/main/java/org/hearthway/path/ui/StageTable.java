@@ -18,6 +18,7 @@ import org.hearthway.parts.Tags;
 import org.hearthway.path.Plans.Move;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Plan.State;
 
 /** The stages of a path, one line each: rule, earliest, planned, latest, state. The name chooses the stage. */
 final class StageTable extends Div {
@@ -34,6 +35,8 @@ final class StageTable extends Div {
             StageWords words, Plan plan, Function<String, String> address, Optional<String> chosen, List<Move> moves) {
         this.words = words;
         addClassName("hw-scroll");
+        getElement().setAttribute("role", "region").setAttribute("tabindex", "0");
+        getElement().setAttribute("aria-label", words.say("path.table"));
         var table = new NativeTable();
         table.addClassNames("hw-table", "u-edged", "hw-stages");
         var head = new NativeTableRow();
@@ -74,11 +77,16 @@ final class StageTable extends Div {
         row.add(
                 cell("stage", name),
                 cell("rule", small(words.rule(plan.template(), stage))),
-                cell("earliest", new Span(words.date(planned.earliest(), today))),
+                bound("earliest", planned, planned.earliest()),
                 planned(planned, today, move),
-                cell("latest", new Span(words.date(planned.latest(), today))),
+                bound("latest", planned, planned.latest()),
                 state);
         return row;
+    }
+
+    /** What the rule allows matters until it is behind us. */
+    private NativeTableCell bound(String column, Planned planned, LocalDate day) {
+        return planned.state() == State.PAST ? cell(column) : cell(column, new Span(words.bound(day)));
     }
 
     private NativeTableCell planned(Planned planned, LocalDate today, Optional<Move> move) {
@@ -93,7 +101,7 @@ final class StageTable extends Div {
                 },
                 () -> cell.add(Tags.span("hw-b", was)));
         if (planned.end().isAfter(planned.start())) {
-            cell.add(small(words.say("path.table.until", words.date(planned.end(), today))));
+            cell.add(small(" " + words.say("path.table.until", words.date(planned.end(), today))));
         }
         return cell;
     }

@@ -1,5 +1,6 @@
 package org.hearthway.path.ui;
 
+import com.vaadin.flow.component.html.Span;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
@@ -40,6 +41,11 @@ final class StageWords {
         return day.getYear() == today.getYear() ? words.date(language, day) : words.dateWithYear(language, day);
     }
 
+    /** A date with its year. */
+    String bound(LocalDate day) {
+        return words.dateWithYear(language, day);
+    }
+
     /** The rule for the first day, in few words. */
     String rule(Template path, Stage stage) {
         var begins = stage.begins();
@@ -49,24 +55,30 @@ final class StageWords {
         }
         var usual = gaps.say(language, begins.usual());
         var edge = begins.edge() == Edge.START ? "start" : "end";
-        if (begins.earliest().equals(begins.latest())) {
-            return say("path.rule.exact." + edge, usual, anchor.get());
-        }
-        return say(
-                "path.rule.window." + edge,
-                usual,
-                anchor.get(),
-                gaps.say(language, begins.earliest()),
-                gaps.say(language, begins.latest()));
+        return say("path.rule." + edge, usual, anchor.get());
+    }
+
+    /** The gaps that the rule allows; empty when it allows only one. */
+    Optional<String> allowed(Stage stage) {
+        var begins = stage.begins();
+        return begins.earliest().equals(begins.latest())
+                ? Optional.empty()
+                : Optional.of(say(
+                        "path.rule.allowed",
+                        gaps.say(language, begins.earliest()),
+                        gaps.say(language, begins.latest())));
     }
 
     /** The state as a label: word and weight, never colour alone. */
-    com.vaadin.flow.component.html.Span state(Planned planned, LocalDate today, boolean moving) {
+    Span state(Planned planned, LocalDate today, boolean moving) {
         if (moving) {
             return Tags.span("hw-label u-moving", say("path.state.moving"));
         }
         var origin = planned.why().origin();
         if (planned.state() == State.NOW) {
+            if (planned.start().equals(today)) {
+                return Tags.span("hw-label ember", say("path.state.today"));
+            }
             var week = ChronoUnit.WEEKS.between(planned.start(), today) + 1;
             return Tags.span("hw-label ember", say("path.state.now", week));
         }

@@ -17,10 +17,9 @@ final class FillHistory extends Section {
 
     FillHistory(PumpWords words, List<Fill> fills, Map<AccountId, Account> people) {
         addClassName("u-mt5");
-        getElement().setAttribute("aria-label", words.say("pump.history.title"));
         add(Tags.div("hw-colh", Tags.h2("", words.say("pump.history.title"))));
         var table = new NativeTable();
-        table.addClassNames("hw-table", "u-edged");
+        table.addClassNames("hw-table", "u-edged", "hw-fills");
         var head = new NativeTableRow();
         for (var key : List.of("filled", "alarm", "margin", "by", "who", "note")) {
             var cell = new NativeTableHeaderCell(words.say("pump.history." + key));
@@ -31,7 +30,7 @@ final class FillHistory extends Section {
         for (int i = 0; i < fills.size(); i++) {
             table.getBody().add(row(words, fills.get(i), people, i == 0));
         }
-        add(Tags.div("hw-scroll", table));
+        add(PumpView.scroll(words.say("pump.history.title"), table));
     }
 
     private static NativeTableRow row(PumpWords words, Fill fill, Map<AccountId, Account> people, boolean counts) {

@@ -114,7 +114,19 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
             var says = Tags.div("", new Span(say.say("pump.overdue")));
             state.add(Tags.div("hw-banner u-my2", Icon.REFILL.draw(), says));
         }
-        state.add(Tags.div("hw-scroll", new RefillLine(say).draw(by, today)), say.sums(by));
+        var line = new RefillLine(say).draw(by, today);
+        line.addClassName("narrow");
+        state.add(scroll(say.say("pump.line"), line), say.sums(by));
+    }
+
+    /** A box that scrolls by itself on a phone, by touch or by keys. */
+    static Div scroll(String label, Component content) {
+        var box = Tags.div("hw-scroll", content);
+        box.getElement()
+                .setAttribute("role", "region")
+                .setAttribute("tabindex", "0")
+                .setAttribute("aria-label", label);
+        return box;
     }
 
     private Component history(List<Fill> fills) {

@@ -62,6 +62,7 @@ final class PumpWords {
                 say("pump.sum.life.formula", date(by.filled()), by.lifeLimitDays()));
         line(
                 sums,
+                "tot",
                 say("pump.sum.day"),
                 full(by.day()),
                 say(by.lifeDecides() ? "pump.sum.life-decides" : "pump.sum.alarm-decides"));

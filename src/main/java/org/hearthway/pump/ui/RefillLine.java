@@ -62,7 +62,13 @@ final class RefillLine {
         picture.shape("path", "class", "st-done", "d", Stone.outline(LEFT, LINE, 11, 9, 4));
         picture.shape("path", "class", "sv-ink", "stroke-width", "1.5", "d", "M" + n(now) + " 40V92");
         var outline = Stone.outline(day, LINE, 15, 12, 9);
-        picture.shape("path", "class", "st-now", "d", outline).shape("path", "class", "st-now-edge", "d", outline);
+        // lit only when the day has come: the light marks the present
+        if (by.day().isAfter(today)) {
+            picture.shape("path", "class", "st-later", "d", outline);
+        } else {
+            picture.shape("path", "class", "st-now", "d", outline);
+            picture.shape("path", "class", "st-now-edge", "d", outline);
+        }
         text(picture, LEFT, 16, words.say("pump.line.filled", words.date(by.filled())));
         text(picture, now, 106, words.say("pump.line.today"));
         text(picture, day, 16, words.say("pump.line.by", words.date(by.day())));

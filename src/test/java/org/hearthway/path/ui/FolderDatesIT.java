@@ -1,0 +1,181 @@
+package org.hearthway.path.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.Set;
+import org.hearthway.access.Accounts;
+import org.hearthway.access.NewAccount;
+import org.hearthway.access.Passwords;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Language;
+import org.hearthway.base.Role;
+import org.hearthway.base.Viewer;
+import org.hearthway.browser.Browser;
+import org.hearthway.browser.RunningClinic;
+import org.hearthway.child.ChildData;
+import org.hearthway.child.ChildRegister;
+import org.hearthway.path.Plans;
+import org.hearthway.path.Plans.Change;
+import org.hearthway.pump.Pumps;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+/** A nurse sets dates of a path and records a fill. The clinic's clock stands at Thursday, March 12, 2026. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class FolderDatesIT {
+
+    private static final Viewer SETUP = new Viewer.Machine("test");
+    private static final String PASSWORD = "seven quiet stones by the river";
+    private static final Path PICTURES = Path.of("target", "screens", "folder");
+
+    private RunningClinic clinic;
+    private Browser desk;
+
+    @BeforeAll
+    void open() {
+        clinic = RunningClinic.real();
+        account("nurse", Role.NURSE, Language.EN);
+        desk = Browser.desk(clinic);
+        signIn("nurse");
+    }
+
+    @AfterAll
+    void close() {
+        desk.close();
+        clinic.close();
+    }
+
+    private void account(String name, Role role, Language language) {
+        var zone = ZoneId.of("America/New_York");
+        var invitation = clinic.part(Accounts.class)
+                .invite(SETUP, new NewAccount(name, name + "@clinic.example", "", Set.of(role), language, zone));
+        var token = invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
+        clinic.part(Passwords.class).set(token, PASSWORD);
+    }
+
+    private void signIn(String name) {
+        desk.open("/sign-in")
+                .type("Email", name + "@clinic.example")
+                .type("Password", PASSWORD)
+                .press("Sign in");
+    }
+
+    private ChildId child(String name) {
+        return clinic.part(ChildRegister.class)
+                .enter(SETUP, new ChildData(name, "Ferrow", LocalDate.of(2020, 8, 3), Optional.of(3), 2));
+    }
+
+    private ChildId afterSurgery(String name) {
+        var child = child(name);
+        var plans = clinic.part(Plans.class);
+        plans.begin(SETUP, child, "sdr", LocalDate.of(2025, 9, 8), "referred by the school");
+        plans.apply(SETUP, child, new Change.Fix("operation", LocalDate.of(2026, 1, 29)), "done as planned", 1);
+        return child;
+    }
+
+    @Test
+    void aNurseSeesWhatMovesBeforeItIsSavedAndThenMovesIt() {
+        var child = afterSurgery("Wren");
+        desk.open("/staff/child/" + child + "/path")
+                .see("Nerve-root surgery (SDR)")
+                .see("today, Thu, Mar 12");
+        desk.accessible("the path").picture(PICTURES.resolve("path-1280.png"));
+        desk.press("Six-month check").see("Why Wed, Jul 29?");
+        desk.press("A plan, chosen by hand")
+                .type("Day", "8/20/2026")
+                .see("Nothing is saved yet.")
+                .see("moves to Thu, Aug 20");
+        assertThat(clinic.part(Plans.class).decisions(SETUP, child)).hasSize(2);
+        desk.accessible("the path with a preview").picture(PICTURES.resolve("path-preview-1280.png"));
+        desk.type("Reason, kept with the change", "the family is away until August 16")
+                .press("Save and tell the family")
+                .see("Saved.")
+                .see("the family is away until August 16");
+        assertThat(clinic.part(Plans.class)
+                        .plan(SETUP, child)
+                        .orElseThrow()
+                        .plan()
+                        .stage("six-month-review")
+                        .orElseThrow()
+                        .start())
+                .isEqualTo(LocalDate.of(2026, 8, 20));
+        desk.resize(390, 844, true);
+        desk.open("/staff/child/" + child + "/path?stage=six-month-review").see("Six-month check");
+        desk.fitsItsWidth("the path on a phone")
+                .accessible("the path on a phone")
+                .picture(PICTURES.resolve("path-390.png"));
+        desk.run("document.querySelector('.u-preview').scrollIntoView()");
+        desk.picture(PICTURES.resolve("path-form-390.png"));
+        desk.resize(1280, 800, false);
+    }
+
+    @Test
+    void aSecondPersonsChangeIsShownAndWhatWasTypedStays() {
+        var child = afterSurgery("Tarn");
+        desk.open("/staff/child/" + child + "/path?stage=six-month-review")
+                .press("A plan, chosen by hand")
+                .type("Day", "8/20/2026")
+                .see("moves to Thu, Aug 20")
+                .type("Reason, kept with the change", "away");
+        clinic.part(Plans.class)
+                .apply(SETUP, child, new Change.SetByHand("three-month-review", LocalDate.of(2026, 5, 5)), "room", 2);
+        desk.press("Save and tell the family").see("Somebody else changed this path in between");
+        assertThat(desk.value("Reason, kept with the change")).isEqualTo("away");
+        desk.see("Three-month check: planned by hand on Tue, May 5");
+        desk.press("Save and tell the family").see("Six-month check: planned by hand on Thu, Aug 20");
+        assertThat(clinic.part(Plans.class).decisions(SETUP, child)).hasSize(4);
+    }
+
+    @Test
+    void aDayOutOfOrderIsRefusedWithAWayOut() {
+        var child = afterSurgery("Brook");
+        desk.open("/staff/child/" + child + "/path?stage=six-month-review")
+                .type("Day", "2/2/2026")
+                .see("Set “")
+                .press("Save and tell the family");
+        assertThat(clinic.part(Plans.class).decisions(SETUP, child)).hasSize(2);
+    }
+
+    @Test
+    void aPathIsBegunByHand() {
+        var child = child("Lark");
+        desk.open("/staff/child/" + child + "/path").see("No path has begun").press("Begin and tell the family");
+        desk.see("Choose one from the list");
+        desk.accessible("no path yet").picture(PICTURES.resolve("path-none-1280.png"));
+        desk.press("Medicine pump (ITB)")
+                .type("Reason, kept with the change", "decided with the family")
+                .press("Begin and tell the family")
+                .see("Trial day");
+    }
+
+    @Test
+    void aFillIsComputedWhileItIsTypedAndThenRecorded() {
+        var child = child("Moss");
+        desk.open("/staff/child/" + child + "/pump").see("No fill recorded");
+        desk.type("Day of the fill", "3/3/2026").type("Alarm date on the print-out", "3/1/2026");
+        desk.see("The alarm date must lie after the fill");
+        // reference table ITB-W3, third row
+        desk.type("Alarm date on the print-out", "6/23/2026")
+                .see("Jun 18, 2026")
+                .see("the alarm decides");
+        desk.accessible("a fill being typed").picture(PICTURES.resolve("pump-form-1280.png"));
+        desk.press("Record and tell the family").see("Recorded.").see("in 98 days");
+        assertThat(clinic.part(Pumps.class)
+                        .current(SETUP, child)
+                        .orElseThrow()
+                        .refillBy()
+                        .day())
+                .isEqualTo(LocalDate.of(2026, 6, 18));
+        desk.accessible("a pump").picture(PICTURES.resolve("pump-1280.png"));
+        desk.resize(390, 844, true);
+        desk.open("/staff/child/" + child + "/pump").see("Jun 18, 2026").fitsItsWidth("a pump on a phone");
+        desk.accessible("a pump on a phone").picture(PICTURES.resolve("pump-390.png"));
+        desk.resize(1280, 800, false);
+    }
+}
