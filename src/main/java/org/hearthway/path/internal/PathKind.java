@@ -9,8 +9,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
+import org.hearthway.content.FamilyText;
+import org.hearthway.content.Provenance;
+import org.hearthway.content.SignOff;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.Template.After;
@@ -29,6 +33,7 @@ class PathKind implements ContentKind {
     private final VisitKindNames visitKinds;
     private final Map<String, Template> templates = new LinkedHashMap<>();
     private final List<AskedVisit> asked = new ArrayList<>();
+    private final List<FamilyText> familyTexts = new ArrayList<>();
 
     /** Where a kind of visit was asked for, so that the mistake can name the line. */
     private record AskedVisit(Entry at, String kind) {}
@@ -68,6 +73,25 @@ class PathKind implements ContentKind {
         var template = new Template(file.id(), provenance.version(), name, stages);
         checkEnds(template, entries);
         templates.put(template.id(), template);
+        familyTexts.add(familyText(template, provenance));
+    }
+
+    private static FamilyText familyText(Template template, Provenance provenance) {
+        var texts = template.stages().stream()
+                .flatMap(stage -> Stream.of(
+                                Stream.of(stage.name(), stage.says()),
+                                stage.tasks().stream(),
+                                stage.precautions().stream().map(Precaution::says),
+                                Stream.of(stage.why()))
+                        .flatMap(all -> all))
+                .toList();
+        var item = new SignOff.Item("paths", template.id(), template.version());
+        return new FamilyText(item, template.name(), texts, provenance);
+    }
+
+    @Override
+    public List<FamilyText> familyTexts() {
+        return List.copyOf(familyTexts);
     }
 
     private Stage stage(Entry entry, List<Stage> before) {

@@ -44,7 +44,7 @@ import org.hearthway.words.Words;
 
 /** A child's path in the folder: the way on a time line, every date with its rule, and what a change would move. */
 @Route("staff/child/:child/path")
-@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR", "ADMINISTRATOR"})
+@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
 class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, ChangeForm.Acts {
 
     private static final String STAGE = "stage";

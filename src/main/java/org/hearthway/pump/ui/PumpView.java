@@ -33,7 +33,7 @@ import org.hearthway.words.Words;
 
 /** A child's pump in the folder: the day to refill by with its arithmetic, the form for a fill, every fill before. */
 @Route("staff/child/:child/pump")
-@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR", "ADMINISTRATOR"})
+@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
 class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, FillForm.Acts {
 
     private final transient Pumps pumps;

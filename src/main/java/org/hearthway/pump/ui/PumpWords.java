@@ -52,11 +52,13 @@ final class PumpWords {
         sums.addClassNames("hw-sum", "u-ruled");
         line(
                 sums,
+                "",
                 say("pump.sum.alarm"),
                 date(by.byAlarm()),
                 say("pump.sum.alarm.formula", date(by.alarm()), by.marginDays()));
         line(
                 sums,
+                "",
                 say("pump.sum.life"),
                 date(by.byLife()),
                 say("pump.sum.life.formula", date(by.filled()), by.lifeLimitDays()));
@@ -69,9 +71,15 @@ final class PumpWords {
         return sums;
     }
 
-    private static void line(DescriptionList sums, String name, String result, String formula) {
+    private static void line(DescriptionList sums, String weight, String name, String result, String formula) {
+        var term = new DescriptionList.Term(name);
+        var value = new DescriptionList.Description(result);
         var explained = new DescriptionList.Description(formula);
+        if (!weight.isEmpty()) {
+            term.addClassName(weight);
+            value.addClassName(weight);
+        }
         explained.addClassName("f");
-        sums.add(new DescriptionList.Term(name), new DescriptionList.Description(result), explained);
+        sums.add(term, value, explained);
     }
 }

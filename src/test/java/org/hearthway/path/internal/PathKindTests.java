@@ -115,6 +115,18 @@ class PathKindTests {
                 .doesNotContain("refill");
     }
 
+    @Test
+    void laysOutEveryTextOfAPathForTheOneWhoAcceptsIt() {
+        assertThat(paths.familyTexts()).hasSameSizeAs(paths.all()).allSatisfy(text -> {
+            var stages = paths.find(text.item().id()).orElseThrow().stages();
+            assertThat(text.texts())
+                    .containsAll(stages.stream().map(Template.Stage::why).toList());
+            assertThat(text.texts())
+                    .containsAll(
+                            stages.stream().flatMap(s -> s.tasks().stream()).toList());
+        });
+    }
+
     private static final String STAGE = """
               - id: first
                 name: {en: First, es: Primera}
