@@ -165,6 +165,7 @@ class HoldRing extends HTMLElement {
     const over = this.#state === 'over';
     const whole = resting ? REST_SECONDS : this.seconds;
     const share = over ? 1 : this.#left / whole;
+    this.classList.toggle('ready', this.#state === 'ready');
     this.classList.toggle('resting', resting || over);
     for (const c of [this.edge, this.run]) {
       c.setAttribute('stroke-dasharray', `${(share * ROUND).toFixed(1)} ${ROUND.toFixed(1)}`);

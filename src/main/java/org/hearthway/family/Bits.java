@@ -2,7 +2,6 @@ package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Span;
 import org.hearthway.parts.Icon;
@@ -37,22 +36,6 @@ final class Bits {
         return pip;
     }
 
-    /** A link that calls a number. */
-    static Anchor call(String classes, String number, Component... parts) {
-        var link = new Anchor(telephone(number));
-        if (!classes.isBlank()) {
-            link.addClassNames(classes.strip().split(" +"));
-        }
-        link.add(parts);
-        link.setRouterIgnore(true);
-        return link;
-    }
-
-    /** The address that makes a phone call the number: digits and a leading plus. */
-    static String telephone(String number) {
-        return "tel:" + number.replaceAll("[^0-9+]", "");
-    }
-
     /** A strip of news, caution or a remark. */
     static HtmlContainer strip(String kind, Icon icon, Component words) {
         return el("aside", ("hw-strip " + kind).strip(), icon.draw(), words);
@@ -70,7 +53,7 @@ final class Bits {
 
     /** The title of a page with the small line over it. */
     static Component hero(String over, String title, Component... below) {
-        var hero = Tags.div("hw-hero u-pb3", Tags.p("when", over), Tags.h1(title));
+        var hero = Tags.div("hw-hero u-pb3", Tags.p("when", over), el("h1", "u-2xl", title));
         hero.add(below);
         return hero;
     }

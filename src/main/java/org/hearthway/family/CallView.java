@@ -6,10 +6,12 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
+import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans;
+import org.hearthway.sign.CallLines;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Sign.Urgency;
 import org.hearthway.sign.Signs;
@@ -24,14 +26,16 @@ class CallView extends FamilyPage {
     private final transient Signs signs;
     private final transient Plans plans;
     private final transient Gate gate;
-    private final transient CallRows.Numbers numbers;
+    private final transient CallLines lines;
+    private final transient ClinicSettings clinic;
 
-    CallView(Readers readers, Signs signs, Plans plans, Gate gate, CallRows.Numbers numbers) {
+    CallView(Readers readers, Signs signs, Plans plans, Gate gate, CallLines lines, ClinicSettings clinic) {
         super(readers);
         this.signs = signs;
         this.plans = plans;
         this.gate = gate;
-        this.numbers = numbers;
+        this.lines = lines;
+        this.clinic = clinic;
     }
 
     @Override
@@ -41,27 +45,30 @@ class CallView extends FamilyPage {
 
     @Override
     String title(Reader reader) {
-        return reader.say("place.call");
+        return reader.say("family.place.call");
     }
 
     @Override
     void draw(Reader reader) {
+        var all = lines.lines();
         var topics = signs.topics(reader.viewer(), reader.id());
         var mine = signs.all().stream()
                 .filter(sign -> topics.contains(sign.topic()))
                 .toList();
         add(Tags.div(
                 "hw-hero u-pb3",
-                Tags.h1(reader.say("call.title")),
-                Tags.p("hw-quiet hw-s u-mt1", reader.say("call.never-too-soon"))));
-        add(new CallRows(reader, numbers, List.of(Urgency.values())));
-        add(Tags.p("hw-first", reader.say("call.first")));
-        add(Tags.h2("hw-h2", reader.say("call.signs", reader.name())));
+                Tags.h1(reader.say("family.call.title")),
+                Tags.p("hw-quiet hw-s u-mt1", reader.say("family.call.never-too-soon"))));
+        add(new CallRows(reader, all));
+        add(Tags.p("hw-first", reader.say("family.call.first")));
+        add(Tags.h2("hw-h2", reader.say("family.call.signs", reader.name())));
         var stack = Tags.div("hw-stack");
-        for (var urgency : Urgency.values()) {
-            var some = mine.stream().filter(sign -> sign.urgency() == urgency).toList();
+        for (var line : all) {
+            var some = mine.stream()
+                    .filter(sign -> sign.urgency() == line.urgency())
+                    .toList();
             if (!some.isEmpty()) {
-                stack.add(signs(reader, urgency, some));
+                stack.add(signs(reader, line, some));
             }
         }
         stack.add(whatToSay(reader));
@@ -69,35 +76,34 @@ class CallView extends FamilyPage {
         add(Bits.strip("quiet", Icon.NOTES, notes(reader)));
     }
 
-    private Component signs(Reader reader, Urgency urgency, List<Sign> some) {
-        var number = numbers.of(urgency);
-        var link = Bits.call("", number, Tags.span("", number));
-        link.getElement().setAttribute("aria-label", reader.say("call.number", number));
+    private Component signs(Reader reader, CallLines.Line line, List<Sign> some) {
+        var link = CallRows.link("", line, Tags.span("", line.number()));
+        link.getElement().setAttribute("aria-label", reader.text(line.call()));
         var list = Bits.el("ul", "signs");
         some.forEach(sign -> list.add(Bits.el("li", "", Tags.span("", reader.text(sign.says())))));
-        return Bits.el(
+        var title = Bits.el("h2", "", reader.text(line.title()));
+        var section = Bits.el(
                 "section",
-                "hw-call " + CallRows.style(urgency),
-                Bits.el(
-                        "header",
-                        "",
-                        CallRows.icon(urgency).draw(),
-                        Bits.el("h2", "", reader.say("call." + urgency)),
-                        link),
-                list);
+                "hw-call " + CallRows.style(line.urgency()),
+                Bits.el("header", "", CallRows.icon(line.urgency()).draw(), title, link));
+        if (line.urgency() == Urgency.HOURS) {
+            section.add(Tags.p("hw-s hw-b", reader.text(lines.officeNow())));
+        }
+        section.add(list);
+        return section;
     }
 
     private Component whatToSay(Reader reader) {
         var steps = Bits.el("ol", "hw-steps");
         var born = reader.words()
                 .dateWithYear(reader.language(), reader.child().data().birthDate());
-        say(steps, reader.say("call.say.name", reader.child().fullName(), born));
+        say(steps, reader.say("family.call.say.name", reader.child().fullName(), born));
         plans.plan(reader.viewer(), reader.id())
                 .map(plan -> reader.text(plan.plan().template().name()))
-                .ifPresent(path -> say(steps, reader.say("call.say.path", path, numbers.clinic())));
-        say(steps, reader.say("call.say.see"));
-        say(steps, reader.say("call.say.else"));
-        return Bits.el("section", "hw-sheet", Tags.h2("u-xl u-mb3", reader.say("call.say")), steps);
+                .ifPresent(path -> say(steps, reader.say("family.call.say.path", path, clinic.name())));
+        say(steps, reader.say("family.call.say.see"));
+        say(steps, reader.say("family.call.say.else"));
+        return Bits.el("section", "hw-sheet", Tags.h2("u-xl u-mb3", reader.say("family.call.say")), steps);
     }
 
     private static void say(com.vaadin.flow.component.HtmlContainer steps, String words) {
@@ -106,11 +112,11 @@ class CallView extends FamilyPage {
 
     private Component after(Reader reader, List<Sign> mine) {
         if (!gate.allows(reader.viewer(), Action.REPORT, reader.id())) {
-            return Bits.strip("quiet u-mt5", Icon.LOCK, reader.say("view-only"));
+            return Bits.strip("quiet u-mt5", Icon.LOCK, reader.say("family.view-only"));
         }
         return new ReportForm(reader, mine, data -> {
             signs.report(reader.viewer(), reader.id(), data);
-            Told.done(reader.say(data.called() ? "report.sent" : "report.sent.call"));
+            Told.done(reader.say(data.called() ? "family.report.sent" : "family.report.sent.call"));
             refresh();
         });
     }
@@ -120,13 +126,13 @@ class CallView extends FamilyPage {
                 .filter(report -> !report.signs().isEmpty())
                 .limit(REPORTS_SHOWN)
                 .toList();
-        return own.isEmpty() ? Tags.span("", "") : new ReportList(reader, reader.say("report.own"), own);
+        return own.isEmpty() ? Tags.span("", "") : new ReportList(reader, reader.say("family.report.own"), own);
     }
 
     private static Component notes(Reader reader) {
-        var words = Tags.div("", Tags.span("", reader.say("call.not-urgent") + " "));
-        words.add(Tags.link("u-kiln", reader.address("notes"), reader.say("rest.write")));
-        words.add(Tags.span("", " " + reader.say("notes.not-at-night")));
+        var words = Tags.div("", Tags.span("", reader.say("family.call.not-urgent") + " "));
+        words.add(Tags.link("u-kiln", reader.address("notes"), reader.say("family.rest.write")));
+        words.add(Tags.span("", " " + reader.say("family.notes.not-at-night")));
         return words;
     }
 }

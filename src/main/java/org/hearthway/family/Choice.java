@@ -19,13 +19,18 @@ final class Choice<T> extends Div {
 
     private Choice() {}
 
-    /** Buttons whose words stand under {@code key.VALUE}, each with what is drawn over its word. */
+    /** Buttons whose words stand under the key followed by the value, each with what is drawn over its word. */
     static <T> Choice<T> of(
-            Reader reader, String key, List<T> options, String style, Function<T, Optional<Component>> drawn) {
+            Reader reader,
+            String name,
+            String key,
+            List<T> options,
+            String style,
+            Function<T, Optional<Component>> drawn) {
         var choice = new Choice<T>();
         choice.addClassName(style);
         choice.getElement().setAttribute("role", "group");
-        choice.getElement().setAttribute("aria-label", reader.say(key));
+        choice.getElement().setAttribute("aria-label", reader.say(name));
         for (var option : options) {
             var button = new NativeButton();
             if (style.equals("hw-chips")) {
@@ -33,7 +38,7 @@ final class Choice<T> extends Div {
             }
             button.getElement().setAttribute("type", "button");
             drawn.apply(option).ifPresent(button::add);
-            button.add(new Span(reader.large(reader.say(key + "." + option, reader.name()))));
+            button.add(new Span(reader.large(reader.say(key + option, reader.name()))));
             button.addClickListener(pressed -> choice.press(option));
             choice.buttons.put(option, button);
             choice.add(button);

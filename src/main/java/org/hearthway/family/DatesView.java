@@ -1,6 +1,5 @@
 package org.hearthway.family;
 
-import com.vaadin.flow.component.Component;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Comparator;
@@ -15,6 +14,7 @@ import org.hearthway.parts.Told;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.pump.Pumps;
+import org.hearthway.sign.CallLines;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 
@@ -24,21 +24,24 @@ import org.hearthway.visit.Visits;
 class DatesView extends FamilyPage {
 
     private static final int PAST_READ = 40;
-    private static final int DAYS_AHEAD = 200;
+    /** What lies further ahead stands on the path. */
+    private static final int DAYS_AHEAD = 90;
+
+    private static final int OPEN_SHOWN = 4;
 
     private final transient Visits visits;
     private final transient Plans plans;
     private final transient Pumps pumps;
     private final transient Gate gate;
-    private final transient CallRows.Numbers numbers;
+    private final transient CallLines lines;
 
-    DatesView(Readers readers, Visits visits, Plans plans, Pumps pumps, Gate gate, CallRows.Numbers numbers) {
+    DatesView(Readers readers, Visits visits, Plans plans, Pumps pumps, Gate gate, CallLines lines) {
         super(readers);
         this.visits = visits;
         this.plans = plans;
         this.pumps = pumps;
         this.gate = gate;
-        this.numbers = numbers;
+        this.lines = lines;
     }
 
     @Override
@@ -48,7 +51,7 @@ class DatesView extends FamilyPage {
 
     @Override
     String title(Reader reader) {
-        return reader.say("place.dates");
+        return reader.say("family.place.dates");
     }
 
     @Override
@@ -56,19 +59,23 @@ class DatesView extends FamilyPage {
         var coming = visits.upcoming(reader.viewer(), reader.id());
         var mayAnswer = gate.allows(reader.viewer(), Action.ANSWER_VISIT, reader.id());
         var longDate = reader.words().longDate(reader.language(), reader.today());
-        add(Bits.hero(reader.large(longDate), reader.say("dates.of", reader.name())));
+        add(Bits.hero(reader.large(longDate), reader.say("family.dates.of", reader.name())));
         var list = Tags.div("hw-stack u-gap3");
         pumps.current(reader.viewer(), reader.id()).ifPresent(fill -> {
-            var card = new RefillCard(reader, fill.refillBy(), RefillCard.visit(coming), numbers);
+            var card = new RefillCard(reader, fill.refillBy(), RefillCard.visit(coming), lines.lines());
             list.add(card);
         });
         coming.forEach(visit -> list.add(new VisitCard(reader, visit, mayAnswer, answers(reader))));
-        open(reader, coming).forEach(window -> list.add(noDay(reader, window)));
+        var open = open(reader, coming);
+        open.forEach(window -> list.add(new OpenVisit(reader, window, name(reader, window))));
         if (list.getComponentCount() == 0) {
-            list.add(Tags.p("u-lead", reader.say("dates.none")));
+            list.add(Tags.p("u-lead", reader.say("family.dates.none")));
+        }
+        if (!open.isEmpty()) {
+            list.add(Bits.strip("quiet", Icon.INFO, reader.say("family.dates.we-send")));
         }
         if (!mayAnswer) {
-            list.add(Bits.strip("quiet", Icon.LOCK, reader.say("view-only")));
+            list.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
         }
         add(list);
     }
@@ -77,14 +84,17 @@ class DatesView extends FamilyPage {
         return new VisitCard.Answers() {
             @Override
             public void confirm(Visit visit) {
-                answer(reader, "dates.thanks", () -> visits.confirm(reader.viewer(), visit.id(), visit.sequence()));
+                answer(
+                        reader,
+                        "family.dates.thanks",
+                        () -> visits.confirm(reader.viewer(), visit.id(), visit.sequence()));
             }
 
             @Override
             public void askToMove(Visit visit, String wish) {
                 answer(
                         reader,
-                        "dates.asked",
+                        "family.dates.asked",
                         () -> visits.askToMove(reader.viewer(), visit.id(), visit.sequence(), wish));
             }
         };
@@ -95,7 +105,7 @@ class DatesView extends FamilyPage {
             answer.run();
             Told.done(reader.say(done));
         } catch (Overtaken moved) {
-            Told.couldNot(reader.say("dates.moved"));
+            Told.couldNot(reader.say("family.dates.moved"));
         }
         refresh();
     }
@@ -117,42 +127,15 @@ class DatesView extends FamilyPage {
                 .filter(window -> !window.until().isBefore(reader.today()))
                 .filter(window -> !window.from().isAfter(horizon))
                 .sorted(Comparator.comparing(Plan.VisitWindow::from))
+                .limit(OPEN_SHOWN)
                 .toList();
     }
 
-    private Component noDay(Reader reader, Plan.VisitWindow window) {
-        var name = visits.kinds().stream()
+    private String name(Reader reader, Plan.VisitWindow window) {
+        return visits.kinds().stream()
                 .filter(kind -> kind.id().equals(window.kind()))
                 .findFirst()
                 .map(kind -> reader.text(kind.name()))
-                .orElseGet(() -> reader.say("dates.a-visit"));
-        var from = window.from().isBefore(reader.today()) ? reader.today() : window.from();
-        var leaf = Tags.div(
-                "hw-leaf",
-                Tags.span("", reader.words().shortMonth(reader.language(), from)),
-                Bits.el("b", "long", reader.say("dates.span", days(from, window))),
-                Tags.span("", reader.say("dates.no-day")));
-        return Bits.el(
-                "article",
-                "hw-visit",
-                leaf,
-                Tags.div(
-                        "",
-                        Bits.el("h2", "name u-plain", name),
-                        Tags.p(
-                                "meta",
-                                reader.say(
-                                        "dates.between",
-                                        PathWords.date(reader, from),
-                                        PathWords.date(reader, window.until()))),
-                        Tags.p("meta", reader.say("dates.we-send"))));
-    }
-
-    /** The days on the leaf: "4–22", or the first day alone when the window ends in another month. */
-    private static String days(java.time.LocalDate from, Plan.VisitWindow window) {
-        var until = window.until();
-        return from.getMonth() == until.getMonth() && from.getYear() == until.getYear() && !from.equals(until)
-                ? from.getDayOfMonth() + "–" + until.getDayOfMonth()
-                : String.valueOf(from.getDayOfMonth());
+                .orElseGet(() -> reader.say("family.dates.a-visit"));
     }
 }

@@ -4,6 +4,8 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import org.hearthway.program.HomeWeek.Entry;
 import org.hearthway.program.HomeWeek.Logged;
+import org.hearthway.program.HomeWeek.Outcome;
+import org.hearthway.program.HomeWeek.Reason;
 
 /** What is said about a day and about one exercise of it. */
 final class DayWords {
@@ -12,7 +14,7 @@ final class DayWords {
 
     /** The greeting that fits the hour on the person's own clock. */
     static String greeting(Reader reader) {
-        return reader.say("greeting." + partOfDay(reader.now().toLocalTime()));
+        return reader.say("family.greeting." + partOfDay(reader.now().toLocalTime()));
     }
 
     /** Which part of the day it is: morning from 4, afternoon from 12, evening from 18. */
@@ -29,18 +31,18 @@ final class DayWords {
     /** The day in one sentence: "Two done, two to go." */
     static String headline(Reader reader, DayStory day) {
         return switch (day.mood()) {
-            case CALL_FIRST -> reader.say("today.stop");
-            case REST -> reader.say("today.rest");
-            case FRESH -> reader.sentence("today.fresh", day.open());
+            case CALL_FIRST -> reader.say("family.today.stop");
+            case REST -> reader.say("family.today.rest");
+            case FRESH -> reader.sentence("family.today.fresh", day.open());
             case UNDERWAY ->
                 day.done() == 0
-                        ? reader.sentence("today.left", day.open())
-                        : reader.sentence("today.underway", day.done(), day.open());
+                        ? reader.sentence("family.today.left", day.open())
+                        : reader.sentence("family.today.underway", day.done(), day.open());
             case OVER ->
                 day.couldNot() == 0
-                        ? reader.sentence("today.over", day.done())
-                        : reader.sentence("today.over.some", day.done());
-            case SPENT -> reader.say("today.spent");
+                        ? reader.sentence("family.today.over", day.done())
+                        : reader.sentence("family.today.over.some", day.done());
+            case SPENT -> reader.say("family.today.spent");
         };
     }
 
@@ -48,30 +50,35 @@ final class DayWords {
     static String said(Reader reader, Logged logged) {
         var entry = logged.entry();
         var parts = new ArrayList<String>();
-        parts.add(
-                switch (entry.outcome()) {
-                    case DONE -> at(reader, logged, "said.done");
-                    case SOME -> at(reader, logged, "said.some");
-                    case COULD_NOT ->
-                        entry.reason()
-                                .map(reason -> reader.say("said.could-not.why", reader.say("reason." + reason)))
-                                .orElseGet(() -> reader.say("said.could-not"));
-                });
-        entry.effort().ifPresent(effort -> parts.add(reader.say("felt." + band(effort))));
+        switch (entry.outcome()) {
+            case DONE -> parts.add(at(reader, logged, "family.said.done", "family.said.done.at"));
+            case SOME -> parts.add(at(reader, logged, "family.said.some", "family.said.some.at"));
+            case COULD_NOT -> parts.add(couldNot(reader, entry));
+        }
+        if (entry.outcome() != Outcome.COULD_NOT) {
+            entry.effort().ifPresent(effort -> parts.add(reader.say("family.felt." + band(effort))));
+        }
         pain(reader, entry).ifPresent(parts::add);
         return String.join(" · ", parts);
     }
 
-    private static String at(Reader reader, Logged logged, String key) {
+    private static String couldNot(Reader reader, Entry entry) {
+        var why = reader.say("family.reason." + entry.reason().orElse(Reason.OTHER));
+        // comfort would sound wrong before a number for pain
+        return reader.say(
+                pain(reader, entry).isPresent() ? "family.said.could-not.pain" : "family.said.could-not", why);
+    }
+
+    private static String at(Reader reader, Logged logged, String plain, String withHour) {
         var at = reader.local(logged.at());
         // a tick made later than its day says the day, not the hour
         return at.toLocalDate().equals(logged.entry().day())
-                ? reader.say(key + ".at", at.toLocalTime())
-                : reader.say(key);
+                ? reader.say(withHour, at.toLocalTime())
+                : reader.say(plain);
     }
 
     private static java.util.Optional<String> pain(Reader reader, Entry entry) {
-        return entry.pain().filter(pain -> pain > 0).map(pain -> reader.say("hurt", pain));
+        return entry.pain().filter(pain -> pain > 0).map(pain -> reader.say("family.hurt", pain));
     }
 
     /** The four bands over the numbers 0 to 10: none, little, fair, all. */

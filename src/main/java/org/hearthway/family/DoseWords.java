@@ -16,7 +16,7 @@ final class DoseWords {
     /** The dose, its side, how often, and the minutes it takes when they are not the dose itself. */
     static String said(Reader reader, ProgramLine line, int minutes) {
         var dose = amount(reader, line);
-        return line.dose().minutes() > 0 ? dose : dose + " · " + reader.say("minutes", minutes);
+        return line.dose().minutes() > 0 ? dose : dose + " · " + reader.say("family.minutes", minutes);
     }
 
     /** The dose, its side and how often. */
@@ -24,26 +24,26 @@ final class DoseWords {
         var dose = line.dose();
         var words = new StringBuilder(core(reader, dose));
         if (line.side() != ProgramLine.Side.NONE) {
-            words.append(", ").append(reader.say("side." + line.side()));
+            words.append(", ").append(reader.say("family.side." + line.side()));
         }
         if (dose.timesADay() > 1) {
-            words.append(", ").append(reader.say("dose.a-day", dose.timesADay()));
+            words.append(", ").append(reader.say("family.dose.a-day", dose.timesADay()));
         }
         return words.toString();
     }
 
     private static String core(Reader reader, Dose dose) {
         if (dose.minutes() > 0) {
-            var minutes = reader.say("minutes", dose.minutes());
-            return dose.sets() > 1 ? reader.say("dose.sets-of-minutes", dose.sets(), minutes) : minutes;
+            var minutes = reader.say("family.minutes", dose.minutes());
+            return dose.sets() > 1 ? reader.say("family.dose.sets-of-minutes", dose.sets(), minutes) : minutes;
         }
         if (dose.holdSeconds() > 0) {
-            var holds = reader.say("dose.holds", dose.repetitions(), dose.holdSeconds());
-            return dose.sets() > 1 ? reader.say("dose.rounds-of", dose.sets(), holds) : holds;
+            var holds = reader.say("family.dose.holds", dose.repetitions(), dose.holdSeconds());
+            return dose.sets() > 1 ? reader.say("family.dose.rounds-of", dose.sets(), holds) : holds;
         }
         return dose.sets() > 1
-                ? reader.say("dose.rounds-of", dose.sets(), dose.repetitions())
-                : reader.say("dose.times", dose.repetitions());
+                ? reader.say("family.dose.rounds-of", dose.sets(), dose.repetitions())
+                : reader.say("family.dose.times", dose.repetitions());
     }
 
     /** Two or three cells. */
@@ -63,7 +63,8 @@ final class DoseWords {
         }
         if (line.side() != ProgramLine.Side.NONE && cells.size() < 3) {
             cells.add(new Cell(
-                    reader.say("dose.cell.side." + line.side()), reader.say("dose.cell.side." + line.side() + ".of")));
+                    reader.say("family.dose.cell.side." + line.side()),
+                    reader.say("family.dose.cell.side." + line.side() + ".of")));
         }
         if (dose.timesADay() > 1 && cells.size() < 3) {
             cells.add(counted(reader, "a-day", dose.timesADay()));
@@ -72,6 +73,6 @@ final class DoseWords {
     }
 
     private static Cell counted(Reader reader, String what, int number) {
-        return new Cell(reader.say("number", number), reader.say("dose.cell." + what, number));
+        return new Cell(reader.say("family.number", number), reader.say("family.dose.cell." + what, number));
     }
 }

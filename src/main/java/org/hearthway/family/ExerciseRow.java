@@ -33,7 +33,8 @@ class ExerciseRow extends Article {
         add(Tags.div("", Bits.el("h2", "name", Tags.link("", address, name)), Tags.p("dose", says)));
         add(state(planned, name, ticked));
         if (lit && ticked.isPresent()) {
-            add(Tags.link("hw-button main wide go", address, Icon.PLAY.draw(), Tags.span("", reader.say("start"))));
+            add(Tags.link(
+                    "hw-button main wide go", address, Icon.PLAY.draw(), Tags.span("", reader.say("family.start"))));
         }
     }
 

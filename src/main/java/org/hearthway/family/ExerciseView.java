@@ -59,8 +59,8 @@ class ExerciseView extends FamilyPage {
                 .orElseThrow(NotAvailable::new);
         name = reader.text(here.exercise().name());
         below = date.equals(reader.today())
-                ? reader.say("exercise.which", reader.name(), planned.indexOf(here) + 1, planned.size())
-                : reader.say("exercise.on", reader.name(), date);
+                ? reader.say("family.exercise.which", reader.name(), planned.indexOf(here) + 1, planned.size())
+                : reader.say("family.exercise.on", reader.name(), date);
         var cautions = plans.precautions(reader.viewer(), reader.id(), date).stream()
                 .filter(care -> here.exercise().tags().contains(care.rule().tag()))
                 .toList();
@@ -68,9 +68,9 @@ class ExerciseView extends FamilyPage {
         HoldRing.of(reader, here).ifPresent(page::add);
         page.add(how(reader, here, cautions));
         if (!gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id())) {
-            page.add(Bits.strip("quiet", Icon.LOCK, reader.say("view-only")));
+            page.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
         } else if (date.isAfter(reader.today())) {
-            page.add(Bits.strip("quiet", Icon.INFO, reader.say("today.to-come")));
+            page.add(Bits.strip("quiet", Icon.INFO, reader.say("family.today.to-come")));
         } else {
             var back = reader.address("today") + (date.equals(reader.today()) ? "" : "?d=" + date);
             page.add(new OutcomeForm(reader, here, date, entry -> {
@@ -98,19 +98,19 @@ class ExerciseView extends FamilyPage {
     }
 
     private static Component how(Reader reader, Planned here, List<Plan.Care> cautions) {
-        var section = Tags.section("hw-stack u-gap2", reader.say("exercise.how"));
-        section.add(Tags.h2("u-l", reader.say("exercise.how")));
+        var section = Tags.section("hw-stack u-gap2", reader.say("family.exercise.how"));
+        section.add(Tags.h2("u-l", reader.say("family.exercise.how")));
         if (!here.line().note().isBlank()) {
             section.add(Bits.strip(
                     "",
                     Icon.PERSON,
-                    Bits.led(reader.say("exercise.note"), here.line().note())));
+                    Bits.led(reader.say("family.exercise.note"), here.line().note())));
         }
         var steps = Bits.el("ol", "hw-steps");
         here.exercise().steps().forEach(step -> steps.add(Bits.el("li", "", Tags.span("", reader.text(step)))));
         section.add(steps);
         for (var care : cautions) {
-            var until = reader.say("exercise.until", reader.monthDay(care.until()));
+            var until = reader.say("family.exercise.until", reader.monthDay(care.until()));
             section.add(Bits.strip(
                     "ember", Icon.INFO, Bits.led(until, reader.text(care.rule().says()))));
         }
@@ -118,7 +118,8 @@ class ExerciseView extends FamilyPage {
                 "quiet",
                 Icon.PAUSE,
                 Bits.led(
-                        reader.say("exercise.stop"), reader.text(here.exercise().stop()))));
+                        reader.say("family.exercise.stop"),
+                        reader.text(here.exercise().stop()))));
         return section;
     }
 }

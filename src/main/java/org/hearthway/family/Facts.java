@@ -30,7 +30,8 @@ class Facts {
     private com.vaadin.flow.component.Component next(Reader reader) {
         var coming = visits.upcoming(reader.viewer(), reader.id());
         if (coming.isEmpty()) {
-            return fact(reader, "dates", Icon.DATES, reader.say("next.none"), reader.say("next.none.then"));
+            return fact(
+                    reader, "dates", Icon.DATES, reader.say("family.next.none"), reader.say("family.next.none.then"));
         }
         var visit = coming.get(0);
         return fact(
@@ -38,11 +39,11 @@ class Facts {
                 "dates",
                 Icon.DATES,
                 reader.large(reader.date(visit.start().toLocalDate())),
-                reader.say("next.at", visit.start().toLocalTime(), answer(reader, visit)));
+                reader.say("family.next.at", visit.start().toLocalTime(), answer(reader, visit)));
     }
 
     private static String answer(Reader reader, Visit visit) {
-        return reader.say("next." + visit.answer());
+        return reader.say("family.next." + visit.answer());
     }
 
     private com.vaadin.flow.component.Component where(Reader reader) {
@@ -57,9 +58,13 @@ class Facts {
                                 "path",
                                 Icon.PATH,
                                 reader.text(first.stage().name()),
-                                reader.say("where.from", first.start())))
+                                reader.say("family.where.from", first.start())))
                         .orElseGet(() -> fact(
-                                reader, "path", Icon.PATH, reader.say("where.none"), reader.say("where.none.then"))));
+                                reader,
+                                "path",
+                                Icon.PATH,
+                                reader.say("family.where.none"),
+                                reader.say("family.where.none.then"))));
     }
 
     private static com.vaadin.flow.component.Component now(Reader reader, Plan.Planned now) {
@@ -73,7 +78,7 @@ class Facts {
     private static com.vaadin.flow.component.Component fact(
             Reader reader, String place, Icon icon, String large, String small) {
         var key = Tags.span("k", icon.draw("sm"));
-        key.add(Tags.span("", reader.say("fact." + place)));
+        key.add(Tags.span("", reader.say("family.fact." + place)));
         return Tags.link("hw-fact", reader.address(place), key, Tags.span("v", large), Tags.p("d", small));
     }
 }

@@ -66,15 +66,16 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
 
     private void dress(FamilyPage family) {
         var reader = family.reader();
-        skip.setText(reader.say("skip"));
-        demo.setText(reader.say("demo"));
+        skip.setText(reader.say("family.skip"));
+        demo.setText(reader.say("family.demo"));
         top.removeAll();
         if (family.below().isPresent()) {
             var back =
                     Tags.link("hw-round u-back", reader.address(family.place().address()), Icon.BACK.draw());
             back.getElement()
                     .setAttribute(
-                            "aria-label", reader.say("back." + family.place().address()));
+                            "aria-label",
+                            reader.say("family.back." + family.place().address()));
             top.add(back, Tags.span("hw-b hw-below", family.below().orElseThrow()), Tags.span("grow", ""));
         } else {
             top.add(child(reader), Tags.span("grow", ""), otherLanguage(reader));
@@ -96,11 +97,11 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
         initial.getElement().setAttribute("aria-hidden", "true");
         var summary = Bits.el(
                 "summary", "hw-child", initial, Tags.span("hw-child-name", reader.name()), Icon.DOWN.draw("sm"));
-        summary.getElement().setAttribute("aria-label", reader.say("switch.name", reader.name()));
+        summary.getElement().setAttribute("aria-label", reader.say("family.switch.name", reader.name()));
         var list = Bits.el("ul", "hw-menu");
         var mine = readers.mine(reader.viewer());
         mine.stream().filter(other -> !other.id().equals(reader.id())).forEach(other -> {
-            var there = Tags.link("", "my/" + other.id() + "/today", reader.say("switch.to", other.name()));
+            var there = Tags.link("", "my/" + other.id() + "/today", reader.say("family.switch.to", other.name()));
             list.add(Bits.el("li", "", there));
         });
         list.add(Bits.el("li", "", out(reader.language())));
@@ -130,13 +131,13 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
 
     private static Component notes(Reader reader) {
         var notes = Tags.link("hw-round", reader.address("notes"), Icon.NOTES.draw());
-        notes.getElement().setAttribute("aria-label", reader.say("notes.title"));
+        notes.getElement().setAttribute("aria-label", reader.say("family.notes.title"));
         return notes;
     }
 
     private void drawPlaces(Reader reader, Place here) {
         places.removeAll();
-        places.getElement().setAttribute("aria-label", reader.say("places"));
+        places.getElement().setAttribute("aria-label", reader.say("family.places"));
         var list = Bits.el("ul", "");
         for (var place : Place.values()) {
             var link = Tags.link(

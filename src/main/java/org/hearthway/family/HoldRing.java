@@ -22,7 +22,7 @@ final class HoldRing extends Component {
         getElement().setAttribute("sides", String.join("|", sides));
         for (var word : List.of(
                 "name", "start", "pause", "go-on", "again", "rest", "over", "seconds", "minutes", "hold", "left")) {
-            getElement().setAttribute("word-" + word, reader.say("ring." + word));
+            getElement().setAttribute("word-" + word, reader.say("family.ring." + word));
         }
     }
 
@@ -47,6 +47,6 @@ final class HoldRing extends Component {
     }
 
     private static String side(Reader reader, ProgramLine.Side side) {
-        return reader.large(reader.say("side." + side));
+        return reader.large(reader.say("family.side." + side));
     }
 }

@@ -44,13 +44,13 @@ class NewsStrip extends Aside {
     NewsStrip(Reader reader, List<Told> told, LocalDate since, Runnable putAway) {
         addClassName("hw-strip");
         addClassName("hw-news");
-        getElement().setAttribute("aria-label", reader.say("news"));
+        getElement().setAttribute("aria-label", reader.say("family.news"));
         var words = Tags.div("", Bits.el("b", "", since(reader, since)));
         told.stream().limit(TOLD).forEach(change -> words.add(line(reader.text(change.words()))));
         if (told.size() > TOLD) {
-            words.add(line(reader.say("news.more", told.size() - TOLD)));
+            words.add(line(reader.say("family.news.more", told.size() - TOLD)));
         }
-        var hide = Tags.round(Icon.CLOSE, reader.say("news.hide"), pressed -> {
+        var hide = Tags.round(Icon.CLOSE, reader.say("family.news.hide"), pressed -> {
             putAway.run();
             removeFromParent();
         });
@@ -65,13 +65,13 @@ class NewsStrip extends Aside {
     static String since(Reader reader, LocalDate since) {
         var days = ChronoUnit.DAYS.between(since, reader.today());
         if (days <= 0) {
-            return reader.say("news.today");
+            return reader.say("family.news.today");
         }
         if (days == 1) {
-            return reader.say("news.yesterday");
+            return reader.say("family.news.yesterday");
         }
         return days < 7
-                ? reader.say("news.since", reader.words().weekday(reader.language(), since))
-                : reader.say("news.since", reader.monthDay(since));
+                ? reader.say("family.news.since", reader.words().weekday(reader.language(), since))
+                : reader.say("family.news.since", reader.monthDay(since));
     }
 }

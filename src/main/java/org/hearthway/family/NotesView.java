@@ -11,6 +11,8 @@ import org.hearthway.base.Invalid;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
+import org.hearthway.sign.CallLines;
+import org.hearthway.sign.Sign.Urgency;
 import org.hearthway.sign.Signs;
 
 /** Notes to the team: not read at night, so the page says to call first. */
@@ -22,13 +24,13 @@ class NotesView extends FamilyPage {
 
     private final transient Signs signs;
     private final transient Gate gate;
-    private final transient CallRows.Numbers numbers;
+    private final transient CallLines lines;
 
-    NotesView(Readers readers, Signs signs, Gate gate, CallRows.Numbers numbers) {
+    NotesView(Readers readers, Signs signs, Gate gate, CallLines lines) {
         super(readers);
         this.signs = signs;
         this.gate = gate;
-        this.numbers = numbers;
+        this.lines = lines;
     }
 
     @Override
@@ -38,48 +40,55 @@ class NotesView extends FamilyPage {
 
     @Override
     String title(Reader reader) {
-        return reader.say("notes.title");
+        return reader.say("family.notes.title");
     }
 
     @Override
     void draw(Reader reader) {
-        add(Bits.hero(reader.say("notes.about", reader.name()), reader.say("notes.title")));
-        var words = Tags.div("", Bits.el("b", "", reader.say("notes.not-at-night") + " "));
-        words.add(Tags.span("", reader.say("notes.hours", numbers.hours(reader)) + " "));
-        words.add(Tags.link("u-kiln", reader.address("call"), reader.say("notes.call")));
+        add(Bits.hero(reader.say("family.notes.about", reader.name()), reader.say("family.notes.title")));
+        var words = Tags.div("", Bits.el("b", "", reader.say("family.notes.not-at-night") + " "));
+        words.add(Tags.span("", reader.say("family.notes.hours", officeHours(reader)) + " "));
+        words.add(Tags.link("u-kiln", reader.address("call"), reader.say("family.notes.call")));
         add(Bits.strip("ember u-mb3", Icon.HOURS, words));
         if (gate.allows(reader.viewer(), Action.REPORT, reader.id())) {
             write(reader);
         } else {
-            add(Bits.strip("quiet", Icon.LOCK, reader.say("view-only")));
+            add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
         }
         var notes = signs.of(reader.viewer(), reader.id()).stream()
                 .filter(report -> report.signs().isEmpty())
                 .limit(SHOWN)
                 .toList();
         if (!notes.isEmpty()) {
-            add(new ReportList(reader, reader.say("notes.own"), notes));
+            add(new ReportList(reader, reader.say("family.notes.own"), notes));
         }
+    }
+
+    private String officeHours(Reader reader) {
+        return CallRows.only(lines.lines(), Urgency.HOURS).stream()
+                .map(line -> reader.text(line.detail()))
+                .findFirst()
+                .orElse("");
     }
 
     private void write(Reader reader) {
         var key = UUID.randomUUID();
-        var note = new TextArea(reader.say("notes.yours"));
+        var note = new TextArea(reader.say("family.notes.yours"));
         note.setWidthFull();
         note.setMinRows(4);
-        asked("about").filter("refill"::equals).ifPresent(about -> note.setValue(reader.say("notes.refill")));
-        var send = Tags.button("main wide big", reader.say("notes.send"), pressed -> send(reader, key, note));
+        asked("about").filter("refill"::equals).ifPresent(about -> note.setValue(reader.say("family.notes.refill")));
+        var send = Tags.button("main wide big", reader.say("family.notes.send"), pressed -> send(reader, key, note));
         add(Tags.div("hw-stack", note, send));
     }
 
     private void send(Reader reader, UUID key, TextArea note) {
         if (note.isEmpty()) {
-            tell(note, reader.say("notes.empty"));
+            tell(note, reader.say("family.notes.empty"));
             return;
         }
         try {
             signs.report(reader.viewer(), reader.id(), new Signs.ReportData(key, List.of(), false, note.getValue()));
-            Told.done(reader.say("notes.sent"));
+            Told.done(reader.say("family.notes.sent"));
             refresh();
         } catch (Invalid invalid) {
             tell(note, reader.say(invalid.problems().get(0)));

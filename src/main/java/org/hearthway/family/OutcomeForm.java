@@ -42,20 +42,40 @@ class OutcomeForm extends Div {
         this.day = day;
         addClassName("hw-stack");
         setId("went");
-        outcome = Choice.of(reader, "outcome", List.of(Outcome.values()), "hw-choice", OutcomeForm::stone);
-        reason = Choice.of(reader, "reason", List.of(Reason.values()), "hw-chips", r -> Optional.empty());
-        ratedBy = Choice.of(reader, "rated", List.of(RatedBy.values()), "hw-chips", r -> Optional.empty());
-        effort = new Scale(reader, "effort", Faces::effort);
-        pain = new Scale(reader, "pain", Faces::pain);
-        note = new TextArea(reader.say("exercise.your-note"));
+        outcome = Choice.of(
+                reader,
+                "family.exercise.went",
+                "family.outcome.",
+                List.of(Outcome.values()),
+                "hw-choice",
+                OutcomeForm::stone);
+        reason = Choice.of(
+                reader,
+                "family.exercise.why-not",
+                "family.reason.",
+                List.of(Reason.values()),
+                "hw-chips",
+                r -> Optional.empty());
+        ratedBy = Choice.of(
+                reader,
+                "family.exercise.who",
+                "family.rated.",
+                List.of(RatedBy.values()),
+                "hw-chips",
+                r -> Optional.empty());
+        effort = new Scale(reader, "family.scale.effort.", Faces::effort);
+        pain = new Scale(reader, "family.scale.pain.", Faces::pain);
+        note = new TextArea(reader.say("family.exercise.your-note"));
         note.setWidthFull();
         note.setMinRows(2);
-        why = Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("exercise.why-not")), reason, faults.at("reason"));
-        who = Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("exercise.who")), ratedBy, faults.at("ratedBy"));
-        add(Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("exercise.went")), outcome));
+        why = Tags.div(
+                "hw-stack u-gap2", Tags.h2("u-l", reader.say("family.exercise.why-not")), reason, faults.at("reason"));
+        who = Tags.div(
+                "hw-stack u-gap2", Tags.h2("u-l", reader.say("family.exercise.who")), ratedBy, faults.at("ratedBy"));
+        add(Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("family.exercise.went")), outcome));
         add(why, effort, faults.at("effort"), pain, faults.at("pain"), who);
-        add(Tags.p("hw-s hw-quiet", reader.say("exercise.severe")), note, faults.at("note"), faults.at(""));
-        add(Tags.button("main big wide", reader.say("exercise.save"), pressed -> save(save)));
+        add(Tags.p("hw-s hw-quiet", reader.say("family.exercise.severe")), note, faults.at("note"), faults.at(""));
+        add(Tags.button("main big wide", reader.say("family.exercise.save"), pressed -> save(save)));
         outcome.onChange(this::arrange);
         effort.onChange(this::arrange);
         pain.onChange(this::arrange);

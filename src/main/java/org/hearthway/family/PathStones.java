@@ -13,12 +13,12 @@ final class PathStones {
 
     /** The folded stones behind us, level, with a line through them. */
     static Component behind(int count) {
-        var picture = new SvgText("hw-behind-stones", 0, 0, 96, 24).decorative();
+        var picture = new SvgText("hw-behind-stones", 0, 0, 24 * count, 24).decorative();
         if (count > 1) {
-            picture.shape("path", "class", "st-behind", "d", "M11 12H" + (11 + 24 * (count - 1)));
+            picture.shape("path", "class", "st-behind", "d", "M11 12H" + (24 * count - 13));
         }
         for (int i = 0; i < count; i++) {
-            picture.shape("path", "class", "st-done", "d", Stone.outline(11 + 24.5 * i, 12, 9, 6.7, i + 70));
+            picture.shape("path", "class", "st-done", "d", Stone.outline(11 + 24 * i, 12, 9, 6.7, i + 70));
         }
         return new Drawing(picture);
     }

@@ -34,7 +34,7 @@ class PathView extends FamilyPage {
 
     @Override
     String title(Reader reader) {
-        return reader.say("place.path");
+        return reader.say("family.place.path");
     }
 
     @Override
@@ -46,8 +46,8 @@ class PathView extends FamilyPage {
     private static Component none(Reader reader) {
         return Tags.div(
                 "",
-                Bits.hero(reader.say("path.of", reader.name()), reader.say("path.none")),
-                Tags.p("u-lead", reader.say("path.none.then")));
+                Bits.hero(reader.say("family.path.of", reader.name()), reader.say("family.path.none")),
+                Tags.p("u-lead", reader.say("family.path.none.then")));
     }
 
     private void way(Reader reader, Plan plan) {
@@ -58,16 +58,16 @@ class PathView extends FamilyPage {
                 .toList();
         var title = plan.now()
                 .map(now -> reader.text(now.stage().name()))
-                .orElseGet(() -> reader.say(coming.isEmpty() ? "path.over" : "path.before"));
+                .orElseGet(() -> reader.say(coming.isEmpty() ? "family.path.over" : "family.path.before"));
         add(Bits.hero(
-                reader.say("path.of", reader.name()) + " · "
+                reader.say("family.path.of", reader.name()) + " · "
                         + reader.text(plan.template().name()),
                 title));
         plan.now()
                 .ifPresent(now -> add(Tags.p(
                         "hw-quiet hw-whereabouts",
                         reader.say(
-                                "path.stone",
+                                "family.path.stone",
                                 plan.stages().indexOf(now) + 1,
                                 plan.stages().size()))));
         if (!past.isEmpty()) {
@@ -80,17 +80,17 @@ class PathView extends FamilyPage {
         }
         add(way);
         if (!coming.isEmpty()) {
-            add(Bits.strip("quiet", Icon.INFO, reader.say("path.between.means")));
+            add(Bits.strip("quiet", Icon.INFO, reader.say("family.path.between.means")));
         }
     }
 
     private static Component behind(Reader reader, List<Planned> past) {
         var last = past.get(past.size() - 1);
-        var count = Tags.span("n", reader.say("path.behind", past.size()));
+        var count = Tags.span("n", reader.say("family.path.behind", past.size()));
         count.add(Bits.el(
                 "span",
                 "hw-s hw-quiet u-thin u-block",
-                reader.say("path.last", reader.text(last.stage().name()), PathWords.was(reader, last))));
+                reader.say("family.path.last", reader.text(last.stage().name()), PathWords.was(reader, last))));
         var summary =
                 Bits.el("summary", "hw-fold", PathStones.behind(Math.min(past.size(), 4)), count, Icon.DOWN.draw());
         var list = Bits.el("ul", "hw-behind");
@@ -110,7 +110,10 @@ class PathView extends FamilyPage {
     private HtmlContainer now(Reader reader, Planned now, boolean somethingBehind) {
         var card = Tags.div(
                 "now",
-                Bits.el("h2", "", reader.say("path.now", reader.text(now.stage().name()))),
+                Bits.el(
+                        "h2",
+                        "",
+                        reader.say("family.path.now", reader.text(now.stage().name()))),
                 Tags.p("win", dates(reader, now)),
                 Tags.p("u-mt1", reader.text(now.stage().says())));
         if (!now.stage().tasks().isEmpty() || !now.visits().isEmpty()) {
@@ -127,9 +130,10 @@ class PathView extends FamilyPage {
 
     private static String dates(Reader reader, Planned now) {
         if (now.start().equals(now.end())) {
-            return reader.large(reader.say("path.on", PathWords.date(reader, now.start())));
+            return reader.large(reader.say("family.path.on", PathWords.date(reader, now.start())));
         }
-        return reader.say("path.since-until", PathWords.date(reader, now.start()), PathWords.date(reader, now.end()));
+        return reader.say(
+                "family.path.since-until", PathWords.date(reader, now.start()), PathWords.date(reader, now.end()));
     }
 
     /** The visits that the stage asks for: booked, with what is to answer, or without a day yet. */
@@ -151,8 +155,8 @@ class PathView extends FamilyPage {
         var name = reader.text(visit.kind().name());
         var day = visit.start().toLocalDate();
         return visit.answer() == Visit.Answer.CONFIRMED
-                ? task(Tags.span("", reader.say("path.visit", name, day)), "done")
-                : task(Tags.link("", reader.address("dates"), reader.say("path.visit.confirm", name, day)), "");
+                ? task(Tags.span("", reader.say("family.path.visit", name, day)), "done")
+                : task(Tags.link("", reader.address("dates"), reader.say("family.path.visit.confirm", name, day)), "");
     }
 
     private static HtmlContainer task(Component words, String state) {
@@ -173,7 +177,7 @@ class PathView extends FamilyPage {
 
     private Component why(Reader reader, Planned stage) {
         var why = Tags.p("hw-why", "");
-        why.add(Bits.el("b", "", reader.say("why.then") + " "), Tags.span("", reader.text(plans.why(stage))));
+        why.add(Bits.el("b", "", reader.say("family.why.then") + " "), Tags.span("", reader.text(plans.why(stage))));
         return why;
     }
 }

@@ -13,33 +13,33 @@ final class PathWords {
     static String week(Reader reader, Plan.Planned stage) {
         var week = ChronoUnit.WEEKS.between(stage.start(), reader.today()) + 1;
         var weeks = Math.max(week, (ChronoUnit.DAYS.between(stage.start(), stage.end()) + 6) / 7);
-        return reader.say("where.week", week, weeks);
+        return reader.say("family.where.week", week, weeks);
     }
 
     /** "until March 17". */
     static String until(Reader reader, Plan.Planned stage) {
-        return reader.say("where.until", date(reader, stage.end()));
+        return reader.say("family.where.until", date(reader, stage.end()));
     }
 
     /** A month and a day, with the year when it is another one than this. */
     static String date(Reader reader, LocalDate day) {
         return day.getYear() == reader.today().getYear()
                 ? reader.monthDay(day)
-                : reader.words().dateWithYear(reader.language(), day);
+                : reader.words().monthDayYear(reader.language(), day);
     }
 
     /** When a stage that lies ahead begins: "on April 23" when it is known, else "between April 23 and May 7". */
     static String begins(Reader reader, Plan.Planned stage) {
         var known = stage.why().origin() != Plan.Origin.RULE || stage.earliest().equals(stage.latest());
         return known
-                ? reader.say("path.on", date(reader, stage.start()))
-                : reader.say("path.between", date(reader, stage.earliest()), date(reader, stage.latest()));
+                ? reader.say("family.path.on", date(reader, stage.start()))
+                : reader.say("family.path.between", date(reader, stage.earliest()), date(reader, stage.latest()));
     }
 
     /** When a stage that lies behind was: one day, or from a day to a day. */
     static String was(Reader reader, Plan.Planned stage) {
         return stage.start().equals(stage.end())
-                ? reader.say("path.on", date(reader, stage.start()))
-                : reader.say("path.from-to", date(reader, stage.start()), date(reader, stage.end()));
+                ? reader.say("family.path.on", date(reader, stage.start()))
+                : reader.say("family.path.from-to", date(reader, stage.start()), date(reader, stage.end()));
     }
 }

@@ -28,6 +28,6 @@ enum Place {
 
     /** Key of its word. */
     String key() {
-        return "place." + address;
+        return "family.place." + address;
     }
 }

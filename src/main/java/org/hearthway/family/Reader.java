@@ -47,7 +47,7 @@ record Reader(Viewer.Person viewer, Child child, Instant instant, Words words) {
     }
 
     String say(String key, Object... args) {
-        return words.say(language(), "family." + key, args);
+        return words.say(language(), key, args);
     }
 
     /** The same, with the first letter made large: for sentences that begin with a spelled-out number or a weekday. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.sign.CallLines.Line;
 import org.hearthway.sign.Sign.Urgency;
 import org.hearthway.visit.Visit;
 
@@ -17,45 +18,48 @@ class RefillCard extends Section {
     /** From here on a missing visit is for the urgent line. Clinic practice. */
     private static final int DAYS_TO_CALL = 3;
 
-    RefillCard(Reader reader, RefillBy refill, Optional<Visit> booked, CallRows.Numbers numbers) {
+    RefillCard(Reader reader, RefillBy refill, Optional<Visit> booked, List<Line> lines) {
         addClassName("hw-sheet");
-        getElement().setAttribute("aria-label", reader.say("refill"));
+        getElement().setAttribute("aria-label", reader.say("family.refill"));
         var left = ChronoUnit.DAYS.between(reader.today(), refill.day());
         var urgent = left <= DAYS_TO_CALL && booked.isEmpty();
         if (booked.isEmpty()) {
             addClassName("u-lit");
         }
         var over = Tags.p("hw-s hw-b u-row1 u-mid u-ember", "");
-        over.add(Icon.REFILL.draw(), Tags.span("", reader.say(booked.isEmpty() ? "refill.open" : "refill.booked")));
+        over.add(
+                Icon.REFILL.draw(),
+                Tags.span("", reader.say(booked.isEmpty() ? "family.refill.open" : "family.refill.booked")));
         add(over, Tags.h2("u-xl u-mt1", headline(reader, refill, left)));
         if (left >= 0) {
             add(WindowBar.of(reader, refill, booked));
         }
         var why = Tags.p("hw-why u-my3", "");
-        why.add(Bits.el("b", "", reader.say("refill.why") + " "), Tags.span("", why(reader, refill)));
+        why.add(Bits.el("b", "", reader.say("family.refill.why") + " "), Tags.span("", why(reader, refill)));
         add(why);
         if (urgent) {
-            add(Tags.p("hw-b u-mb3", reader.say(left < 0 ? "refill.passed" : "refill.near")));
-            add(new CallRows(reader, numbers, List.of(Urgency.URGENT)));
+            add(Tags.p("hw-b u-mb3", reader.say(left < 0 ? "family.refill.passed" : "family.refill.near")));
+            add(new CallRows(reader, CallRows.only(lines, Urgency.URGENT)));
         } else if (booked.isEmpty()) {
             var ask = reader.address("notes") + "?about=" + REFILL;
-            add(Tags.link("hw-button main wide", ask, Icon.DATES.draw(), Tags.span("", reader.say("refill.ask"))));
+            add(Tags.link(
+                    "hw-button main wide", ask, Icon.DATES.draw(), Tags.span("", reader.say("family.refill.ask"))));
         }
     }
 
     private static String headline(Reader reader, RefillBy refill, long left) {
         var day = PathWords.date(reader, refill.day());
-        return left < 0 ? reader.say("refill.was", day) : reader.say("refill.by", day);
+        return left < 0 ? reader.say("family.refill.was", day) : reader.say("family.refill.by", day);
     }
 
     private static String why(Reader reader, RefillBy refill) {
         return refill.lifeDecides()
                 ? reader.say(
-                        "refill.why.life",
+                        "family.refill.why.life",
                         refill.lifeLimitDays(),
                         PathWords.date(reader, refill.filled()),
                         PathWords.date(reader, refill.byLife()))
-                : reader.say("refill.why.alarm", PathWords.date(reader, refill.alarm()), refill.marginDays());
+                : reader.say("family.refill.why.alarm", PathWords.date(reader, refill.alarm()), refill.marginDays());
     }
 
     /** The booked visit that fills the pump, if there is one. */

@@ -35,21 +35,30 @@ class ReportForm extends Section {
         this.reader = reader;
         addClassNames("hw-sheet", "hw-report", "u-mt5");
         setId("report");
-        getElement().setAttribute("aria-label", reader.say("report"));
-        called = Choice.of(reader, "called", List.of(Called.values()), "hw-chips", c -> java.util.Optional.empty());
-        note = new TextArea(reader.say("report.note"));
+        getElement().setAttribute("aria-label", reader.say("family.report"));
+        called = Choice.of(
+                reader,
+                "family.report.called",
+                "family.called.",
+                List.of(Called.values()),
+                "hw-chips",
+                c -> java.util.Optional.empty());
+        note = new TextArea(reader.say("family.report.note"));
         note.setWidthFull();
         note.setMinRows(2);
         add(
-                Tags.h2("u-xl", reader.say("report")),
-                Tags.p("hw-quiet", reader.say("report.after")),
-                Bits.el("h3", "u-l", reader.say("report.signs")));
+                Tags.h2("u-xl", reader.say("family.report")),
+                Tags.p("hw-quiet", reader.say("family.report.after")),
+                Bits.el("h3", "u-l", reader.say("family.report.signs")));
         var list = Bits.el("ul", "hw-picks");
         signs.forEach(sign -> list.add(Bits.el("li", "", pick(sign))));
         add(Bits.el(
-                "details", "hw-more", Bits.el("summary", "hw-button plain wide", reader.say("report.choose")), list));
-        add(Bits.el("h3", "u-l", reader.say("called")), called, note, faults.at(""));
-        add(Tags.button("main wide", reader.say("report.send"), pressed -> send(send)));
+                "details",
+                "hw-more",
+                Bits.el("summary", "hw-button plain wide", reader.say("family.report.choose")),
+                list));
+        add(Bits.el("h3", "u-l", reader.say("family.report.called")), called, note, faults.at(""));
+        add(Tags.button("main wide", reader.say("family.report.send"), pressed -> send(send)));
     }
 
     private NativeButton pick(Sign sign) {
@@ -71,11 +80,11 @@ class ReportForm extends Section {
 
     private void send(Consumer<ReportData> send) {
         if (chosen.isEmpty()) {
-            faults.tell("", reader.say("report.none"));
+            faults.tell("", reader.say("family.report.none"));
             return;
         }
         if (called.chosen().isEmpty()) {
-            faults.tell("", reader.say("report.called-unsaid"));
+            faults.tell("", reader.say("family.report.called-unsaid"));
             return;
         }
         try {

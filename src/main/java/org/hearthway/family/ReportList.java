@@ -21,15 +21,17 @@ class ReportList extends Section {
 
     private static HtmlContainer item(Reader reader, Report report) {
         var item = Bits.el("li", "hw-sheet hw-told");
-        item.add(Tags.p("hw-s hw-quiet", reader.say("report.by", report.by(), when(reader, report.at()))));
+        item.add(Tags.p("hw-s hw-quiet", reader.say("family.report.by", report.by(), when(reader, report.at()))));
         report.signs().forEach(sign -> item.add(Tags.p("hw-b", reader.text(sign.says()))));
         if (!report.note().isBlank()) {
             item.add(Tags.p("hw-own-words", report.note()));
         }
         item.add(report.read()
-                .map(read -> read("", Icon.CHECK, reader.say("report.read", read.by(), when(reader, read.at()))))
+                .map(read -> read("", Icon.CHECK, reader.say("family.report.read", read.by(), when(reader, read.at()))))
                 .orElseGet(() -> read(
-                        "open", Icon.HOURS, reader.say(report.signs().isEmpty() ? "notes.unread" : "report.unread"))));
+                        "open",
+                        Icon.HOURS,
+                        reader.say(report.signs().isEmpty() ? "family.notes.unread" : "family.report.unread"))));
         return item;
     }
 
@@ -39,6 +41,6 @@ class ReportList extends Section {
 
     private static String when(Reader reader, Instant at) {
         var local = reader.local(at);
-        return reader.say("when", local.toLocalDate(), local.toLocalTime());
+        return reader.say("family.when", local.toLocalDate(), local.toLocalTime());
     }
 }

@@ -10,38 +10,38 @@ import org.hearthway.parts.Tags;
 /** A day without exercises: what the day is for, and what comes tomorrow. */
 class RestDay extends Div {
 
-    RestDay(Reader reader, DayStory tomorrow) {
+    RestDay(Reader reader, DayStory tomorrow, boolean begun) {
         // the bridge begins lying on the back: a child at rest
         add(Bits.el("figure", "hw-rest", hearth(reader), Still.of("figure/stills/bridge.svg", Still.Pose.START, "")));
-        add(Tags.p("u-lead", reader.say("rest.why")));
+        add(Tags.p("u-lead", reader.say(begun ? "family.rest.why" : "family.today.none.then")));
         var stack = Tags.div("hw-stack u-mt5");
         if (!tomorrow.planned().isEmpty()) {
             stack.add(tomorrow(reader, tomorrow));
         }
-        var words = Tags.div("", Tags.span("", reader.say("rest.mind") + " "));
-        words.add(Tags.link("u-kiln", reader.address("notes"), reader.say("rest.write")));
-        words.add(Tags.span("", " " + reader.say("rest.read")));
+        var words = Tags.div("", Tags.span("", reader.say("family.rest.mind") + " "));
+        words.add(Tags.link("u-kiln", reader.address("notes"), reader.say("family.rest.write")));
+        words.add(Tags.span("", " " + reader.say("family.rest.read")));
         stack.add(Bits.strip("quiet", Icon.NOTES, words));
         add(stack);
     }
 
     private static com.vaadin.flow.component.Component tomorrow(Reader reader, DayStory tomorrow) {
         var key = Tags.span("k", Icon.WEEK.draw("sm"));
-        key.add(Tags.span("", reader.say("rest.tomorrow")));
-        var count = reader.say("rest.count", tomorrow.planned().size(), tomorrow.minutes());
+        key.add(Tags.span("", reader.say("family.rest.tomorrow")));
+        var count = reader.say("family.rest.count", tomorrow.planned().size(), tomorrow.minutes());
         var first = reader.text(tomorrow.planned().get(0).exercise().name());
         return Tags.link(
                 "hw-fact",
                 reader.address("week"),
                 key,
                 Tags.span("v", count),
-                Tags.p("d", reader.say("rest.first", first)));
+                Tags.p("d", reader.say("family.rest.first", first)));
     }
 
     /** A doorway with a light in it, and the way before it: two stones behind, one lit, two to come. */
     private static Drawing hearth(Reader reader) {
         var picture = new SvgText("hw-hearth", 0, 0, 358, 236)
-                .named(reader.say("rest.picture"))
+                .named(reader.say("family.rest.picture"))
                 .shape("path", "class", "ht-room", "d", "M59 196V124a120 114 0 0 1 240 0v72z")
                 .shape("ellipse", "class", "st-glow breathe", "cx", "179", "cy", "158", "rx", "96", "ry", "52")
                 .shape("path", "class", "ht-door", "d", "M59 196V124a120 114 0 0 1 240 0v72M22 196h314");

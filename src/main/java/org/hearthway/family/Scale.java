@@ -29,20 +29,20 @@ class Scale extends Div {
     Scale(Reader reader, String key, IntFunction<Component> picture) {
         addClassName("hw-scale");
         getElement().setAttribute("role", "group");
-        var title = Tags.h2("u-l u-legend", reader.say("scale." + key));
-        getElement().setAttribute("aria-label", reader.say("scale." + key));
+        var title = Tags.h2("u-l u-legend", reader.say(key + "title"));
+        getElement().setAttribute("aria-label", reader.say(key + "title"));
         var faces = Tags.div("faces");
         for (int i = 0; i < BANDS.size(); i++) {
-            var band = Tags.span("", picture.apply(i), new Span(reader.say("scale." + key + "." + BANDS.get(i))));
+            var band = Tags.span("", picture.apply(i), new Span(reader.say(key + BANDS.get(i))));
             bands.put(BANDS.get(i), band);
             faces.add(band);
         }
         var row = Tags.div("row");
         for (int number = 0; number <= MOST; number++) {
             var rating = number;
-            var cell = new NativeButton(reader.say("number", number), pressed -> press(rating));
+            var cell = new NativeButton(reader.say("family.number", number), pressed -> press(rating));
             cell.getElement().setAttribute("type", "button");
-            cell.getElement().setAttribute("aria-label", reader.say("scale.of", number, MOST));
+            cell.getElement().setAttribute("aria-label", reader.say("family.scale.of", number, MOST));
             cells.add(cell);
             row.add(cell);
         }

@@ -19,18 +19,21 @@ class Stage extends Div {
                 "div",
                 "hw-poses" + Side.mirror(planned.line()),
                 Still.of(picture, Still.Pose.START, ""),
-                Still.of(picture, Still.Pose.END, reader.say("exercise.picture", says)));
+                Still.of(picture, Still.Pose.END, reader.say("family.exercise.picture", says)));
         add(poses);
         if (planned.line().side() != ProgramLine.Side.NONE) {
-            var side = "exercise.side." + planned.line().side();
+            var side = "family.exercise.side." + planned.line().side();
             add(Tags.span("hw-side", Bits.el("b", "", reader.say(side + ".letter")), Tags.span("", reader.say(side))));
         }
         var show = Bits.el("hw-show-me", "over");
         var button = Bits.el(
-                "button", "hw-button plain", Icon.PLAY.draw("sm"), Bits.el("span", "", reader.say("exercise.show")));
+                "button",
+                "hw-button plain",
+                Icon.PLAY.draw("sm"),
+                Bits.el("span", "", reader.say("family.exercise.show")));
         button.getElement().setAttribute("type", "button");
-        show.getElement().setAttribute("data-show", reader.say("exercise.show"));
-        show.getElement().setAttribute("data-stop", reader.say("exercise.show.stop"));
+        show.getElement().setAttribute("data-show", reader.say("family.exercise.show"));
+        show.getElement().setAttribute("data-stop", reader.say("family.exercise.show.stop"));
         show.add(button);
         add(show);
     }

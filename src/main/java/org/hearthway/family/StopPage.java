@@ -4,29 +4,30 @@ import com.vaadin.flow.component.html.Div;
 import java.util.List;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
+import org.hearthway.sign.CallLines.Line;
 import org.hearthway.sign.Sign.Urgency;
 
 /** After severe pain: stop, call. Nothing else is asked of the family today. */
 class StopPage extends Div {
 
-    StopPage(Reader reader, DayStory day, CallRows.Numbers numbers) {
+    StopPage(Reader reader, DayStory day, List<Line> lines) {
         addClassName("hw-stop");
         var severe = day.severe().orElseThrow();
         var exercise = reader.text(severe.exercise().name());
         var pain = severe.logged().flatMap(l -> l.entry().pain()).orElseThrow();
         add(Bits.hero(
-                reader.say("stop.pain", exercise, pain),
-                reader.say("today.stop"),
-                Tags.p("u-lead", reader.say("stop.why"))));
-        add(new CallRows(reader, numbers, List.of(Urgency.URGENT, Urgency.NOW)));
-        add(Tags.p("hw-first", reader.say("stop.when-now")));
-        add(Bits.strip("quiet", Icon.REST, reader.say("stop.rest")));
+                reader.say("family.stop.pain", exercise, pain),
+                reader.say("family.today.stop"),
+                Tags.p("u-lead", reader.say("family.stop.why"))));
+        add(new CallRows(reader, CallRows.only(lines, Urgency.URGENT, Urgency.NOW)));
+        add(Tags.p("hw-first", reader.say("family.stop.when-now")));
+        add(Bits.strip("quiet", Icon.REST, reader.say("family.stop.rest")));
         add(Tags.div(
                 "hw-stack u-mt5",
-                Tags.link("hw-button plain wide", reader.address("call") + "#report", reader.say("stop.report")),
+                Tags.link("hw-button plain wide", reader.address("call") + "#report", reader.say("family.stop.report")),
                 Tags.link(
                         "hw-button text wide",
                         reader.address("exercise/" + severe.exercise().id()),
-                        reader.say("stop.correct"))));
+                        reader.say("family.stop.correct"))));
     }
 }

@@ -16,6 +16,8 @@ import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Planned;
+import org.hearthway.program.Programs;
+import org.hearthway.sign.CallLines;
 
 /** Today: what to do now, how far the day has come, what is new, the next date and where we are. */
 @Route("my/:child/today")
@@ -23,17 +25,26 @@ import org.hearthway.program.HomeWeek.Planned;
 class TodayView extends FamilyPage {
 
     private final transient HomeWeek week;
+    private final transient Programs programs;
     private final transient Gate gate;
-    private final transient CallRows.Numbers numbers;
+    private final transient CallLines lines;
     private final transient NewsStrip.Source news;
     private final transient Facts facts;
     private final Span status = new Span();
 
-    TodayView(Readers readers, HomeWeek week, Gate gate, CallRows.Numbers numbers, NewsStrip.Source news, Facts facts) {
+    TodayView(
+            Readers readers,
+            HomeWeek week,
+            Programs programs,
+            Gate gate,
+            CallLines lines,
+            NewsStrip.Source news,
+            Facts facts) {
         super(readers);
         this.week = week;
+        this.programs = programs;
         this.gate = gate;
-        this.numbers = numbers;
+        this.lines = lines;
         this.news = news;
         this.facts = facts;
         status.addClassName("hw-vh");
@@ -47,7 +58,7 @@ class TodayView extends FamilyPage {
 
     @Override
     String title(Reader reader) {
-        return reader.say("place.today");
+        return reader.say("family.place.today");
     }
 
     @Override
@@ -58,17 +69,19 @@ class TodayView extends FamilyPage {
         var present = date.equals(reader.today());
         add(status);
         if (day.mood() == DayStory.Mood.CALL_FIRST && present) {
-            add(new StopPage(reader, day, numbers));
+            add(new StopPage(reader, day, lines.lines()));
             return;
         }
-        add(hero(reader, day, present));
+        var begun = !day.planned().isEmpty()
+                || programs.latest(reader.viewer(), reader.id()).isPresent();
+        add(hero(reader, day, present, begun));
         if (present) {
             news.strip(reader).ifPresent(this::add);
         } else {
-            add(Tags.link("hw-button plain wide u-mb3", reader.address("today"), reader.say("today.back")));
+            add(Tags.link("hw-button plain wide u-mb3", reader.address("today"), reader.say("family.today.back")));
         }
         if (day.mood() == DayStory.Mood.REST) {
-            add(new RestDay(reader, new DayStory(days.get(1))));
+            add(new RestDay(reader, new DayStory(days.get(1)), begun));
         } else {
             add(exercises(reader, day, present));
         }
@@ -77,35 +90,43 @@ class TodayView extends FamilyPage {
         }
     }
 
-    private static Component hero(Reader reader, DayStory day, boolean present) {
+    private static Component hero(Reader reader, DayStory day, boolean present, boolean begun) {
         var longDate = reader.words().longDate(reader.language(), day.day().date());
         var over = reader.large(longDate) + (present ? " · " + DayWords.greeting(reader) : "");
-        var hero = Tags.div("hw-hero", Tags.p("when", over), Tags.h1(DayWords.headline(reader, day)));
+        var hero = Tags.div(
+                "hw-hero",
+                Tags.p("when", over),
+                Tags.h1(begun ? DayWords.headline(reader, day) : reader.say("family.today.none")));
         switch (day.mood()) {
             case FRESH, UNDERWAY ->
                 hero.add(DayWay.of(
                         day.stones(present),
                         stonesLabel(reader, day, present),
-                        reader.say("minutes.short", day.minutesLeft()),
-                        reader.say("today.minutes-left")));
+                        reader.say("family.minutes.short", day.minutesLeft()),
+                        reader.say("family.today.minutes-left")));
             case OVER, SPENT ->
                 hero.add(
                         DayWay.of(day.stones(present), DayWords.headline(reader, day), "", ""),
                         Tags.p(
                                 "u-lead",
-                                reader.say(day.mood() == DayStory.Mood.OVER ? "today.praise" : "today.comfort")));
+                                reader.say(
+                                        day.mood() == DayStory.Mood.OVER
+                                                ? "family.today.praise"
+                                                : "family.today.comfort")));
             case REST, CALL_FIRST -> {}
         }
         return hero;
     }
 
     private static String stonesLabel(Reader reader, DayStory day, boolean present) {
-        var label = reader.sentence("today.stones", day.done(), day.planned().size(), day.minutesLeft());
+        var label =
+                reader.sentence("family.today.stones", day.done(), day.planned().size(), day.minutesLeft());
         return day.next()
                 .filter(next -> present)
                 .map(next -> label + " "
                         + reader.say(
-                                "today.stones.next", reader.text(next.exercise().name())))
+                                "family.today.stones.next",
+                                reader.text(next.exercise().name())))
                 .orElse(label);
     }
 
@@ -115,16 +136,16 @@ class TodayView extends FamilyPage {
         var ticked = mayTick && !date.isAfter(reader.today())
                 ? Optional.<ExerciseRow.Ticked>of((planned, done) -> tick(reader, planned, date, done))
                 : Optional.<ExerciseRow.Ticked>empty();
-        var list = Tags.section("hw-stack u-gap2", reader.say("today.exercises"));
+        var list = Tags.section("hw-stack u-gap2", reader.say("family.today.exercises"));
         var next = day.next().filter(planned -> present);
         for (var planned : day.planned()) {
             var lit = next.filter(planned::equals).isPresent();
             list.add(new ExerciseRow(reader, planned, lit, address(reader, planned, date), ticked));
         }
         if (!mayTick) {
-            list.add(Bits.strip("quiet", Icon.LOCK, reader.say("view-only")));
+            list.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
         } else if (date.isAfter(reader.today())) {
-            list.add(Bits.strip("quiet", Icon.INFO, reader.say("today.to-come")));
+            list.add(Bits.strip("quiet", Icon.INFO, reader.say("family.today.to-come")));
         }
         return list;
     }
@@ -148,7 +169,8 @@ class TodayView extends FamilyPage {
         }
         refresh();
         status.setText(reader.say(
-                done ? "ticked" : "taken-back", reader.text(planned.exercise().name())));
+                done ? "family.ticked" : "family.taken-back",
+                reader.text(planned.exercise().name())));
         rows().filter(row -> row.isTickOf(exercise)).findFirst().ifPresent(ExerciseRow::focusTick);
     }
 

@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.Article;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Invalid;
 import org.hearthway.parts.Icon;
@@ -29,22 +30,23 @@ class VisitCard extends Article {
         add(Tags.div(
                 "hw-leaf",
                 Tags.span("", reader.words().shortMonth(reader.language(), day)),
-                Bits.el("b", "", reader.say("number", day.getDayOfMonth())),
+                Bits.el("b", "", reader.say("family.number", day.getDayOfMonth())),
                 Tags.span("", reader.large(reader.words().shortWeekday(reader.language(), day)))));
         var words = Tags.div(
                 "",
                 Bits.el("h2", "name u-plain", reader.text(visit.kind().name())),
                 Tags.p(
                         "meta",
-                        reader.say("dates.at", visit.start().toLocalTime(), reader.say("minutes", visit.minutes()))));
+                        reader.say("family.dates.at", visit.start().toLocalTime(), length(reader, visit.minutes()))));
         if (!visit.place().isBlank()) {
             words.add(Tags.p("meta", visit.place()));
         }
-        words.add(
-                Tags.p("meta", reader.say("dates.with", reader.text(visit.kind().with()))));
+        words.add(Tags.p(
+                "meta", reader.say("family.dates.with", reader.text(visit.kind().with()))));
         if (!visit.kind().bring().isEmpty()) {
             words.add(Tags.p(
-                    "meta", reader.say("dates.bring", bring(reader, visit.kind().bring()))));
+                    "meta",
+                    reader.say("family.dates.bring", bring(reader, visit.kind().bring()))));
         }
         words.add(state(reader, visit));
         add(words);
@@ -53,20 +55,24 @@ class VisitCard extends Article {
         }
     }
 
+    private static String length(Reader reader, int minutes) {
+        return minutes % 60 == 0 ? reader.say("family.length", minutes / 60) : reader.say("family.minutes", minutes);
+    }
+
     private static String bring(Reader reader, List<Bilingual> things) {
-        return reader.list(things.stream().map(reader::text).toList());
+        return things.stream().map(reader::text).collect(Collectors.joining(" · "));
     }
 
     private static Component state(Reader reader, Visit visit) {
         return switch (visit.answer()) {
             case NONE -> Tags.span("", "");
-            case CONFIRMED -> state("", Icon.CHECK, reader.say("dates.said-yes"));
+            case CONFIRMED -> state("", Icon.CHECK, reader.say("family.dates.said-yes"));
             case ASKED_TO_MOVE -> {
-                var asked = Tags.div("", state("asked", Icon.MOVE, reader.say("dates.you-asked")));
+                var asked = Tags.div("", state("asked", Icon.MOVE, reader.say("family.dates.you-asked")));
                 if (!visit.wish().isBlank()) {
-                    asked.add(Tags.p("meta", reader.say("dates.your-wish", visit.wish())));
+                    asked.add(Tags.p("meta", reader.say("family.dates.your-wish", visit.wish())));
                 }
-                asked.add(Tags.p("meta", reader.say("dates.stays")));
+                asked.add(Tags.p("meta", reader.say("family.dates.stays")));
                 yield asked;
             }
         };
@@ -81,10 +87,11 @@ class VisitCard extends Article {
     private void act(Reader reader, Visit visit, Answers answers) {
         var acts = Tags.div("acts");
         if (visit.answer() != Visit.Answer.CONFIRMED) {
-            acts.add(Tags.button("plain", Icon.CHECK, reader.say("dates.yes"), pressed -> answers.confirm(visit)));
+            acts.add(Tags.button(
+                    "plain", Icon.CHECK, reader.say("family.dates.yes"), pressed -> answers.confirm(visit)));
         }
         if (visit.answer() != Visit.Answer.ASKED_TO_MOVE) {
-            acts.add(Tags.button("plain", Icon.MOVE, reader.say("dates.move"), pressed -> {
+            acts.add(Tags.button("plain", Icon.MOVE, reader.say("family.dates.move"), pressed -> {
                 acts.setVisible(false);
                 form.setVisible(true);
                 form.getChildren()
@@ -97,16 +104,16 @@ class VisitCard extends Article {
             acts.addClassName("one");
         }
         form.setVisible(false);
-        var wish = new TextArea(reader.say("dates.wish"));
-        wish.setHelperText(reader.say("dates.wish.help"));
+        var wish = new TextArea(reader.say("family.dates.wish"));
+        wish.setHelperText(reader.say("family.dates.wish.help"));
         wish.setWidthFull();
         form.add(
                 wish,
-                Tags.button("plain", reader.say("cancel"), pressed -> {
+                Tags.button("plain", reader.say("family.cancel"), pressed -> {
                     form.setVisible(false);
                     acts.setVisible(true);
                 }),
-                Tags.button("main", reader.say("dates.send"), pressed -> send(reader, visit, answers, wish)));
+                Tags.button("main", reader.say("family.dates.send"), pressed -> send(reader, visit, answers, wish)));
         add(acts, form);
     }
 

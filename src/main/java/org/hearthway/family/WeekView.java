@@ -42,7 +42,7 @@ class WeekView extends FamilyPage {
 
     @Override
     String title(Reader reader) {
-        return reader.say("place.week");
+        return reader.say("family.place.week");
     }
 
     @Override
@@ -51,38 +51,44 @@ class WeekView extends FamilyPage {
         var days = week.days(reader.viewer(), reader.id(), monday, DAYS).stream()
                 .map(DayStory::new)
                 .toList();
-        var changes = ChangedLines.of(
-                programs.latest(reader.viewer(), reader.id()), programs.former(reader.viewer(), reader.id()));
-        add(hero(reader, days));
+        var newest = programs.latest(reader.viewer(), reader.id());
+        var changes = ChangedLines.of(newest, programs.former(reader.viewer(), reader.id()));
+        add(hero(reader, days, newest.isPresent()));
         changed(reader, changes, days);
         var list = Bits.el("ol", "hw-days");
         days.forEach(day -> list.add(day(reader, day, changes)));
         add(list, others(reader, monday));
     }
 
-    private static Component hero(Reader reader, List<DayStory> days) {
+    private static Component hero(Reader reader, List<DayStory> days, boolean begun) {
         var planned = days.stream().mapToInt(day -> day.planned().size()).sum();
         var done = days.stream().mapToInt(DayStory::done).sum();
         var span = reader.say(
-                "week.span",
+                "family.week.span",
                 PathWords.date(reader, days.get(0).day().date()),
                 PathWords.date(reader, days.get(DAYS - 1).day().date()));
-        var title = planned == 0 ? reader.say("week.empty") : reader.say("week.done", done, planned);
+        var title = planned == 0
+                ? reader.say(begun ? "family.week.empty" : "family.today.none")
+                : reader.say("family.week.done", done, planned);
         return Bits.hero(
                 reader.large(span),
                 title,
                 WeekWay.of(reader, days),
                 Tags.p(
                         "hw-s hw-quiet",
-                        reader.say(planned == 0 ? "week.empty.then" : done == 0 ? "week.start" : "week.praise")));
+                        reader.say(
+                                planned == 0
+                                        ? "family.week.empty.then"
+                                        : done == 0 ? "family.week.start" : "family.week.praise")));
     }
 
     private void changed(Reader reader, ChangedLines changes, List<DayStory> days) {
         if (days.stream().noneMatch(day -> changes.isFresh(day.day().date()))) {
             return;
         }
-        var lines = Tags.div("", Bits.el("b", "", reader.say("week.changed.from", changes.from())));
+        var lines = Tags.div("", Bits.el("b", "", reader.say("family.week.changed.from", changes.from())));
         days.stream()
+                .filter(day -> changes.isFresh(day.day().date()))
                 .flatMap(day -> day.planned().stream())
                 .filter(planned ->
                         changes.before().containsKey(planned.exercise().id()))
@@ -91,7 +97,7 @@ class WeekView extends FamilyPage {
                 .forEach(words -> lines.add(Bits.el("span", "u-block", words)));
         changes.gone().stream()
                 .flatMap(line -> library.find(line.exercise()).stream())
-                .map(exercise -> reader.say("week.gone", reader.text(exercise.name())))
+                .map(exercise -> reader.say("family.week.gone", reader.text(exercise.name())))
                 .forEach(words -> lines.add(Bits.el("span", "u-block", words)));
         add(Bits.strip("u-mb3", Icon.INFO, lines));
     }
@@ -102,9 +108,9 @@ class WeekView extends FamilyPage {
         return changes.former(planned.exercise().id())
                 .map(old -> DoseWords.amount(reader, old))
                 .map(old -> old.equals(now)
-                        ? reader.say("week.other-days", name)
-                        : reader.say("week.now-was", name, now, old))
-                .orElseGet(() -> reader.say("week.new", name, now));
+                        ? reader.say("family.week.other-days", name)
+                        : reader.say("family.week.now-was", name, now, old))
+                .orElseGet(() -> reader.say("family.week.new", name, now));
     }
 
     private static HtmlContainer day(Reader reader, DayStory day, ChangedLines changes) {
@@ -115,12 +121,12 @@ class WeekView extends FamilyPage {
         row.add(Tags.div(
                 "d",
                 Tags.span("", reader.large(reader.words().shortWeekday(reader.language(), date))),
-                Bits.el("b", "", reader.say("number", date.getDayOfMonth()))));
+                Bits.el("b", "", reader.say("family.number", date.getDayOfMonth()))));
         if (day.planned().isEmpty()) {
             if (!present) {
                 row.addClassName("rest");
             }
-            row.add(Tags.p("hw-quiet u-pt1", reader.say("week.rest")), Tags.div("m"));
+            row.add(Tags.p("hw-quiet u-pt1", reader.say("family.week.rest")), Tags.div("m"));
             return row;
         }
         var list = Bits.el("ul", "");
@@ -136,7 +142,8 @@ class WeekView extends FamilyPage {
         var link = Tags.link("hw-cover", reader.address("today") + "?d=" + date, "");
         link.getElement()
                 .setAttribute(
-                        "aria-label", reader.say("week.open", reader.words().longDate(reader.language(), date)));
+                        "aria-label",
+                        reader.say("family.week.open", reader.words().longDate(reader.language(), date)));
         return link;
     }
 
@@ -147,7 +154,8 @@ class WeekView extends FamilyPage {
                 .toList();
         var whole = settled.size() == day.planned().size() && date.isBefore(reader.today());
         if (whole && settled.size() > 1) {
-            return List.of(Bits.el("li", "", Bits.pip("done"), Tags.span("", reader.say("week.all", settled.size()))));
+            return List.of(
+                    Bits.el("li", "", Bits.pip("done"), Tags.span("", reader.say("family.week.all", settled.size()))));
         }
         var next = date.equals(reader.today()) ? day.next() : java.util.Optional.<Planned>empty();
         var items = new ArrayList<HtmlContainer>();
@@ -165,14 +173,14 @@ class WeekView extends FamilyPage {
         var name = reader.text(planned.exercise().name());
         var words = Tags.span("", next ? Bits.el("b", "hw-b", name) : Tags.span("", name));
         if (changed) {
-            words.add(Tags.span("hw-changed", reader.say("week.changed")));
+            words.add(Tags.span("hw-changed", reader.say("family.week.changed")));
         }
         planned.logged()
                 .map(logged -> DayWords.said(reader, logged))
                 .filter(says ->
                         DayStory.outcome(planned).filter(Outcome.DONE::equals).isEmpty())
                 .or(() -> next
-                        ? java.util.Optional.of(reader.say("week.next", planned.minutes()))
+                        ? java.util.Optional.of(reader.say("family.week.next", planned.minutes()))
                         : java.util.Optional.empty())
                 .ifPresent(says -> words.add(Bits.el("small", "", says)));
         var state = DayStory.outcome(planned)
@@ -183,23 +191,25 @@ class WeekView extends FamilyPage {
                 })
                 .orElse(next ? "now" : "");
         var item = Bits.el("li", "", Bits.pip(state));
-        item.add(Tags.span("hw-vh", reader.say("week.state." + (state.isEmpty() ? "open" : state))), words);
+        item.add(Tags.span("hw-vh", reader.say("family.week.state." + (state.isEmpty() ? "open" : state))), words);
         return item;
     }
 
     private static Component[] minutes(Reader reader, DayStory day, boolean present, boolean past) {
         if (past) {
             return new Component[] {
-                Tags.span("", reader.say("week.of", day.done(), day.planned().size()))
+                Tags.span(
+                        "",
+                        reader.say("family.week.of", day.done(), day.planned().size()))
             };
         }
         if (present && day.open() > 0) {
             return new Component[] {
-                Tags.span("", reader.say("minutes.short", day.minutesLeft())),
-                Bits.el("small", "", reader.say("today.minutes-left"))
+                Tags.span("", reader.say("family.minutes.short", day.minutesLeft())),
+                Bits.el("small", "", reader.say("family.today.minutes-left"))
             };
         }
-        return new Component[] {Tags.span("", reader.say("minutes.short", day.minutes()))};
+        return new Component[] {Tags.span("", reader.say("family.minutes.short", day.minutes()))};
     }
 
     private static Component others(Reader reader, LocalDate monday) {
@@ -208,11 +218,11 @@ class WeekView extends FamilyPage {
                 "hw-button plain",
                 reader.address("week") + "?d=" + monday.minusDays(DAYS),
                 Icon.BACK.draw("sm"),
-                Tags.span("", reader.say("week.before"))));
+                Tags.span("", reader.say("family.week.before"))));
         pair.add(Tags.link(
                 "hw-button plain",
                 reader.address("week") + "?d=" + monday.plusDays(DAYS),
-                Tags.span("", reader.say("week.after")),
+                Tags.span("", reader.say("family.week.after")),
                 Icon.NEXT.draw("sm")));
         return pair;
     }

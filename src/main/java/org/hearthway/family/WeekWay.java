@@ -73,24 +73,14 @@ final class WeekWay {
         }
         picture.shape("path", "class", "st-later", "d", outline);
         if (share > 0) {
-            picture.shape("path", "class", "st-done", "d", lens(x(i), share));
+            var empty = SvgText.number(100 * (1 - share));
+            picture.shape("path", "class", "st-done", "d", outline, "style", "clip-path:inset(" + empty + "% 0 0 0)");
         }
-    }
-
-    /** The lower part of a stone, as high as the share that was done. */
-    private static String lens(double x, double share) {
-        var rx = 15.6;
-        var ry = 12.8;
-        var dy = ry * (1 - 2 * share);
-        var dx = rx * Math.sqrt(1 - (dy / ry) * (dy / ry));
-        var y = SvgText.number(MIDDLE + dy);
-        return "M" + SvgText.number(x - dx) + " " + y + "A" + rx + " " + ry + " 0 " + (share > 0.5 ? 1 : 0) + " 0 "
-                + SvgText.number(x + dx) + " " + y + "Z";
     }
 
     private static String name(Reader reader, LocalDate date) {
         return date.equals(reader.today())
-                ? reader.say("week.today")
+                ? reader.say("family.week.today")
                 : reader.words().shortWeekday(reader.language(), date);
     }
 
@@ -100,9 +90,9 @@ final class WeekWay {
                     var weekday =
                             reader.words().weekday(reader.language(), day.day().date());
                     return day.planned().isEmpty()
-                            ? reader.say("week.label.rest", weekday)
+                            ? reader.say("family.week.label.rest", weekday)
                             : reader.say(
-                                    "week.label",
+                                    "family.week.label",
                                     weekday,
                                     day.done(),
                                     day.planned().size());

@@ -28,7 +28,7 @@ final class WindowBar {
 
     static Component of(Reader reader, RefillBy refill, Optional<Visit> booked) {
         var label = reader.say(
-                "refill.bar",
+                "family.refill.bar",
                 PathWords.date(reader, reader.today()),
                 PathWords.date(reader, refill.day()),
                 PathWords.date(reader, refill.alarm()));
@@ -49,15 +49,19 @@ final class WindowBar {
         var window =
                 "M" + SvgText.number(LEFT) + " 19H" + SvgText.number(by) + "q4 17 0 35H" + SvgText.number(LEFT) + "z";
         picture.shape("path", "class", "wb-win", "d", window).shape("path", "class", "wb-edge", "d", window);
-        picture.text((LEFT + by) / 2, 42, "wb-on", "middle", reader.say("refill.word"));
+        picture.text((LEFT + by) / 2, 42, "wb-on", "middle", reader.say("family.refill.word"));
         line("wb-line", LEFT);
-        picture.text(LEFT - 14, 10, "wb-tb", "start", reader.say("refill.today"));
-        picture.text(by, 73, "wb-t", "end", reader.say("refill.until", PathWords.date(reader, refill.day())));
+        picture.text(LEFT - 14, 10, "wb-tb", "start", reader.say("family.refill.today"));
+        picture.text(by, 73, "wb-t", "end", reader.say("family.refill.until", shortly(refill.day())));
         line("wb-dash", alarm);
-        picture.text(RIGHT + 16, 10, "wb-t", "end", reader.say("refill.beep"));
-        picture.text(RIGHT + 16, 73, "wb-t", "end", reader.say("refill.about", PathWords.date(reader, refill.alarm())));
+        picture.text(RIGHT + 16, 10, "wb-t", "end", reader.say("family.refill.beep"));
+        picture.text(RIGHT + 16, 73, "wb-t", "end", reader.say("family.refill.about", shortly(refill.alarm())));
         booked.map(visit -> visit.start().toLocalDate()).ifPresent(day -> line("wb-line", Math.min(x(day), by)));
         return new Drawing(picture);
+    }
+
+    private String shortly(LocalDate day) {
+        return reader.words().shortMonthDay(reader.language(), day);
     }
 
     private void line(String style, double x) {

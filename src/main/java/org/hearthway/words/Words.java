@@ -136,6 +136,16 @@ public class Words {
         return format(language, "yMMMd", date);
     }
 
+    /** Month, day and year in full: "March 17, 2027". */
+    public String monthDayYear(Language language, LocalDate date) {
+        return format(language, "yMMMMd", date);
+    }
+
+    /** Month and day cut short: "Mar 17". */
+    public String shortMonthDay(Language language, LocalDate date) {
+        return format(language, "MMMd", date);
+    }
+
     /** Month and day alone: "March 17". */
     public String monthDay(Language language, LocalDate date) {
         return format(language, "MMMMd", date);
