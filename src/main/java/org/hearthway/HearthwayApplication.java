@@ -2,6 +2,7 @@ package org.hearthway;
 
 import com.vaadin.flow.component.page.AppShellConfigurator;
 import com.vaadin.flow.component.page.Viewport;
+import com.vaadin.flow.server.AppShellSettings;
 import com.vaadin.flow.theme.Theme;
 import java.time.Clock;
 import org.springframework.boot.SpringApplication;
@@ -15,6 +16,11 @@ import org.springframework.scheduling.annotation.EnableScheduling;
 @Theme("hearthway")
 @Viewport("width=device-width, initial-scale=1, viewport-fit=cover")
 public class HearthwayApplication implements AppShellConfigurator {
+
+    @Override
+    public void configurePage(AppShellSettings settings) {
+        settings.addFavIcon("icon", "look/mark.svg", "any");
+    }
 
     public static void main(String[] args) {
         SpringApplication.run(HearthwayApplication.class, args);

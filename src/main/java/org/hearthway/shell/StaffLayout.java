@@ -60,9 +60,9 @@ public class StaffLayout extends Div implements RouterLayout, AfterNavigationObs
         brand.setHref("./");
         var band = Tags.div("hw-band", brand);
         MenuConfiguration.getMenuEntries().stream()
-                .filter(entry -> entry.path().startsWith("staff"))
+                .filter(entry -> entry.path().startsWith("/staff/"))
                 .forEach(entry -> {
-                    var place = entry.path();
+                    var place = entry.path().substring(1);
                     var tab = Tags.link("tab", place, words.say(language, entry.title()));
                     tallies.stream()
                             .filter(tally -> tally.place().equals(place))

@@ -72,7 +72,8 @@ class ContentAsDataTests {
                     .orElseThrow();
             assertThat(sdr.stage("grown-up").orElseThrow().name().in(Language.ES))
                     .isEqualTo("Ya es mayor");
-            var exercise = clinic.part(ExerciseLibrary.class).find("high-bridge").orElseThrow();
+            var exercise =
+                    clinic.part(ExerciseLibrary.class).find("high-bridge").orElseThrow();
             assertThat(exercise.name().en()).isEqualTo("High bridge");
             assertThat(exercise.name().es()).isEqualTo("Puente alto");
             assertThat(clinic.part(Signs.class).find("pump-light")).isPresent();
