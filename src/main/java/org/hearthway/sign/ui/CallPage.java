@@ -51,8 +51,7 @@ class CallPage {
     @GetMapping("/call")
     String call(Model model) {
         var all = signs.all();
-        var sections =
-                lines.lines().stream().map(line -> section(line, all)).collect(Collectors.toList());
+        var sections = lines.lines().stream().map(line -> section(line, all)).collect(Collectors.toList());
         var topics = TOPICS.stream()
                 .filter(topic -> all.stream().anyMatch(sign -> sign.topic() == topic))
                 .map(CallPage::written)
