@@ -2,9 +2,8 @@ package org.hearthway.shell;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HasElement;
-import com.vaadin.flow.component.Key;
-import com.vaadin.flow.component.Shortcuts;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.dependency.JsModule;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Header;
@@ -26,6 +25,7 @@ import org.hearthway.access.SignedIn;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.Icon;
+import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Tally;
 import org.hearthway.words.Words;
@@ -35,6 +35,7 @@ import org.hearthway.words.Words;
  * menu entries below {@code staff}, whose titles are message keys.
  */
 @Layout("staff")
+@JsModule("context://parts/keys.js")
 @PermitAll
 public class StaffLayout extends Div implements RouterLayout, AfterNavigationObserver {
 
@@ -87,7 +88,8 @@ public class StaffLayout extends Div implements RouterLayout, AfterNavigationObs
         field.getElement().setAttribute("aria-label", words.say(viewer.language(), "shell.find"));
         field.addValueChangeListener(
                 event -> UI.getCurrent().navigate("staff/children", QueryParameters.of("q", event.getValue())));
-        Shortcuts.addShortcutListener(field, field::focus, Key.SLASH).allowBrowserDefault();
+        // not while somebody types, as a date is typed with the same key
+        Keys.press(field, "/");
         var box = Tags.span("hw-find", Icon.SEARCH.draw("sm"));
         box.add(field);
         return box;

@@ -62,7 +62,8 @@ document.addEventListener("keydown", (event) => {
   const control = named(name);
   if (control) {
     event.preventDefault();
-    control.click();
+    // a key leads to a field, and presses everything else
+    control.matches("input, textarea") ? control.focus() : control.click();
   }
 });
 

@@ -27,6 +27,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.Icon;
+import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Stone;
 import org.hearthway.parts.SvgText;
 import org.hearthway.parts.Tags;
@@ -83,11 +84,16 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         this.say = new StageWords(words, gaps, viewer.language());
         this.settings = settings;
         this.clock = clock;
-        addClassName("hw-desk");
+        addClassName("hw-frame");
         line.addClassName("hw-scroll");
         line.getElement().setAttribute("role", "region").setAttribute("tabindex", "0");
         line.getElement().setAttribute("aria-label", say.say("path.line"));
-        add(head, line, Tags.div("hw-cols u-side24", Tags.div("", table, below), beside));
+        var keys = new KeyBar()
+                .tell(say.say("path.keys.move"), "J", "K")
+                .tell(say.say("path.keys.choose"), "Enter")
+                .tell(say.say("path.keys.leave"), "Esc")
+                .remark(say.say("path.keys.written-down"));
+        add(Tags.div("hw-desk", head, line, Tags.div("hw-cols u-side24", Tags.div("", table, below), beside)), keys);
     }
 
     @Override

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.Plans.Move;
 import org.hearthway.path.engine.Plan;
@@ -62,12 +63,13 @@ final class StageTable extends Div {
             Map<String, Move> moving) {
         var stage = planned.stage();
         var today = plan.today();
-        var row = new NativeTableRow();
+        var row = Keys.row(new NativeTableRow(), stage.id());
         var on = chosen.filter(stage.id()::equals).isPresent();
         if (on) {
             row.addClassName("on");
         }
-        var name = Tags.link("kidn", address.apply(stage.id()), stage.name().in(words.language()));
+        var name = Keys.press(
+                Tags.link("kidn", address.apply(stage.id()), stage.name().in(words.language())), "enter");
         if (on) {
             name.getElement().setAttribute("aria-current", "true");
         }

@@ -23,6 +23,7 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.Icon;
+import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.pump.Pumps;
@@ -65,8 +66,11 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
         this.clock = clock;
         this.viewer = signedIn.require();
         this.say = new PumpWords(words, viewer.language());
-        addClassName("hw-desk");
-        add(Tags.div("hw-cols u-side24", state, beside));
+        addClassName("hw-frame");
+        var keys = new KeyBar()
+                .tell(say.say("pump.keys.record"), "Ctrl", "Enter")
+                .remark(say.say("pump.keys.written-down"));
+        add(Tags.div("hw-desk", Tags.div("hw-cols u-side24", state, beside)), keys);
     }
 
     @Override

@@ -23,6 +23,7 @@ import org.hearthway.path.Plans.Change;
 import org.hearthway.pump.Pumps;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
@@ -49,6 +50,11 @@ class FolderDatesIT {
     void close() {
         desk.close();
         clinic.close();
+    }
+
+    @BeforeEach
+    void atTheDesk() {
+        desk.resize(1280, 800, false);
     }
 
     private void account(String name, Role role, Language language) {
@@ -92,6 +98,7 @@ class FolderDatesIT {
                 .see("Nothing is saved yet.")
                 .see("moves to Thu, Aug 20");
         assertThat(clinic.part(Plans.class).decisions(SETUP, child)).hasSize(2);
+        assertThat(desk.value("Day")).isEqualTo("8/20/2026");
         desk.accessible("the path with a preview").picture(PICTURES.resolve("path-preview-1280.png"));
         desk.type("Reason, kept with the change", "the family is away until August 16")
                 .press("Save and tell the family")
@@ -112,7 +119,6 @@ class FolderDatesIT {
                 .picture(PICTURES.resolve("path-390.png"));
         desk.run("document.querySelector('.u-preview').scrollIntoView()");
         desk.picture(PICTURES.resolve("path-form-390.png"));
-        desk.resize(1280, 800, false);
     }
 
     @Test
@@ -146,7 +152,7 @@ class FolderDatesIT {
     void aPathIsBegunByHand() {
         var child = child("Lark");
         desk.open("/staff/child/" + child + "/path").see("No path has begun").press("Begin and tell the family");
-        desk.see("Choose one from the list");
+        desk.see("Choose a path from the list");
         desk.accessible("no path yet").picture(PICTURES.resolve("path-none-1280.png"));
         desk.press("Medicine pump (ITB)")
                 .type("Reason, kept with the change", "decided with the family")
@@ -176,6 +182,5 @@ class FolderDatesIT {
         desk.resize(390, 844, true);
         desk.open("/staff/child/" + child + "/pump").see("Jun 18, 2026").fitsItsWidth("a pump on a phone");
         desk.accessible("a pump on a phone").picture(PICTURES.resolve("pump-390.png"));
-        desk.resize(1280, 800, false);
     }
 }
