@@ -46,7 +46,6 @@ create table remembered_phone (
   account uuid not null references account (id),
   token_hash varchar(64) not null,
   former_hash varchar(64),
-  token_used boolean not null,
   rotated_at timestamp(6) with time zone not null,
   created_at timestamp(6) with time zone not null,
   expires_at timestamp(6) with time zone not null,

@@ -14,6 +14,8 @@ public interface Links {
     enum Purpose {
         /** Set a password for an account; once. */
         SET_PASSWORD,
+        /** Become the first administrator of a clinic that has none; once. */
+        FIRST_ADMINISTRATOR,
         /** Answer a visit; until the visit is over. */
         ANSWER_VISIT
     }

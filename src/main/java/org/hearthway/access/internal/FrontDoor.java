@@ -1,11 +1,10 @@
 package org.hearthway.access.internal;
 
-import java.util.Optional;
+import jakarta.servlet.http.HttpServletRequest;
 import org.hearthway.clinic.ClinicSettings;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 
 /** The sign-in page, and the page of a caregiver whom no child is linked to yet. */
 @Controller
@@ -17,9 +16,13 @@ class FrontDoor {
         this.clinic = clinic;
     }
 
-    @GetMapping("/sign-in")
-    String signIn(Model model, @RequestParam Optional<String> wrong) {
-        model.addAttribute("wrong", wrong.isPresent());
+    @GetMapping(SecurityConfiguration.SIGN_IN)
+    String signIn(HttpServletRequest request, Model model) {
+        var asked = request.getParameterMap().keySet();
+        model.addAttribute("wrong", asked.contains("wrong"));
+        model.addAttribute("wait", asked.contains("wait"));
+        model.addAttribute("ready", asked.contains("ready"));
+        model.addAttribute("email", FailedSignIn.typed(request.getSession(false)));
         model.addAttribute("officeLine", clinic.officeLine());
         return "access/sign-in";
     }

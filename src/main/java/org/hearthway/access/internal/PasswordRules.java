@@ -92,14 +92,12 @@ class PasswordRules {
         return Optional.of(Problem.at("password", key, args));
     }
 
-    /** A common phrase or a short piece said again and again. */
-    private boolean isRepeated(String bare) {
-        for (int piece = 1; piece <= bare.length() / 2; piece++) {
-            if (bare.length() % piece == 0) {
-                var once = bare.substring(0, piece);
-                if (once.repeat(bare.length() / piece).equals(bare) && (piece < 8 || common.contains(once))) {
-                    return true;
-                }
+    /** Whether a piece that would be too short is only said again and again. */
+    private static boolean isRepeated(String bare) {
+        for (int piece = 1; piece < SHORTEST && piece <= bare.length() / 2; piece++) {
+            if (bare.length() % piece == 0
+                    && bare.substring(0, piece).repeat(bare.length() / piece).equals(bare)) {
+                return true;
             }
         }
         return false;

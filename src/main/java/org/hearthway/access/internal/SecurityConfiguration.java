@@ -2,9 +2,14 @@ package org.hearthway.access.internal;
 
 import static org.springframework.security.config.Customizer.withDefaults;
 
+import com.vaadin.flow.server.HandlerHelper;
 import com.vaadin.flow.spring.security.VaadinSavedRequestAwareAuthenticationSuccessHandler;
 import com.vaadin.flow.spring.security.VaadinSecurityConfigurer;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
 import java.util.Map;
+import java.util.Set;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
@@ -15,41 +20,74 @@ import org.springframework.security.crypto.password.DelegatingPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AuthenticationSuccessHandler;
+import org.springframework.security.web.header.HeaderWriter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
+import org.springframework.security.web.header.writers.DelegatingRequestMatcherHeaderWriter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.header.writers.StaticHeadersWriter;
+import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.session.HttpSessionEventPublisher;
+import org.springframework.security.web.session.SessionInformationExpiredEvent;
+import org.springframework.security.web.util.matcher.NegatedRequestMatcher;
+import org.springframework.security.web.util.matcher.OrRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /** Sign-in, what stands open without it, and the headers of every answer. */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
 
-    /** Pages and files that need no sign-in; everything else does. */
-    private static final String[] OPEN = {
-        "/", "/sign-in", "/call/**", "/v/**", "/welcome/**", "/look/**", "/figure/**", "/offline/**", "/error"
-    };
+    static final String SIGN_IN = "/sign-in";
+
+    /** Pages outside the component library; some of them also need no sign-in, see {@link #FILES}. */
+    private static final String[] PLAIN = {SIGN_IN, "/call/**", "/v/**", "/welcome/**", Landing.NO_CHILD};
+
+    private static final String[] FILES = {"/look/**", "/figure/**", "/offline/**", "/parts/**"};
+
+    /** Plain pages bring no script of their own in the text, so theirs is strict. */
+    private static final String PLAIN_POLICY = "default-src 'self'; img-src 'self' data:; object-src 'none';"
+            + " base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
     /**
-     * The pages are drawn by a client engine that compiles small functions and sets styles in place, hence
-     * {@code unsafe-inline} and {@code unsafe-eval}; nothing may come from elsewhere.
+     * The other pages are drawn by a client engine that compiles small functions and sets styles in place, hence
+     * {@code unsafe-inline} and {@code unsafe-eval}; still nothing may come from elsewhere.
      */
-    private static final String CONTENT_POLICY = "default-src 'self'; script-src 'self' 'unsafe-inline' 'unsafe-eval';"
+    private static final String DRAWN_POLICY = "default-src 'self'; script-src 'self' 'unsafe-inline' 'unsafe-eval';"
             + " style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self' data:; connect-src 'self';"
             + " object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
     @Bean
-    SecurityFilterChain pages(HttpSecurity http, SessionRegistry sessions) throws Exception {
-        http.authorizeHttpRequests(requests -> requests.requestMatchers(OPEN).permitAll());
-        http.with(VaadinSecurityConfigurer.vaadin(), vaadin -> vaadin.loginView("/sign-in", "/sign-in"));
-        http.formLogin(form -> form.loginPage("/sign-in")
-                .loginProcessingUrl("/sign-in")
+    SecurityFilterChain pages(
+            HttpSecurity http,
+            GuardedSignIn signIn,
+            StaySignedIn stay,
+            KnownDevices devices,
+            FailedSignIn failed,
+            SessionRegistry sessions)
+            throws Exception {
+        http.authorizeHttpRequests(requests -> requests.requestMatchers("/", "/error")
+                .permitAll()
+                .requestMatchers(SIGN_IN, "/call/**", "/v/**", "/welcome/**")
+                .permitAll()
+                .requestMatchers(FILES)
+                .permitAll());
+        http.with(VaadinSecurityConfigurer.vaadin(), vaadin -> vaadin.loginView(SIGN_IN, SIGN_IN));
+        http.authenticationProvider(signIn);
+        http.formLogin(form -> form.loginPage(SIGN_IN)
+                .loginProcessingUrl(SIGN_IN)
                 .usernameParameter("email")
-                .successHandler(afterSignIn())
-                .failureUrl("/sign-in?wrong"));
+                .authenticationDetailsSource(devices::mark)
+                .successHandler(afterSignIn(devices))
+                .failureHandler(failed));
+        http.rememberMe(remember -> remember.rememberMeServices(stay).key(StaySignedIn.MADE_HERE));
+        http.logout(logout -> logout.logoutRequestMatcher(SecurityConfiguration::asksOut)
+                .logoutSuccessUrl(SIGN_IN)
+                .addLogoutHandler(stay));
         http.sessionManagement(session -> session.sessionFixation(fixation -> fixation.changeSessionId())
                 .maximumSessions(-1)
                 .sessionRegistry(sessions)
-                .expiredUrl("/sign-in"));
-        http.headers(headers -> headers.contentSecurityPolicy(csp -> csp.policyDirectives(CONTENT_POLICY))
+                .expiredSessionStrategy(SecurityConfiguration::ended));
+        http.headers(headers -> headers.addHeaderWriter(policy(true))
+                .addHeaderWriter(policy(false))
                 .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.NO_REFERRER))
                 .crossOriginOpenerPolicy(opener -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN))
                 .frameOptions(frame -> frame.deny())
@@ -57,11 +95,42 @@ class SecurityConfiguration {
         return http.build();
     }
 
+    private static HeaderWriter policy(boolean plain) {
+        var paths = PathPatternRequestMatcher.withDefaults();
+        RequestMatcher isPlain = new OrRequestMatcher(java.util.Arrays.stream(PLAIN)
+                .<RequestMatcher>map(paths::matcher)
+                .toList());
+        return new DelegatingRequestMatcherHeaderWriter(
+                plain ? isPlain : new NegatedRequestMatcher(isPlain),
+                new StaticHeadersWriter("Content-Security-Policy", plain ? PLAIN_POLICY : DRAWN_POLICY));
+    }
+
     /** Leads to the page that was asked for before signing in, else through the front door to where one begins. */
-    private static AuthenticationSuccessHandler afterSignIn() {
-        var handler = new VaadinSavedRequestAwareAuthenticationSuccessHandler();
-        handler.setDefaultTargetUrl("/");
-        return handler;
+    private static AuthenticationSuccessHandler afterSignIn(KnownDevices devices) {
+        var onward = new VaadinSavedRequestAwareAuthenticationSuccessHandler();
+        onward.setDefaultTargetUrl("/");
+        return (request, response, authentication) -> {
+            devices.remember(request, response, ((AccountPrincipal) authentication.getPrincipal()).account());
+            onward.onAuthenticationSuccess(request, response, authentication);
+        };
+    }
+
+    /** A form's POST, which carries a token against forgery, or a link of ours: no other site can sign a person out. */
+    private static boolean asksOut(HttpServletRequest request) {
+        var form =
+                request.getMethod().equals("POST") && request.getServletPath().equals("/logout");
+        var link = request.getMethod().equals("GET") && request.getServletPath().equals("/sign-out");
+        var from = request.getHeader("Sec-Fetch-Site");
+        return form || (link && (from == null || Set.of("same-origin", "none").contains(from)));
+    }
+
+    /** A session that was ended from elsewhere: a page goes to sign in; the client engine is told in its own way. */
+    private static void ended(SessionInformationExpiredEvent event) throws IOException, ServletException {
+        if (HandlerHelper.isFrameworkInternalRequest("/*", event.getRequest())) {
+            event.getFilterChain().doFilter(event.getRequest(), event.getResponse());
+        } else {
+            event.getResponse().sendRedirect(SIGN_IN);
+        }
     }
 
     @Bean
