@@ -25,7 +25,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Component
 class FirstAdministrator {
 
-    private static final Duration LASTS = Duration.ofHours(24);
+    private static final Duration LASTS = Duration.ofDays(1);
     /** The clinic itself, which has no identifier: links of this purpose are about nobody yet. */
     private static final UUID NOBODY = new UUID(0, 0);
 

@@ -9,10 +9,8 @@ import org.springframework.security.authentication.UsernamePasswordAuthenticatio
 import org.springframework.security.authentication.dao.DaoAuthenticationProvider;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.crypto.password.PasswordEncoder;
-import org.springframework.stereotype.Component;
 
 /** Looks at a password, unless too many wrong ones came before: then at none, not even at the right one. */
-@Component
 class GuardedSignIn implements AuthenticationProvider {
 
     private final DaoAuthenticationProvider passwords;

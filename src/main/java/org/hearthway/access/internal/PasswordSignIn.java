@@ -5,11 +5,8 @@ import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.core.userdetails.UserDetailsPasswordService;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
-import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Transactional;
 
 /** Finds who signs in. An account that may not is answered like one that does not exist. */
-@Component
 class PasswordSignIn implements UserDetailsService, UserDetailsPasswordService {
 
     private final AccountRows rows;
@@ -29,7 +26,6 @@ class PasswordSignIn implements UserDetailsService, UserDetailsPasswordService {
 
     /** Keeps the password under the present setting of the hash; sign-in calls it when an older one was found. */
     @Override
-    @Transactional
     public UserDetails updatePassword(UserDetails user, String newHash) {
         var principal = (AccountPrincipal) user;
         var stored = rows.find(principal.account()).orElseThrow(() -> new UsernameNotFoundException("no such account"));

@@ -3,7 +3,6 @@ package org.hearthway.access.internal;
 import static org.springframework.security.config.Customizer.withDefaults;
 
 import com.vaadin.flow.server.HandlerHelper;
-import com.vaadin.flow.spring.security.VaadinSavedRequestAwareAuthenticationSuccessHandler;
 import com.vaadin.flow.spring.security.VaadinSecurityConfigurer;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
@@ -12,6 +11,9 @@ import java.util.Map;
 import java.util.Set;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.security.authentication.AuthenticationManager;
+import org.springframework.security.authentication.ProviderManager;
+import org.springframework.security.authentication.RememberMeAuthenticationProvider;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.core.session.SessionRegistry;
 import org.springframework.security.core.session.SessionRegistryImpl;
@@ -19,7 +21,6 @@ import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.DelegatingPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
-import org.springframework.security.web.authentication.AuthenticationSuccessHandler;
 import org.springframework.security.web.header.HeaderWriter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.DelegatingRequestMatcherHeaderWriter;
@@ -58,7 +59,7 @@ class SecurityConfiguration {
     @Bean
     SecurityFilterChain pages(
             HttpSecurity http,
-            GuardedSignIn signIn,
+            AuthenticationManager signIn,
             StaySignedIn stay,
             KnownDevices devices,
             FailedSignIn failed,
@@ -70,13 +71,13 @@ class SecurityConfiguration {
                 .permitAll()
                 .requestMatchers(FILES)
                 .permitAll());
+        // after signing in: to the page that was asked for before, else through the front door to where one begins
         http.with(VaadinSecurityConfigurer.vaadin(), vaadin -> vaadin.loginView(SIGN_IN, SIGN_IN));
-        http.authenticationProvider(signIn);
+        http.authenticationManager(signIn);
         http.formLogin(form -> form.loginPage(SIGN_IN)
                 .loginProcessingUrl(SIGN_IN)
                 .usernameParameter("email")
                 .authenticationDetailsSource(devices::mark)
-                .successHandler(afterSignIn(devices))
                 .failureHandler(failed));
         http.rememberMe(remember -> remember.rememberMeServices(stay).key(StaySignedIn.MADE_HERE));
         http.logout(logout -> logout.logoutRequestMatcher(SecurityConfiguration::asksOut)
@@ -95,6 +96,15 @@ class SecurityConfiguration {
         return http.build();
     }
 
+    /** The only two ways in. Not beans of their own: each found by the framework would be asked a second time. */
+    @Bean
+    AuthenticationManager signIn(
+            AccountRows accounts, PasswordEncoder encoder, SignInDelays delays, KnownDevices devices) {
+        return new ProviderManager(
+                new GuardedSignIn(new PasswordSignIn(accounts), encoder, accounts, delays, devices),
+                new RememberMeAuthenticationProvider(StaySignedIn.MADE_HERE));
+    }
+
     private static HeaderWriter policy(boolean plain) {
         var paths = PathPatternRequestMatcher.withDefaults();
         RequestMatcher isPlain = new OrRequestMatcher(java.util.Arrays.stream(PLAIN)
@@ -105,21 +115,10 @@ class SecurityConfiguration {
                 new StaticHeadersWriter("Content-Security-Policy", plain ? PLAIN_POLICY : DRAWN_POLICY));
     }
 
-    /** Leads to the page that was asked for before signing in, else through the front door to where one begins. */
-    private static AuthenticationSuccessHandler afterSignIn(KnownDevices devices) {
-        var onward = new VaadinSavedRequestAwareAuthenticationSuccessHandler();
-        onward.setDefaultTargetUrl("/");
-        return (request, response, authentication) -> {
-            devices.remember(request, response, ((AccountPrincipal) authentication.getPrincipal()).account());
-            onward.onAuthenticationSuccess(request, response, authentication);
-        };
-    }
-
     /** A form's POST, which carries a token against forgery, or a link of ours: no other site can sign a person out. */
     private static boolean asksOut(HttpServletRequest request) {
-        var form =
-                request.getMethod().equals("POST") && request.getServletPath().equals("/logout");
-        var link = request.getMethod().equals("GET") && request.getServletPath().equals("/sign-out");
+        var form = request.getMethod().equals("POST") && request.getRequestURI().equals("/logout");
+        var link = request.getMethod().equals("GET") && request.getRequestURI().equals("/sign-out");
         var from = request.getHeader("Sec-Fetch-Site");
         return form || (link && (from == null || Set.of("same-origin", "none").contains(from)));
     }

@@ -3,7 +3,6 @@ package org.hearthway.access.internal;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
-import java.util.Optional;
 import org.hearthway.access.Account;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.authentication.RememberMeAuthenticationToken;
@@ -27,11 +26,13 @@ class StaySignedIn implements RememberMeServices, LogoutHandler {
     private final RememberedPhones phones;
     private final AccountRows rows;
     private final Cookies cookies;
+    private final KnownDevices devices;
 
-    StaySignedIn(RememberedPhones phones, AccountRows rows, Cookies cookies) {
+    StaySignedIn(RememberedPhones phones, AccountRows rows, Cookies cookies, KnownDevices devices) {
         this.phones = phones;
         this.rows = rows;
         this.cookies = cookies;
+        this.devices = devices;
     }
 
     @Override
@@ -67,11 +68,12 @@ class StaySignedIn implements RememberMeServices, LogoutHandler {
 
     @Override
     public void loginSuccess(HttpServletRequest request, HttpServletResponse response, Authentication authentication) {
+        var principal = (AccountPrincipal) authentication.getPrincipal();
+        devices.remember(request, response, principal.account());
         cookies.read(request, COOKIE).ifPresent(phones::forget);
-        Optional.of((AccountPrincipal) authentication.getPrincipal())
-                .filter(principal -> !principal.isStaff() && request.getParameter(ASKED) != null)
-                .ifPresent(principal -> cookies.write(
-                        request, response, COOKIE, phones.remember(principal.account()), RememberedPhones.LASTS));
+        if (!principal.isStaff() && request.getParameter(ASKED) != null) {
+            cookies.write(request, response, COOKIE, phones.remember(principal.account()), RememberedPhones.LASTS);
+        }
     }
 
     @Override
