@@ -3,6 +3,7 @@ package org.hearthway.path.ui;
 import com.vaadin.flow.component.HasValidation;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.radiobutton.RadioGroupVariant;
 import com.vaadin.flow.component.textfield.TextField;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -30,6 +31,7 @@ final class BeginForm extends Section {
         addClassNames("hw-sheet", "u-edged", "u-onpaper", "u-own", "hw-fields");
         getElement().setAttribute("aria-label", say.say("path.begin.title"));
         var pathway = new RadioButtonGroup<Template>(say.say("path.begin.pathway"));
+        pathway.addThemeVariants(RadioGroupVariant.LUMO_VERTICAL);
         pathway.setItems(pathways);
         pathway.setItemLabelGenerator(path -> path.name().in(say.language()));
         var day = new DayField(say.say("path.begin.day"), words, say.language());

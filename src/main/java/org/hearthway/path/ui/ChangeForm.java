@@ -6,6 +6,7 @@ import com.vaadin.flow.component.Shortcuts;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.radiobutton.RadioGroupVariant;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.ArrayList;
@@ -86,6 +87,7 @@ final class ChangeForm extends Section {
             choices.add(How.BY_RULE);
         }
         how.setLabel(say.say("path.change.how"));
+        how.addThemeVariants(RadioGroupVariant.LUMO_VERTICAL);
         how.setItems(choices);
         how.setItemLabelGenerator(h -> say.say("path.change.how." + h.name()));
         how.setValue(stage.stage().signal() || stage.why().origin() == Origin.ACTUAL ? How.FIX : How.BY_HAND);

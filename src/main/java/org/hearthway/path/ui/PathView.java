@@ -85,6 +85,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         this.settings = settings;
         this.clock = clock;
         addClassName("hw-frame");
+        beside.addClassName("hw-beside");
         line.addClassName("hw-scroll");
         line.getElement().setAttribute("role", "region").setAttribute("tabindex", "0");
         line.getElement().setAttribute("aria-label", say.say("path.line"));
@@ -154,7 +155,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                 .filter(s -> s.why().origin() != Origin.RULE)
                 .count();
         return Tags.div(
-                "hw-colh",
+                "hw-colh hw-pathhead",
                 Tags.h2("", plan.template().name().in(viewer.language())),
                 Tags.span("hw-sub", say.say("path.template", plan.template().version(), byHand)),
                 Tags.span("grow", ""),

@@ -43,7 +43,7 @@ class FolderDatesIT {
         clinic = RunningClinic.real();
         account("nurse", Role.NURSE, Language.EN);
         desk = Browser.desk(clinic);
-        signIn("nurse");
+        signIn(desk, "nurse");
     }
 
     @AfterAll
@@ -65,8 +65,8 @@ class FolderDatesIT {
         clinic.part(Passwords.class).set(token, PASSWORD);
     }
 
-    private void signIn(String name) {
-        desk.open("/sign-in")
+    private static void signIn(Browser browser, String name) {
+        browser.open("/sign-in")
                 .type("Email", name + "@clinic.example")
                 .type("Password", PASSWORD)
                 .press("Sign in");
@@ -117,8 +117,8 @@ class FolderDatesIT {
         desk.fitsItsWidth("the path on a phone")
                 .accessible("the path on a phone")
                 .picture(PICTURES.resolve("path-390.png"));
-        desk.run("document.querySelector('.u-preview').scrollIntoView()");
-        desk.picture(PICTURES.resolve("path-form-390.png"));
+        desk.run("document.querySelector('.hw-stages').scrollIntoView()");
+        desk.picture(PICTURES.resolve("path-stages-390.png"));
     }
 
     @Test
@@ -158,6 +158,21 @@ class FolderDatesIT {
                 .type("Reason, kept with the change", "decided with the family")
                 .press("Begin and tell the family")
                 .see("Trial day");
+    }
+
+    @Test
+    void theFolderSpeaksSpanish() {
+        var child = afterSurgery("Luz");
+        account("enfermera", Role.NURSE, Language.ES);
+        try (var other = Browser.desk(clinic)) {
+            signIn(other, "enfermera");
+            other.open("/staff/child/" + child + "/path?stage=six-month-review").see("Revisión de los seis meses");
+            other.type("Día", "20/8/2026").see("jueves").see("Todavía no se ha guardado nada.");
+            other.accessible("the path in Spanish").picture(PICTURES.resolve("path-es-1280.png"));
+            other.open("/staff/child/" + child + "/pump").see("Ningún relleno anotado");
+            other.type("Fecha de la alarma en la hoja impresa", "23/6/2026").see("decide la alarma");
+            other.accessible("the pump in Spanish").picture(PICTURES.resolve("pump-es-1280.png"));
+        }
     }
 
     @Test
