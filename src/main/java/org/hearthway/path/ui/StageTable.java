@@ -1,6 +1,7 @@
 package org.hearthway.path.ui;
 
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.Text;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
@@ -75,7 +76,7 @@ final class StageTable extends Div {
         }
         var move = Optional.ofNullable(moving.get(stage.id()));
         var state = cell("state", words.state(planned, today, move.isPresent()));
-        words.outside(planned).ifPresent(says -> state.add(Tags.span("hw-label ember", says)));
+        words.outside(planned).ifPresent(says -> state.add(new Text(" "), Tags.span("hw-label ember", says)));
         row.add(
                 cell("stage", name),
                 cell("rule", small(words.rule(plan.template(), stage))),
@@ -99,11 +100,11 @@ final class StageTable extends Div {
                     var before = new Element("s").setText(was);
                     before.setAttribute("class", "u-thin");
                     cell.getElement().appendChild(before);
-                    cell.add(Tags.span("hw-b", " " + words.date(m.to(), today)));
+                    cell.add(new Text(" "), Tags.span("hw-b", words.date(m.to(), today)));
                 },
                 () -> cell.add(Tags.span("hw-b", was)));
         if (planned.end().isAfter(planned.start())) {
-            cell.add(small(" " + words.say("path.table.until", words.date(planned.end(), today))));
+            cell.add(new Text(" "), small(words.say("path.table.until", words.date(planned.end(), today))));
         }
         return cell;
     }
