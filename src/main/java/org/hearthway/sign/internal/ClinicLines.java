@@ -1,5 +1,6 @@
 package org.hearthway.sign.internal;
 
+import com.ibm.icu.lang.UCharacter;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -47,7 +48,7 @@ class ClinicLines implements CallLines {
     private Line line(Urgency urgency, String key, Bilingual detail, String number) {
         return new Line(
                 urgency,
-                words.both("sign." + key + ".title"),
+                words.both("sign.urgency." + key),
                 detail,
                 words.both("sign.call", number),
                 number,
@@ -59,7 +60,10 @@ class ClinicLines implements CallLines {
     }
 
     private String hours(Language language) {
-        return words.say(language, "sign.hours.detail", days(language), clinic.officeOpens(), clinic.officeCloses());
+        var said =
+                words.say(language, "sign.hours.detail", days(language), clinic.officeOpens(), clinic.officeCloses());
+        // Spanish writes days small, but a line begins large
+        return UCharacter.toUpperCase(language.locale(), said.substring(0, 1)) + said.substring(1);
     }
 
     /** "Mon to Fri" for days in a row, else each by name. */

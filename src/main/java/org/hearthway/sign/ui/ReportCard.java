@@ -50,7 +50,7 @@ final class ReportCard extends Article {
 
     private static String kind(SignWords words, Report report) {
         return report.urgency()
-                .map(urgency -> words.say("sign." + SignWords.style(urgency) + ".title"))
+                .map(urgency -> words.say("sign.urgency." + SignWords.style(urgency)))
                 .orElseGet(() -> words.say("sign.folder.note"));
     }
 
