@@ -6,15 +6,20 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentReading;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Template;
+import org.hearthway.words.ReadingLevel;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PathKindTests {
@@ -64,6 +69,29 @@ class PathKindTests {
         assertThat(plan.stages().stream().filter(s -> s.stage().signal()))
                 .extracting(s -> s.stage().id())
                 .contains("operation");
+    }
+
+    static Stream<Named<Template.Stage>> stages() {
+        var shipped = new PathKind(() -> VISIT_KINDS);
+        ContentReading.shipped(shipped);
+        return shipped.all().stream()
+                .flatMap(path -> path.stages().stream().map(stage -> Named.of(path.id() + "/" + stage.id(), stage)));
+    }
+
+    /** Our own rule for family text: sixth grade or lower; a Fernández-Huerta ease of 80 or more reads as sixth grade. */
+    @ParameterizedTest
+    @MethodSource("stages")
+    void readsAtSixthGradeOrLower(Template.Stage stage) {
+        var texts = Stream.of(
+                        Stream.of(stage.says(), stage.why()),
+                        stage.tasks().stream(),
+                        stage.precautions().stream().map(Template.Precaution::says))
+                .flatMap(all -> all)
+                .toList();
+        var english = texts.stream().map(Bilingual::en).collect(Collectors.joining(" "));
+        var spanish = texts.stream().map(Bilingual::es).collect(Collectors.joining(" "));
+        assertThat(ReadingLevel.english(english).fleschKincaidGrade()).isLessThanOrEqualTo(6.0);
+        assertThat(ReadingLevel.spanish(spanish).fernandezHuertaEase()).isGreaterThanOrEqualTo(80);
     }
 
     /** Reference table SDR-W1 (longer variants): pool from three weeks, swimming from four, other rules end at six; reviews. */
