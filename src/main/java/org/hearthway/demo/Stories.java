@@ -22,6 +22,9 @@ class Stories implements ContentKind {
 
     private static final int YEARS = 3_700;
 
+    /** A weekend with holidays before and after it. */
+    private static final int CLOSED_AT_MOST = 5;
+
     private final List<Story> all = new ArrayList<>();
 
     @Override
@@ -138,13 +141,16 @@ class Stories implements ContentKind {
     }
 
     private static Story.Seen seen(Entry visit) {
+        var day = visit.integer("day", -YEARS, 400);
+        // a past visit may move to an earlier day when the clinic was closed
+        var latestBooking = Math.min(-1, day < 0 ? day - CLOSED_AT_MOST : -1);
         return new Story.Seen(
                 visit.text("kind"),
-                visit.integer("day", -YEARS, 400),
+                day,
                 time(visit),
                 visit.maybeText("place").orElse(""),
                 visit.maybeText("purpose"),
-                visit.integer("booked", -YEARS, -1),
+                visit.integer("booked", -YEARS, latestBooking),
                 visit.maybeChoice("answered", Story.Answered.class).orElse(Story.Answered.NOTHING),
                 visit.maybeText("by").orElse(""),
                 visit.maybeText("wish").orElse(""),
