@@ -35,7 +35,9 @@ final class ReportCard extends Article {
     private static Component head(SignWords words, Report report) {
         var head = Tags.div("head", icon(report.urgency()).draw());
         head.add(Tags.h2("", kind(words, report)));
-        head.add(Tags.span("hw-quiet", words.say("sign.folder.from", report.by(), words.when(report.at()))));
+        var when = words.when(report.at());
+        head.add(
+                Tags.span("hw-quiet", report.by().isEmpty() ? when : words.say("sign.folder.from", report.by(), when)));
         if (!report.signs().isEmpty()) {
             head.add(Tags.span(
                     report.called() ? "hw-label line" : "hw-label ember",
