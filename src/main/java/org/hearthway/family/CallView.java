@@ -21,6 +21,9 @@ import org.hearthway.sign.Signs;
 @PermitAll
 class CallView extends FamilyPage {
 
+    /** In the address: leads to the report at once. */
+    static final String AFTER_THE_CALL = "after-the-call";
+
     private static final int REPORTS_SHOWN = 5;
 
     private final transient Signs signs;
@@ -72,8 +75,10 @@ class CallView extends FamilyPage {
             }
         }
         stack.add(whatToSay(reader));
-        add(stack, after(reader, mine), reports(reader));
-        add(Bits.strip("quiet", Icon.NOTES, notes(reader)));
+        var after = after(reader, mine);
+        add(stack, after, reports(reader));
+        asked(AFTER_THE_CALL).ifPresent(asked -> after.scrollIntoView());
+        add(Bits.strip("quiet u-mt5", Icon.NOTES, notes(reader)));
     }
 
     private Component signs(Reader reader, CallLines.Line line, List<Sign> some) {

@@ -53,7 +53,7 @@ class ExerciseRow extends Article {
             case SOME -> "some";
             case COULD_NOT -> "miss";
         };
-        return Bits.el("span", "hw-mark", Bits.pip(state));
+        return Bits.el("span", "hw-went", Bits.pip(state));
     }
 
     private NativeButton tick(Planned planned, String name, Ticked ticked) {

@@ -5,11 +5,12 @@ import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.pump.Pumps;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Component;
 
-/** The two facts at the foot of Today: the next date, and where on the path we are. */
+/** The two facts at the foot of Today: the next date or a refill without one, and where on the path we are. */
 @Component
 class Facts {
 
@@ -17,10 +18,12 @@ class Facts {
 
     private final Visits visits;
     private final Plans plans;
+    private final Pumps pumps;
 
-    Facts(Visits visits, Plans plans) {
+    Facts(Visits visits, Plans plans, Pumps pumps) {
         this.visits = visits;
         this.plans = plans;
+        this.pumps = pumps;
     }
 
     com.vaadin.flow.component.Component pair(Reader reader) {
@@ -29,6 +32,19 @@ class Facts {
 
     private com.vaadin.flow.component.Component next(Reader reader) {
         var coming = visits.upcoming(reader.viewer(), reader.id());
+        var refill = pumps.current(reader.viewer(), reader.id())
+                .map(fill -> fill.refillBy().day())
+                .filter(day -> RefillCard.visit(coming).isEmpty())
+                .filter(day -> coming.isEmpty()
+                        || !day.isAfter(coming.get(0).start().toLocalDate()));
+        if (refill.isPresent()) {
+            return fact(
+                    reader,
+                    "dates",
+                    Icon.REFILL,
+                    reader.say("family.next.refill", refill.get()),
+                    reader.say("family.next.refill.then"));
+        }
         if (coming.isEmpty()) {
             return fact(
                     reader, "dates", Icon.DATES, reader.say("family.next.none"), reader.say("family.next.none.then"));
@@ -69,6 +85,10 @@ class Facts {
 
     private static com.vaadin.flow.component.Component now(Reader reader, Plan.Planned now) {
         var name = reader.text(now.stage().name());
+        if (PathWords.isWithoutEnd(now)) {
+            var since = reader.say("family.where.since", PathWords.date(reader, now.start()));
+            return fact(reader, "path", Icon.PATH, name, since);
+        }
         if (ChronoUnit.DAYS.between(now.start(), now.end()) < A_STAGE_OF_WEEKS) {
             return fact(reader, "path", Icon.PATH, name, PathWords.until(reader, now));
         }

@@ -34,7 +34,7 @@ class OpenVisit extends Article {
         var first = reader.say("family.number", from.getDayOfMonth());
         var sameMonth = from.getMonth() == until.getMonth() && from.getYear() == until.getYear();
         if (!sameMonth) {
-            return leaf(reader, reader.say("family.dates.from"), month + " " + first);
+            return leaf(reader, reader.say("family.dates.from"), reader.words().shortMonthDay(reader.language(), from));
         }
         return leaf(
                 reader,

@@ -132,6 +132,9 @@ class PathView extends FamilyPage {
         if (now.start().equals(now.end())) {
             return reader.large(reader.say("family.path.on", PathWords.date(reader, now.start())));
         }
+        if (PathWords.isWithoutEnd(now)) {
+            return reader.say("family.path.since", PathWords.date(reader, now.start()));
+        }
         return reader.say(
                 "family.path.since-until", PathWords.date(reader, now.start()), PathWords.date(reader, now.end()));
     }

@@ -7,13 +7,20 @@ import org.hearthway.path.engine.Plan;
 /** What is said about a stage and its dates. */
 final class PathWords {
 
+    private static final int TWO_YEARS = 730;
+
     private PathWords() {}
 
     /** "Week 6 of about 26", counted from the stage's first day. */
     static String week(Reader reader, Plan.Planned stage) {
         var week = ChronoUnit.WEEKS.between(stage.start(), reader.today()) + 1;
-        var weeks = Math.max(week, (ChronoUnit.DAYS.between(stage.start(), stage.end()) + 6) / 7);
-        return reader.say("family.where.week", week, weeks);
+        var weeks = (ChronoUnit.DAYS.between(stage.start(), stage.end()) + 6) / 7;
+        return week < weeks ? reader.say("family.where.week", week, weeks) : reader.say("family.where.week.over", week);
+    }
+
+    /** Whether a stage goes on for so long that counting its weeks or naming its end tells nothing. */
+    static boolean isWithoutEnd(Plan.Planned stage) {
+        return ChronoUnit.DAYS.between(stage.start(), stage.end()) > TWO_YEARS;
     }
 
     /** "until March 17". */

@@ -33,7 +33,7 @@ class ReportForm extends Section {
 
     ReportForm(Reader reader, List<Sign> signs, Consumer<ReportData> send) {
         this.reader = reader;
-        addClassNames("hw-sheet", "hw-report", "u-mt5");
+        addClassNames("hw-sheet", "hw-tell", "u-mt5");
         setId("report");
         getElement().setAttribute("aria-label", reader.say("family.report"));
         called = Choice.of(

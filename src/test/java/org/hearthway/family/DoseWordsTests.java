@@ -16,8 +16,8 @@ class DoseWordsTests {
     @Test
     void saysHoldsWithTheSide() {
         var line = line("a", new Dose(1, 3, 30, 0, 1), Side.EACH);
-        assertThat(DoseWords.said(reader(EN), line, 8)).isEqualTo("3 holds of 30 seconds, each side · 8 minutes");
-        assertThat(DoseWords.said(reader(ES), line, 8)).isEqualTo("3 veces 30 segundos, cada lado · 8 minutos");
+        assertThat(DoseWords.said(reader(EN), line, 8)).isEqualTo("3 holds of 30 seconds, each side · 8\u00a0minutes");
+        assertThat(DoseWords.said(reader(ES), line, 8)).isEqualTo("3 veces 30 segundos, cada lado · 8\u00a0minutos");
     }
 
     @Test
@@ -33,14 +33,14 @@ class DoseWordsTests {
     @Test
     void doesNotSayMinutesTwice() {
         var line = line("a", new Dose(1, 0, 0, 10, 1), Side.NONE);
-        assertThat(DoseWords.said(reader(EN), line, 10)).isEqualTo("10 minutes");
+        assertThat(DoseWords.said(reader(EN), line, 10)).isEqualTo("10\u00a0minutes");
     }
 
     @Test
     void saysHowOftenADay() {
         var line = line("a", new Dose(2, 0, 0, 15, 3), Side.NONE);
-        assertThat(DoseWords.amount(reader(EN), line)).isEqualTo("2 times 15 minutes, 3 times a day");
-        assertThat(DoseWords.amount(reader(ES), line)).isEqualTo("2 veces 15 minutos, 3 veces al día");
+        assertThat(DoseWords.amount(reader(EN), line)).isEqualTo("2 times 15\u00a0minutes, 3 times a day");
+        assertThat(DoseWords.amount(reader(ES), line)).isEqualTo("2 veces 15\u00a0minutos, 3 veces al día");
     }
 
     @Test
