@@ -35,8 +35,8 @@ class Facts {
         var refill = pumps.current(reader.viewer(), reader.id())
                 .map(fill -> fill.refillBy().day())
                 .filter(day -> RefillCard.visit(coming).isEmpty())
-                .filter(day -> coming.isEmpty()
-                        || !day.isAfter(coming.get(0).start().toLocalDate()));
+                .filter(day ->
+                        coming.isEmpty() || !day.isAfter(coming.get(0).start().toLocalDate()));
         if (refill.isPresent()) {
             return fact(
                     reader,

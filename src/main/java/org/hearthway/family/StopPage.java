@@ -24,7 +24,10 @@ class StopPage extends Div {
         add(Bits.strip("quiet", Icon.REST, reader.say("family.stop.rest")));
         add(Tags.div(
                 "hw-stack u-mt5",
-                Tags.link("hw-button plain wide", reader.address("call") + "?" + CallView.AFTER_THE_CALL, reader.say("family.stop.report")),
+                Tags.link(
+                        "hw-button plain wide",
+                        reader.address("call") + "?" + CallView.AFTER_THE_CALL,
+                        reader.say("family.stop.report")),
                 Tags.link(
                         "hw-button text wide",
                         reader.address("exercise/" + severe.exercise().id()),

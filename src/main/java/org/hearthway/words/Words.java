@@ -90,7 +90,14 @@ public class Words {
         for (int i = 0; i < args.length; i++) {
             spoken[i] = spoken(language, args[i]);
         }
-        return format.format(spoken);
+        var said = format.format(spoken);
+        for (int i = 0; i < args.length; i++) {
+            // the point of an abbreviated day or hour ends the sentence too: "a las 4:30 p. m."
+            if (args[i] instanceof TemporalAccessor && spoken[i] instanceof String words && words.endsWith(".")) {
+                said = said.replace(words + ".", words);
+            }
+        }
+        return said;
     }
 
     private Object spoken(Language language, Object arg) {

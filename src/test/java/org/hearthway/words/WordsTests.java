@@ -30,4 +30,13 @@ class WordsTests {
         assertThat(words.time(Language.EN, LocalTime.of(14, 30))).isEqualTo("2:30 PM");
         assertThat(words.time(Language.ES, LocalTime.of(14, 30))).containsIgnoringCase("2:30");
     }
+
+    @Test
+    void thePointOfAnAbbreviationEndsTheSentenceToo() {
+        var evening = LocalTime.of(16, 30);
+        assertThat(words.say(Language.ES, "sign.office.open", evening, "555-0121"))
+                .contains(words.time(Language.ES, evening) + " ")
+                .doesNotContain("..");
+        assertThat(words.say(Language.ES, "sign.call", "..")).contains("..");
+    }
 }
