@@ -1,0 +1,54 @@
+package org.hearthway.access.ui;
+
+import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.RolesAllowed;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.stream.Collectors;
+import org.hearthway.access.Accounts;
+import org.hearthway.access.SignedIn;
+import org.hearthway.audit.AuditTrail;
+import org.hearthway.child.Child;
+import org.hearthway.child.ChildRegister;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.parts.Tags;
+import org.hearthway.words.Words;
+
+/** Who saw, changed and was refused what, newest first. */
+@Route("staff/clinic/trail")
+@RolesAllowed("ADMINISTRATOR")
+class TrailView extends ClinicPage {
+
+    private static final int LINES = 200;
+
+    TrailView(
+            AuditTrail trail,
+            Accounts accounts,
+            ChildRegister register,
+            ClinicSettings clinic,
+            Words words,
+            SignedIn signedIn) {
+        super("trail", words, signedIn);
+        addClassName("hw-trail");
+        var viewer = viewer();
+        var people = new People(accounts);
+        var names = new HashMap<String, String>();
+        var children = register.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName));
+        var table = table(say("access.clinic.trail"), "access.trail.", "at", "who", "child", "what");
+        for (var line : trail.newest(viewer, LINES)) {
+            var at = LocalDateTime.ofInstant(line.at(), clinic.zone());
+            table.getBody()
+                    .add(new com.vaadin.flow.component.html.NativeTableRow(
+                            cell(Tags.span(
+                                    "hw-num",
+                                    words.date(language, at.toLocalDate()) + ", "
+                                            + words.time(language, at.toLocalTime()))),
+                            cell(names.computeIfAbsent(line.actor(), tag -> people.name(viewer, tag))),
+                            cell(line.child()
+                                    .map(id -> children.getOrDefault(id, say("access.trail.no-child")))
+                                    .orElse("")),
+                            cell(people.named(viewer, line.what()))));
+        }
+        main.add(table);
+    }
+}
