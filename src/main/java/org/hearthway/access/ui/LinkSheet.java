@@ -27,7 +27,7 @@ final class LinkSheet {
         link.setAutoselect(true);
         link.setId("fresh-link");
         link.setHelperText(words.say(language, "access.link.until", until.toLocalDate(), until.toLocalTime()));
-        var copy = Tags.button("main", Icon.CHECK, words.say(language, "access.link.copy"), pressed -> {
+        var copy = Tags.button("plain", Icon.CHECK, words.say(language, "access.link.copy"), pressed -> {
             UI.getCurrent().getPage().executeJs(COPY, invitation.url());
             Told.done(words.say(language, "access.link.copied"));
         });

@@ -72,14 +72,14 @@ class PeopleView extends ClinicPage {
                         cell(roles),
                         cell(say("access.language." + account.language().name())),
                         cell(Tags.span(
-                                "hw-state " + account.state().name().toLowerCase(java.util.Locale.ROOT),
+                                "hw-account-state " + account.state().name().toLowerCase(java.util.Locale.ROOT),
                                 say("access.state." + account.state().name()))),
                         cell(acts(account))),
                 account.id().toString());
     }
 
     private Div acts(Account account) {
-        var acts = Tags.div("hw-acts");
+        var acts = Tags.div("hw-account-acts");
         var mine = account.id().equals(viewer().account());
         if (account.state() == Account.State.DISABLED) {
             acts.add(named(account, "access.do.enable", () -> accounts.enable(viewer(), account.id())));
