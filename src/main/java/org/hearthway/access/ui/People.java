@@ -11,7 +11,7 @@ import org.hearthway.base.Viewer;
 /** Puts names in the place of identifiers, for somebody who may know them. */
 final class People {
 
-    private static final String PERSON = "person:";
+    private static final String PERSON = "person";
     private static final Pattern ACCOUNT = Pattern.compile("account ([0-9a-f-]{36})");
 
     private final Accounts accounts;
@@ -22,10 +22,11 @@ final class People {
 
     /** The name behind a tag of the trail; the tag itself where there is none. */
     String name(Viewer viewer, String tag) {
-        if (!tag.startsWith(PERSON)) {
+        var cut = tag.indexOf(':');
+        if (cut < 0 || !tag.substring(0, cut).equals(PERSON)) {
             return tag;
         }
-        return AccountId.parse(tag.substring(PERSON.length()))
+        return AccountId.parse(tag.substring(cut + 1))
                 .flatMap(id ->
                         accounts.byId(viewer, List.of(id)).values().stream().findFirst())
                 .map(Account::name)
@@ -36,6 +37,6 @@ final class People {
     String named(Viewer viewer, String what) {
         return ACCOUNT.matcher(what)
                 .replaceAll(found -> java.util.regex.Matcher.quoteReplacement(
-                        name(viewer, PERSON + UUID.fromString(found.group(1)))));
+                        name(viewer, PERSON + ":" + UUID.fromString(found.group(1)))));
     }
 }
