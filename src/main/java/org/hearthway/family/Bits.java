@@ -38,7 +38,9 @@ final class Bits {
 
     /** A strip of news, caution or a remark. */
     static HtmlContainer strip(String kind, Icon icon, Component words) {
-        return el("aside", ("hw-strip " + kind).strip(), icon.draw(), words);
+        var strip = el("div", ("hw-strip " + kind).strip(), icon.draw(), words);
+        strip.getElement().setAttribute("role", "note");
+        return strip;
     }
 
     /** A strip with plain words. */

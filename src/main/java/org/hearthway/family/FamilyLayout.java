@@ -28,7 +28,7 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
 
     private final transient Readers readers;
     private final transient Accounts accounts;
-    private final Header top = new Header();
+    private final Div top = Tags.div("hw-top");
     private final Main page = new Main();
     private final Nav places = new Nav();
     private final Anchor skip = new Anchor();
@@ -39,14 +39,13 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
         this.readers = readers;
         this.accounts = accounts;
         this.isDemo = clinic.demo();
-        top.addClassName("hw-top");
         page.setId("main");
         page.getElement().setAttribute("tabindex", "-1");
         places.addClassName("hw-nav");
         skip.addClassName("hw-skip");
         skip.setRouterIgnore(true);
         demo.setVisible(isDemo);
-        add(skip, demo, Tags.div("hw-family", top, page), places);
+        add(skip, new Header(demo, Tags.div("hw-frame", top)), Tags.div("hw-family under", page), places);
     }
 
     @Override

@@ -1,7 +1,7 @@
 package org.hearthway.family;
 
 import com.vaadin.flow.component.HtmlContainer;
-import com.vaadin.flow.component.html.Aside;
+import com.vaadin.flow.component.html.Div;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -13,7 +13,7 @@ import org.hearthway.parts.Tags;
 import org.springframework.stereotype.Component;
 
 /** Tells what changed in the plan since the person was last here; it can be put away. */
-class NewsStrip extends Aside {
+class NewsStrip extends Div {
 
     /** How many changes are told in full. */
     static final int TOLD = 3;
@@ -44,6 +44,7 @@ class NewsStrip extends Aside {
     NewsStrip(Reader reader, List<Told> told, LocalDate since, Runnable putAway) {
         addClassName("hw-strip");
         addClassName("hw-news");
+        getElement().setAttribute("role", "note");
         getElement().setAttribute("aria-label", reader.say("family.news"));
         var words = Tags.div("", Bits.el("b", "", since(reader, since)));
         told.stream().limit(TOLD).forEach(change -> words.add(line(reader.text(change.words()))));
