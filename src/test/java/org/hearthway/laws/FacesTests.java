@@ -40,6 +40,7 @@ class FacesTests {
             Map.entry("Needs.conduct", "content: what to do about such an item"),
             Map.entry("Pumps.check", "arithmetic over what was typed, no child's data"),
             Map.entry("Pumps.rules", "content, no child's data"),
+            Map.entry("Tally.place", "an address"),
             Map.entry("Outbox.sendsMail", "a setting of the clinic"));
 
     private static Set<JavaMethod> publicMethods(JavaClass type) {

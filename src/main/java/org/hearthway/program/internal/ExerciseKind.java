@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
+import org.hearthway.content.FamilyText;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.engine.Dose;
@@ -34,6 +35,19 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
     @Override
     public String place() {
         return "exercises";
+    }
+
+    @Override
+    public List<FamilyText> familyTexts() {
+        return sorted.stream().map(ExerciseKind::familyText).toList();
+    }
+
+    private static FamilyText familyText(Exercise exercise) {
+        var texts = new ArrayList<Bilingual>();
+        texts.add(exercise.purpose());
+        texts.addAll(exercise.steps());
+        texts.add(exercise.stop());
+        return new FamilyText(exercise.item(), exercise.name(), texts, exercise.provenance());
     }
 
     @Override

@@ -2,8 +2,12 @@ package org.hearthway.clinic.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -16,6 +20,7 @@ import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcDataSource;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.core.env.MapPropertySource;
@@ -125,5 +130,27 @@ class ClinicStartTests {
                         .query(String.class)
                         .single())
                 .isEqualTo(marked);
+    }
+
+    @Test
+    void saysPlainlyThatAnotherOneRunsOnTheSameFile(@TempDir Path folder) throws Exception {
+        var database = new JdbcDataSource();
+        database.setURL("jdbc:h2:file:" + folder.resolve("clinic") + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE");
+        database.setUser("sa");
+        start(database, "clinic");
+
+        // what another process that has the file open does to it
+        try (var file = FileChannel.open(folder.resolve("clinic.mv.db"), StandardOpenOption.WRITE);
+                var lock = file.lock()) {
+            assertThat(lock.isValid()).isTrue();
+            var failure = catchThrowable(() -> start(database, "clinic"));
+
+            assertThat(new DatabaseInUseAnalyzer().analyze(failure)).isNotNull().satisfies(analysis -> {
+                assertThat(analysis.getDescription()).contains("already running on this database file");
+                assertThat(analysis.getAction()).contains("--hearthway.data=");
+            });
+        }
+        assertThat(new DatabaseInUseAnalyzer().analyze(new IllegalStateException()))
+                .isNull();
     }
 }
