@@ -1,0 +1,325 @@
+package org.hearthway.program.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.hearthway.base.AccountId;
+import org.hearthway.base.Action;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Invalid;
+import org.hearthway.base.Language;
+import org.hearthway.base.NotAvailable;
+import org.hearthway.base.Overtaken;
+import org.hearthway.base.Problem;
+import org.hearthway.base.Role;
+import org.hearthway.base.Viewer;
+import org.hearthway.program.Programs;
+import org.hearthway.program.Programs.Draft;
+import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Lines;
+import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.program.events.ProgramSaved;
+import org.hearthway.testing.HearthwayTest;
+import org.hearthway.testing.HostileStrings;
+import org.hearthway.testing.LeanClinic;
+import org.hearthway.testing.SettableClock;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
+
+/** The clock stands at Thursday, March 12, 2026, 10:00 in New York. */
+@SpringJUnitConfig(ProgramSetting.class)
+class StoredProgramsTests {
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
+
+    @Autowired
+    Programs programs;
+
+    @Autowired
+    ProgramSetting.Heard heard;
+
+    @Autowired
+    ProgramSetting.RulesOfCare path;
+
+    @Autowired
+    LeanClinic.OpenGate gate;
+
+    @Autowired
+    SettableClock clock;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    private final ChildId child = ChildId.random();
+    private final Viewer.Person therapist = therapist();
+
+    private static Viewer.Person therapist() {
+        return new Viewer.Person(
+                AccountId.random(), "Therapist", Set.of(Role.THERAPIST), Language.EN, LeanClinic.NEW_YORK);
+    }
+
+    @BeforeEach
+    void reset() {
+        heard.changes.clear();
+        heard.failing = false;
+        path.none();
+        gate.deny();
+        clock.set(HearthwayTest.START);
+    }
+
+    private static Draft draft(ProgramLine... lines) {
+        return new Draft(TODAY, List.of(lines), "first steps");
+    }
+
+    private static ProgramLine bridge(int repetitions) {
+        return Lines.with(Lines.line("bridge"), new Dose(2, repetitions, 5, 0, 1));
+    }
+
+    private List<Problem> problems(Draft draft) {
+        return catchThrowableOfType(Invalid.class, () -> programs.save(therapist, child, draft, 0))
+                .problems();
+    }
+
+    @Test
+    void keepsEveryVersionAsItWasSaved() {
+        programs.save(therapist, child, draft(bridge(8)), 0);
+        programs.save(therapist, child, draft(bridge(10), Lines.line("sit-to-stand")), 1);
+        assertThat(programs.history(therapist, child))
+                .extracting(Programs.Version::number)
+                .containsExactly(2, 1);
+        assertThat(programs.history(therapist, child).get(1).lines()).containsExactly(bridge(8));
+        assertThat(programs.latest(therapist, child)).hasValueSatisfying(latest -> {
+            assertThat(latest.lines()).containsExactly(bridge(10), Lines.line("sit-to-stand"));
+            assertThat(latest.author()).isEqualTo(therapist.account());
+            assertThat(latest.at()).isEqualTo(HearthwayTest.START);
+        });
+    }
+
+    @Test
+    void tellsTheFamilyWhatIsNewInBothLanguages() {
+        programs.save(therapist, child, draft(bridge(8)), 0);
+        programs.save(therapist, child, draft(bridge(10)), 1);
+        var saved = (ProgramSaved) heard.changes.get(1);
+        assertThat(saved.version()).isEqualTo(2);
+        assertThat(saved.words().en()).isEqualTo("Bridge is now 10 times. It was 8.");
+        assertThat(saved.words().es()).isEqualTo("Puente: ahora 10 veces. Antes eran 8.");
+    }
+
+    @Test
+    void tellsOfAFirstProgramHowMuchItIs() {
+        programs.save(therapist, child, draft(bridge(8)), 0);
+        assertThat(((ProgramSaved) heard.changes.get(0)).words().en())
+                .isEqualTo("Your home program is ready: one exercise.");
+    }
+
+    @Test
+    void refusesToSaveOnAVersionThatSomebodyElseHasOvertaken() {
+        programs.save(therapist, child, draft(bridge(8)), 0);
+        programs.save(therapist(), child, draft(bridge(9)), 1);
+        assertThatThrownBy(() -> programs.save(therapist, child, draft(bridge(10)), 1))
+                .isInstanceOf(Overtaken.class);
+        assertThat(programs.latest(therapist, child).orElseThrow().lines()).containsExactly(bridge(9));
+    }
+
+    @Test
+    void theLoserKeepsTheDraft() {
+        programs.keepDraft(therapist, child, draft(bridge(10)), 0);
+        programs.save(therapist(), child, draft(bridge(9)), 0);
+        assertThatThrownBy(() -> programs.save(therapist, child, draft(bridge(10)), 0))
+                .isInstanceOf(Overtaken.class);
+        assertThat(programs.keptDraft(therapist, child))
+                .hasValueSatisfying(kept -> assertThat(kept.draft()).isEqualTo(draft(bridge(10))));
+    }
+
+    @Test
+    void refusesAVersionNumberAheadOfTheLatest() {
+        assertThatThrownBy(() -> programs.save(therapist, child, draft(bridge(8)), 7))
+                .isInstanceOf(Overtaken.class);
+    }
+
+    /**
+     * A lost-update check in the manner of a register test: eight people save at once, each on the version just seen,
+     * and every save that was acknowledged is one version, with the lines that this person saved.
+     */
+    @Test
+    void ofManyWhoSaveAtOnceNothingAcknowledgedIsLost() throws Exception {
+        saveAtOnce(8, 60);
+    }
+
+    @Test
+    @Tag("long")
+    void ofVeryManyWhoSaveAtOnceNothingAcknowledgedIsLost() throws Exception {
+        saveAtOnce(8, 2_000);
+    }
+
+    private void saveAtOnce(int writers, int attempts) throws Exception {
+        var acknowledged = new AtomicInteger();
+        var refused = new AtomicInteger();
+        var pool = Executors.newFixedThreadPool(writers);
+        try {
+            var jobs = new ArrayList<Callable<List<Programs.Version>>>();
+            for (int w = 0; w < writers; w++) {
+                var writer = therapist();
+                jobs.add(() -> {
+                    var mine = new ArrayList<Programs.Version>();
+                    for (int i = 0; i < attempts; i++) {
+                        var seen = programs.latest(writer, child)
+                                .map(Programs.Version::number)
+                                .orElse(0);
+                        try {
+                            mine.add(programs.save(writer, child, draft(bridge(1 + i)), seen));
+                            acknowledged.incrementAndGet();
+                        } catch (Overtaken somebodyWasFaster) {
+                            refused.incrementAndGet();
+                        }
+                    }
+                    return mine;
+                });
+            }
+            var mine = new ArrayList<Programs.Version>();
+            for (var future : pool.invokeAll(jobs)) {
+                mine.addAll(future.get());
+            }
+            assertThat(acknowledged.get() + refused.get()).isEqualTo(writers * attempts);
+            assertThat(programs.latest(therapist, child).orElseThrow().number()).isEqualTo(acknowledged.get());
+            assertThat(programs.history(therapist, child)).containsExactlyInAnyOrderElementsOf(mine);
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    @Test
+    void namesLineFieldAndBoundOfWhatItRefuses() {
+        assertThat(problems(draft(bridge(8), bridge(10_000))))
+                .contains(Problem.at("lines[1].repetitions", "program.problem.repetitions", 2, 1, 100));
+        assertThat(problems(draft(bridge(0)))).extracting(Problem::field).containsExactly("lines[0].repetitions");
+        assertThat(problems(draft(Lines.line("moon-walk"))))
+                .extracting(Problem::field)
+                .containsExactly("lines[0].exercise");
+        assertThat(problems(draft(Lines.between(bridge(8), TODAY, TODAY.minusDays(1)))))
+                .extracting(Problem::field)
+                .containsExactly("lines[0].until");
+        assertThat(problems(draft(Lines.with(bridge(8), "x".repeat(10_000)))))
+                .extracting(Problem::field)
+                .containsExactly("lines[0].note");
+        assertThat(problems(new Draft(TODAY.minusDays(1), List.of(), "reason")))
+                .extracting(Problem::field)
+                .containsExactly("effective");
+        assertThat(problems(new Draft(TODAY, List.of(), " ")))
+                .extracting(Problem::field)
+                .containsExactly("reason");
+        assertThat(programs.latest(therapist, child)).isEmpty();
+    }
+
+    /** 03:30 UTC on March 13 is still the evening of March 12 at the clinic. */
+    @Test
+    void todayIsTheClinicsToday() {
+        clock.set(java.time.Instant.parse("2026-03-13T03:30:00Z"));
+        assertThat(programs.save(therapist, child, draft(bridge(8)), 0).number())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void aScriptInANoteIsTextAndComesBackAsItWas() {
+        for (var hostile : HostileStrings.all().toList()) {
+            var line = Lines.with(bridge(8), hostile.substring(0, Math.min(500, hostile.length())));
+            var other = ChildId.random();
+            programs.save(therapist, other, draft(line), 0);
+            assertThat(programs.latest(therapist, other).orElseThrow().lines()).containsExactly(line);
+        }
+    }
+
+    /** Reference values, EX-12 and SDR-W1: operation on February 10, 2026, no passive twist until March 24. */
+    @Test
+    void anExerciseThatTheStageForbidsIsLockedUntilItsDay() {
+        var until = LocalDate.of(2026, 3, 24);
+        path.rule("passive-trunk-twist", true, LocalDate.of(2026, 2, 10), until);
+        var rolling = Lines.with(Lines.line("roll-helper"), ProgramLine.Side.EACH);
+        assertThat(problems(draft(bridge(8), rolling)))
+                .extracting(Problem::field)
+                .containsExactly("lines[1].from");
+        var later = new ProgramLine(
+                rolling.exercise(), rolling.dose(), rolling.side(), rolling.days(), until, rolling.until(), "");
+        assertThat(programs.save(therapist, child, draft(bridge(8), later), 0).number())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void aRuleThatOnlyWarnsIsTold() {
+        path.rule("hamstring-stretch", false, TODAY, TODAY.plusDays(3));
+        var stretch = Lines.with(Lines.line("hamstring-helper"), ProgramLine.Side.EACH);
+        var draft = draft(bridge(8), stretch);
+        assertThat(programs.cautions(therapist, child, draft))
+                .extracting(Programs.Caution::line)
+                .containsExactly(1);
+        assertThat(programs.save(therapist, child, draft, 0).number()).isEqualTo(1);
+    }
+
+    @Test
+    void keepsOneDraftAPersonAndChildAndLetsItGoWhenSaved() {
+        programs.keepDraft(therapist, child, draft(bridge(8)), 0);
+        programs.keepDraft(therapist, child, new Draft(TODAY, List.of(bridge(10_000)), ""), 0);
+        assertThat(programs.keptDraft(therapist, child)).hasValueSatisfying(kept -> {
+            assertThat(kept.draft().lines()).containsExactly(bridge(10_000));
+            assertThat(kept.at()).isEqualTo(HearthwayTest.START);
+        });
+        assertThat(programs.keptDraft(therapist(), child)).isEmpty();
+        programs.save(therapist, child, draft(bridge(9)), 0);
+        assertThat(programs.keptDraft(therapist, child)).isEmpty();
+        programs.keepDraft(therapist, child, draft(bridge(8)), 1);
+        programs.dropDraft(therapist, child);
+        assertThat(programs.keptDraft(therapist, child)).isEmpty();
+    }
+
+    @Test
+    void whatCannotBeToldIsNotSaved() {
+        heard.failing = true;
+        assertThatThrownBy(() -> programs.save(therapist, child, draft(bridge(8)), 0))
+                .isInstanceOf(IllegalStateException.class);
+        assertThat(programs.latest(therapist, child)).isEmpty();
+    }
+
+    @Test
+    void asksTheGateForEachThing() {
+        gate.deny(Action.SEE_FAMILY_PAGES);
+        assertThatThrownBy(() -> programs.latest(therapist, child)).isInstanceOf(NotAvailable.class);
+        gate.deny(Action.SEE_FOLDER);
+        assertThatThrownBy(() -> programs.history(therapist, child)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> programs.cautions(therapist, child, draft())).isInstanceOf(NotAvailable.class);
+        gate.deny(Action.CHANGE_PROGRAM);
+        assertThatThrownBy(() -> programs.save(therapist, child, draft(), 0)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> programs.keepDraft(therapist, child, draft(), 0))
+                .isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> programs.keptDraft(therapist, child)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> programs.dropDraft(therapist, child)).isInstanceOf(NotAvailable.class);
+    }
+
+    @Test
+    void aRowOfAnUnknownFormatIsNotGuessedAt() {
+        programs.save(therapist, child, draft(bridge(8)), 0);
+        jdbc.sql("update program_version set body = '{\"format\":2,\"lines\":[]}' where child = :child")
+                .param("child", child.value())
+                .update();
+        assertThatThrownBy(() -> programs.latest(therapist, child)).hasMessageContaining("unknown format");
+    }
+
+    @Test
+    void aMachineSavesNoProgram() {
+        assertThatThrownBy(
+                        () -> programs.save(new Viewer.Machine(UUID.randomUUID().toString()), child, draft(), 0))
+                .isInstanceOf(NotAvailable.class);
+    }
+}
