@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.Article;
 import com.vaadin.flow.component.html.NativeButton;
 import java.util.Optional;
 import org.hearthway.parts.Icon;
+import org.hearthway.parts.Still;
 import org.hearthway.parts.Tags;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Planned;

@@ -3,6 +3,7 @@ package org.hearthway.family;
 import com.vaadin.flow.component.html.Div;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.Icon;
+import org.hearthway.parts.Still;
 import org.hearthway.parts.Stone;
 import org.hearthway.parts.SvgText;
 import org.hearthway.parts.Tags;

@@ -3,6 +3,7 @@ package org.hearthway.family;
 import com.vaadin.flow.component.dependency.JsModule;
 import com.vaadin.flow.component.html.Div;
 import org.hearthway.parts.Icon;
+import org.hearthway.parts.Still;
 import org.hearthway.parts.Tags;
 import org.hearthway.program.HomeWeek.Planned;
 import org.hearthway.program.engine.ProgramLine;

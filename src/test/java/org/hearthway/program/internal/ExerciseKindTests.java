@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.hearthway.content.ContentBroken;
 import org.hearthway.content.ContentFolder;
 import org.hearthway.content.ContentKind;
+import org.hearthway.content.ContentReading;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.junit.jupiter.api.Test;
@@ -105,6 +106,23 @@ class ExerciseKindTests {
                 .filteredOn(e -> e.tags().stream().anyMatch(tag -> tag.startsWith("passive-")))
                 .isNotEmpty()
                 .allMatch(Exercise::helper);
+    }
+
+    /** A slip of the pen in a path's tag would leave an exercise open that the path forbids. */
+    @Test
+    void everyTagThatAPathNamesIsKnown() throws IOException {
+        var known = new PrecautionTags();
+        assertThat(ContentReading.shipped(known)).isEmpty();
+        try (var paths = Files.list(CONTENT.resolve("paths"))) {
+            for (var path : paths.toList()) {
+                var tags = java.util.regex.Pattern.compile("(?m)^\\s*- tag: (\\S+)$")
+                        .matcher(Files.readString(path))
+                        .results()
+                        .map(found -> found.group(1))
+                        .toList();
+                assertThat(known.all()).as(path.toString()).containsAll(tags);
+            }
+        }
     }
 
     @Test

@@ -1,18 +1,20 @@
 package org.hearthway.program.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Change;
-import org.hearthway.base.ChildId;
-import org.hearthway.base.Viewer;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
@@ -44,13 +46,23 @@ class ProgramSetting {
     }
 
     @Bean
-    RulesOfCare plans() {
+    RulesOfCare care() {
         return new RulesOfCare();
     }
 
     @Bean
-    Accepted signOff() {
+    Plans plans(RulesOfCare care) {
+        return care.plans;
+    }
+
+    @Bean
+    Accepted accepted() {
         return new Accepted();
+    }
+
+    @Bean
+    SignOff signOff(Accepted accepted) {
+        return accepted.signOff;
     }
 
     @Bean
@@ -77,107 +89,38 @@ class ProgramSetting {
     }
 
     /** Content that families may see: all, unless a test hides some. */
-    static class Accepted implements SignOff {
-        final Set<String> hidden = new java.util.HashSet<>();
+    static class Accepted {
+        final Set<String> hidden = new HashSet<>();
+        final SignOff signOff = mock(SignOff.class);
 
-        @Override
-        public boolean isShown(Item item) {
-            return !hidden.contains(item.id());
-        }
-
-        @Override
-        public Set<Item> shownAmong(List<Item> items) {
-            return items.stream().filter(this::isShown).collect(Collectors.toSet());
-        }
-
-        @Override
-        public void accept(Viewer viewer, List<Item> items) {
-            items.forEach(item -> hidden.remove(item.id()));
+        Accepted() {
+            when(signOff.shownAmong(any()))
+                    .thenAnswer(asked -> asked.<List<SignOff.Item>>getArgument(0).stream()
+                            .filter(item -> !hidden.contains(item.id()))
+                            .collect(Collectors.toSet()));
         }
     }
 
     /** A plan of one stage with the rules of care that a test gives. */
-    static class RulesOfCare implements Plans {
-        private List<Plan.Care> care = List.of();
+    static class RulesOfCare {
+        final Plans plans = mock(Plans.class);
 
         void none() {
-            care = List.of();
+            care(List.of());
         }
 
         void rule(String tag, boolean forbids, LocalDate from, LocalDate until) {
-            care = List.of(new Plan.Care(
-                    new Template.Precaution(
-                            tag,
-                            forbids,
-                            Period.ZERO,
-                            Period.ZERO,
-                            new Bilingual("Take care.", "Con cuidado."),
-                            "test"),
-                    from,
-                    until));
+            var says = new Bilingual("Take care.", "Con cuidado.");
+            var rule = new Template.Precaution(tag, forbids, Period.ZERO, Period.ZERO, says, "test");
+            care(List.of(new Plan.Care(rule, from, until)));
         }
 
-        @Override
-        public Optional<ChildPlan> plan(Viewer viewer, ChildId child) {
-            var name = Bilingual.same("Stage");
-            var after =
-                    new Template.After(Optional.empty(), Template.Edge.START, Period.ZERO, Period.ZERO, Period.ZERO);
-            var stage = new Template.Stage(
-                    "stage",
-                    name,
-                    name,
-                    after,
-                    Period.ofWeeks(6),
-                    false,
-                    false,
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    name,
-                    "test");
-            var day = LocalDate.of(2026, 3, 1);
-            var planned = new Plan.Planned(
-                    stage,
-                    Plan.State.NOW,
-                    day,
-                    day,
-                    day,
-                    day.plusWeeks(6),
-                    new Plan.Why(Plan.Origin.RULE, Optional.empty(), Optional.empty(), day, Optional.empty(), false),
-                    List.of(),
-                    care);
-            var template = new Template("path", 1, name, List.of(stage));
-            return Optional.of(new ChildPlan(new Plan(template, day, List.of(planned)), 1));
-        }
-
-        @Override
-        public List<Template> pathways() {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public Preview preview(Viewer viewer, ChildId child, Change change) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public void apply(Viewer viewer, ChildId child, Change change, String reason, long seen) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public List<Plan.Care> precautions(Viewer viewer, ChildId child, LocalDate day) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public Bilingual why(Plan.Planned stage) {
-            throw new UnsupportedOperationException();
+        private void care(List<Plan.Care> care) {
+            var stage = mock(Plan.Planned.class);
+            when(stage.precautions()).thenReturn(care);
+            var plan = mock(Plan.class);
+            when(plan.stages()).thenReturn(List.of(stage));
+            when(plans.plan(any(), any())).thenReturn(Optional.of(new Plans.ChildPlan(plan, 1)));
         }
     }
 }

@@ -1,4 +1,4 @@
-package org.hearthway.family;
+package org.hearthway.parts;
 
 import com.vaadin.flow.component.HtmlContainer;
 import java.io.IOException;
@@ -9,16 +9,15 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.hearthway.parts.SvgText;
 
 /**
  * One pose out of an exercise's picture. A picture holds two poses side by side, start and end, in one file; a view
  * into the file shows one of them, so that the browser fetches it once.
  */
-final class Still {
+public final class Still {
 
     /** Which pose. */
-    enum Pose {
+    public enum Pose {
         START,
         END
     }
@@ -75,7 +74,7 @@ final class Still {
     private Still() {}
 
     /** Draws a pose of the picture at an address such as {@code figure/stills/bridge.svg}; {@code words} describe it. */
-    static HtmlContainer of(String picture, Pose pose, String words) {
+    public static HtmlContainer of(String picture, Pose pose, String words) {
         var image = new HtmlContainer("img");
         image.addClassNames("hw-still", pose == Pose.START ? "start" : "end");
         image.getElement().setAttribute("alt", words);
