@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
@@ -122,19 +121,6 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
     private void link(Read one, String key, Optional<String> target) {
         target.filter(id -> !read.containsKey(id) || id.equals(one.exercise().id()))
                 .ifPresent(id -> one.file().wrong(key, "\"" + key + "\" is " + id, "another exercise's file name"));
-    }
-
-    @Override
-    public List<FamilyText> familyTexts() {
-        return sorted.stream().map(ExerciseKind::familyText).toList();
-    }
-
-    private static FamilyText familyText(Exercise exercise) {
-        var texts = Stream.concat(
-                        Stream.of(exercise.purpose()),
-                        Stream.concat(exercise.steps().stream(), Stream.of(exercise.stop())))
-                .toList();
-        return new FamilyText(exercise.item(), exercise.name(), texts, exercise.provenance());
     }
 
     @Override

@@ -1,4 +1,4 @@
-package org.hearthway.family;
+package org.hearthway.parts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
