@@ -156,6 +156,14 @@ public final class Browser implements AutoCloseable {
         return settle();
     }
 
+    /** Forgets who was signed in, and everything else the program left in this browser. */
+    public Browser forget() {
+        driver.get("data:text/html,");
+        driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
+        driver.executeCdpCommand("Storage.clearDataForOrigin", Map.of("origin", root, "storageTypes", "all"));
+        return this;
+    }
+
     /** Opens the place again. */
     public Browser reload() {
         driver.navigate().refresh();

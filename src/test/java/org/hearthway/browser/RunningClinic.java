@@ -36,6 +36,7 @@ public final class RunningClinic implements AutoCloseable {
                 "server.port=" + port,
                 "spring.datasource.url=jdbc:h2:mem:" + name
                         + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1",
+                "spring.main.allow-bean-definition-overriding=true",
                 "spring.mail.host=127.0.0.1",
                 "spring.mail.port=" + mail.getSmtp().getPort(),
                 "hearthway.data=target/browser-data/" + name,
@@ -46,7 +47,9 @@ public final class RunningClinic implements AutoCloseable {
                 .initializers(empty -> {
                     var beans = (GenericApplicationContext) empty;
                     beans.getBeanFactory().registerSingleton("onlyTheProgram", new OnlyTheProgram());
-                    beans.registerBean("settableClock", SettableClock.class, () -> clock, b -> b.setPrimary(true));
+                    // in place of the program's own bean of that name, which then steps back
+                    beans.setAllowBeanDefinitionOverriding(true);
+                    beans.registerBean("clock", SettableClock.class, () -> clock);
                 })
                 .run(all.stream().map(setting -> "--" + setting).toArray(String[]::new));
     }

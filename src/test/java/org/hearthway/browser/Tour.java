@@ -1,0 +1,101 @@
+package org.hearthway.browser;
+
+import com.vaadin.flow.router.Route;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+import org.hearthway.child.ChildRegister;
+import org.springframework.context.annotation.ClassPathScanningCandidateComponentProvider;
+import org.springframework.core.type.filter.AnnotationTypeFilter;
+
+/** All screens of the demo clinic, found by their routes, and the people of the demo who look at them. */
+final class Tour {
+
+    static final String PASS_PHRASE = "lantern on the porch step";
+
+    /** A role, who plays it in the demo, and whose pages are opened. */
+    enum Person {
+        THERAPIST("therapist@larkmoor.example", "Juno"),
+        PHYSICIAN("physician@larkmoor.example", "Juno"),
+        NURSE("nurse@larkmoor.example", "Teo"),
+        COORDINATOR("coordinator@larkmoor.example", "Juno"),
+        ADMINISTRATOR("administrator@larkmoor.example", "Juno"),
+        PARENT("dana@family.example", "Juno"),
+        PARENT_OF_TWO("marisol@family.example", "Noor"),
+        VIEW_ONLY("ruth@family.example", "Juno");
+
+        final String mail;
+        final String child;
+
+        Person(String mail, String child) {
+            this.mail = mail;
+            this.child = child;
+        }
+
+        boolean isFamily() {
+            return mail.endsWith("@family.example");
+        }
+    }
+
+    private final RunningClinic clinic;
+
+    Tour(RunningClinic clinic) {
+        this.clinic = clinic;
+    }
+
+    /** Signs a person in. */
+    static Browser signIn(Browser browser, String mail) {
+        browser.open("/sign-in").type("email", mail).type("password", PASS_PHRASE);
+        browser.pressAt("main form button[type=submit]");
+        browser.waitFor("signing in", () -> !browser.path().equals("/sign-in"));
+        return browser.settle();
+    }
+
+    ChildId child(String name) {
+        return clinic.part(ChildRegister.class).all(new Viewer.Machine("tour")).stream()
+                .filter(child -> child.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .id();
+    }
+
+    /** The places of a person, by a short name for each: the family's for families, the clinic's for staff. */
+    Map<String, String> places(Person person) {
+        var places = new LinkedHashMap<String, String>();
+        for (var route : routes()) {
+            if (route.startsWith("my/") == person.isFamily()) {
+                var place = route.replace(":child", child(person.child).toString())
+                        .replace(":exercise", person.child.equals("Noor") ? "butterfly" : "bridge");
+                if (!place.contains(":")) {
+                    places.put(name(route), "/" + place);
+                }
+            }
+        }
+        return places;
+    }
+
+    private static String name(String route) {
+        return route.replaceAll("/?:\\w+[?*]?", "")
+                .replaceAll("^(my|staff)/?", "")
+                .replace('/', '-');
+    }
+
+    private static List<String> routes() {
+        var scan = new ClassPathScanningCandidateComponentProvider(false);
+        scan.addIncludeFilter(new AnnotationTypeFilter(Route.class));
+        var routes = new ArrayList<String>();
+        for (var found : scan.findCandidateComponents("org.hearthway")) {
+            try {
+                routes.add(Class.forName(found.getBeanClassName())
+                        .getAnnotation(Route.class)
+                        .value());
+            } catch (ClassNotFoundException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+        return routes.stream().sorted().toList();
+    }
+}
