@@ -43,7 +43,16 @@ public interface Outbox {
         CANCELLED
     }
 
-    /** One message or call. */
+    /**
+     * One message or call.
+     *
+     * @param address mail address, or the number to call
+     * @param about the kind of visit, in the viewer's language
+     * @param body the words, with a mark where the link stands; of a call, what it is about in the viewer's language
+     * @param due when it goes, or went last
+     * @param note why the last try failed, or what was noted of a call
+     * @param urgent whether it comes before everything else
+     */
     record Message(
             UUID id,
             ChildId child,
@@ -61,6 +70,7 @@ public interface Outbox {
             State state,
             int tries,
             String note,
+            boolean urgent,
             long version) {}
 
     /** Messages that still matter: not cancelled, and due or sent within the last 30 days or to come. */

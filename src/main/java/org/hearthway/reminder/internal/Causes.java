@@ -1,0 +1,71 @@
+package org.hearthway.reminder.internal;
+
+import org.hearthway.base.ChildId;
+import org.hearthway.child.events.CaregiverLinked;
+import org.hearthway.child.events.CaregiverUnlinked;
+import org.hearthway.pump.events.RefillDateChanged;
+import org.hearthway.visit.VisitId;
+import org.hearthway.visit.events.VisitAnswered;
+import org.hearthway.visit.events.VisitAttended;
+import org.hearthway.visit.events.VisitBooked;
+import org.hearthway.visit.events.VisitCancelled;
+import org.hearthway.visit.events.VisitMoved;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+
+/** Hears, inside the transaction of the change, what reminders follow from. */
+@Component
+class Causes {
+
+    private final Planning planning;
+
+    Causes(Planning planning) {
+        this.planning = planning;
+    }
+
+    @EventListener
+    void on(VisitBooked booked) {
+        visit(booked.child(), new VisitId(booked.visit()));
+    }
+
+    @EventListener
+    void on(VisitMoved moved) {
+        visit(moved.child(), new VisitId(moved.visit()));
+    }
+
+    @EventListener
+    void on(VisitCancelled cancelled) {
+        visit(cancelled.child(), new VisitId(cancelled.visit()));
+    }
+
+    @EventListener
+    void on(VisitAnswered answered) {
+        visit(answered.child(), new VisitId(answered.visit()));
+    }
+
+    @EventListener
+    void on(VisitAttended attended) {
+        visit(attended.child(), new VisitId(attended.visit()));
+    }
+
+    @EventListener
+    void on(RefillDateChanged changed) {
+        planning.refill(changed.child());
+    }
+
+    @EventListener
+    void on(CaregiverLinked linked) {
+        planning.child(linked.child());
+    }
+
+    @EventListener
+    void on(CaregiverUnlinked unlinked) {
+        planning.child(unlinked.child());
+    }
+
+    /** A visit may be the one that a refill waits for. */
+    private void visit(ChildId child, VisitId visit) {
+        planning.visit(visit);
+        planning.refill(child);
+    }
+}

@@ -1,0 +1,191 @@
+package org.hearthway.reminder.internal;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hearthway.access.Account;
+import org.hearthway.base.ChildId;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.pump.Pumps;
+import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.reminder.Outbox.Channel;
+import org.hearthway.reminder.engine.Occasion;
+import org.hearthway.reminder.engine.Planned;
+import org.hearthway.reminder.engine.Rule;
+import org.hearthway.reminder.engine.Standing;
+import org.hearthway.reminder.engine.Way;
+import org.hearthway.reminder.internal.RuleBook.RefillRule;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.Visit.State;
+import org.hearthway.visit.VisitId;
+import org.hearthway.visit.Visits;
+import org.springframework.stereotype.Component;
+
+/** Says which reminders there should be for a visit or a refill, for every caregiver, as things stand. */
+@Component
+class Planner {
+
+    /** What should be there. */
+    record Wanted(String cause, List<Draft> all, List<Draft> ahead) {}
+
+    private static final int PAST_VISITS = 20;
+
+    private final RuleBook rules;
+    private final SendingRules sending;
+    private final Wording wording;
+    private final Family family;
+    private final Visits visits;
+    private final Pumps pumps;
+    private final ClinicSettings clinic;
+    private final Clock clock;
+
+    Planner(
+            RuleBook rules,
+            SendingRules sending,
+            Wording wording,
+            Family family,
+            Visits visits,
+            Pumps pumps,
+            ClinicSettings clinic,
+            Clock clock) {
+        this.rules = rules;
+        this.sending = sending;
+        this.wording = wording;
+        this.family = family;
+        this.visits = visits;
+        this.pumps = pumps;
+        this.clinic = clinic;
+        this.clock = clock;
+    }
+
+    Wanted forVisit(Visit visit) {
+        var cause = "visit:" + visit.id();
+        var rule = rules.forVisits(visit.kind().critical());
+        if (visit.state() != State.BOOKED || rule.isEmpty()) {
+            return new Wanted(cause, List.of(), List.of());
+        }
+        var occasion = new Occasion.Appointment(visit.start(), visit.zone());
+        var standing = switch (visit.answer()) {
+            case NONE -> Standing.OPEN;
+            case CONFIRMED -> Standing.CONFIRMED;
+            case ASKED_TO_MOVE -> Standing.ASKED_TO_MOVE;
+        };
+        var matter = new Matter(
+                cause,
+                cause + "|" + visit.sequence(),
+                visit.child(),
+                Optional.of(visit.id()),
+                visit.kind().id(),
+                occasion,
+                visit.zone());
+        return wanted(cause, matter, rule.get(), standing);
+    }
+
+    Wanted forRefill(ChildId child) {
+        var cause = "refill:" + child;
+        var due = pumps.current(Family.MACHINE, child).map(Pumps.Fill::refillBy);
+        var all = new ArrayList<Draft>();
+        var ahead = new ArrayList<Draft>();
+        for (var refill : due.isPresent() ? rules.forRefills() : List.<RefillRule>of()) {
+            var by = due.get();
+            var booked = inTime(child, refill.visitKind(), by);
+            var occasion = new Occasion.Deadline(by.day(), refill.at());
+            var matter = new Matter(
+                    cause,
+                    cause + "|" + by.day(),
+                    child,
+                    booked.map(Visit::id),
+                    refill.visitKind(),
+                    occasion,
+                    clinic.zone());
+            var wanted = wanted(cause, matter, refill.rule(), standing(booked));
+            all.addAll(wanted.all());
+            ahead.addAll(wanted.ahead());
+        }
+        return new Wanted(cause, all, ahead);
+    }
+
+    private static Standing standing(Optional<Visit> booked) {
+        return booked.map(visit -> visit.state() == State.ATTENDED || visit.answer() == Visit.Answer.CONFIRMED
+                        ? Standing.CONFIRMED
+                        : Standing.BOOKED)
+                .orElse(Standing.OPEN);
+    }
+
+    /** A visit that meets the deadline: after the last fill, on or before the last day; the surest of several. */
+    private Optional<Visit> inTime(ChildId child, String kind, RefillBy by) {
+        return Stream.concat(
+                        visits.upcoming(Family.MACHINE, child).stream(),
+                        visits.past(Family.MACHINE, child, PAST_VISITS).stream())
+                .filter(visit -> visit.kind().id().equals(kind)
+                        && visit.state() != State.NOT_ATTENDED
+                        && liesIn(visit.start().toLocalDate(), by))
+                .max(java.util.Comparator.comparing(visit -> standing(Optional.of(visit))));
+    }
+
+    private static boolean liesIn(LocalDate day, RefillBy by) {
+        return day.isAfter(by.filled()) && !day.isAfter(by.day());
+    }
+
+    /** What all reminders of one occasion share. */
+    private record Matter(
+            String cause,
+            String key,
+            ChildId child,
+            Optional<VisitId> visit,
+            String about,
+            Occasion occasion,
+            ZoneId zone) {}
+
+    private Wanted wanted(String cause, Matter matter, Rule rule, Standing standing) {
+        var people = family.of(matter.child());
+        return new Wanted(
+                cause,
+                drafts(people, matter, rule, standing, Instant.MIN),
+                drafts(people, matter, rule, standing, clock.instant()));
+    }
+
+    private List<Draft> drafts(List<Account> people, Matter matter, Rule rule, Standing standing, Instant now) {
+        return people.stream()
+                .flatMap(person -> sending.plan().of(rule, matter.occasion(), standing, person.zone(), now).stream()
+                        .map(planned -> draft(matter, rule, person, planned)))
+                .toList();
+    }
+
+    private Draft draft(Matter matter, Rule rule, Account person, Planned planned) {
+        var channel = planned.way() == Way.SEND ? Channel.MAIL : Channel.CALL;
+        var wall = matter.occasion().on(matter.zone());
+        var until = planned.usefulUntil().equals(Instant.MAX) || channel == Channel.CALL
+                ? Optional.<Instant>empty()
+                : Optional.of(planned.usefulUntil());
+        return new Draft(
+                String.join(
+                        "|",
+                        rule.id() + "/" + planned.step(),
+                        matter.key(),
+                        person.id().toString(),
+                        channel.name(),
+                        planned.meant().toString()),
+                matter.cause(),
+                matter.child(),
+                person.id(),
+                matter.visit(),
+                channel,
+                person.language(),
+                person.zone(),
+                matter.about(),
+                planned.text(),
+                wall,
+                matter.zone(),
+                planned.urgent(),
+                wording.subject(planned.text(), person.language(), wall, matter.zone(), person.zone()),
+                wording.body(planned.text(), person.language(), wall, matter.zone(), person.zone()),
+                planned.due(),
+                until);
+    }
+}

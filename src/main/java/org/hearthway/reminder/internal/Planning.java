@@ -1,0 +1,93 @@
+package org.hearthway.reminder.internal;
+
+import java.time.Clock;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.hearthway.access.Links;
+import org.hearthway.base.ChildId;
+import org.hearthway.reminder.Outbox.Channel;
+import org.hearthway.reminder.Outbox.State;
+import org.hearthway.reminder.internal.Planner.Wanted;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.VisitId;
+import org.hearthway.visit.Visits;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Makes the kept messages agree with what there should be: adds what is missing and still ahead, cancels what fell
+ * away, changes words that no longer fit. Doing it again changes nothing. Runs only inside the transaction of the
+ * change that asks for it, so that neither stands without the other.
+ */
+@Component
+class Planning {
+
+    private final Planner planner;
+    private final OutboxRows rows;
+    private final Links links;
+    private final Visits visits;
+    private final Clock clock;
+
+    Planning(Planner planner, OutboxRows rows, Links links, Visits visits, Clock clock) {
+        this.planner = planner;
+        this.rows = rows;
+        this.links = links;
+        this.visits = visits;
+        this.clock = clock;
+    }
+
+    /** For one visit; its links live until it is over. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void visit(VisitId id) {
+        var visit = visits.get(Family.MACHINE, id);
+        rows.linksOf(id).forEach(link -> links.extend(link, visit.endsAt()));
+        agree(planner.forVisit(visit), Optional.of(visit));
+    }
+
+    /** For a child's refill. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void refill(ChildId child) {
+        agree(planner.forRefill(child), Optional.empty());
+    }
+
+    /** For everything that is to come for a child. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void child(ChildId child) {
+        visits.upcoming(Family.MACHINE, child).forEach(visit -> visit(visit.id()));
+        refill(child);
+    }
+
+    private void agree(Wanted wanted, Optional<Visit> visit) {
+        var kept = rows.ofCause(wanted.cause()).stream()
+                .collect(Collectors.toMap(row -> row.draft().idem(), Function.identity()));
+        var all = wanted.all().stream().collect(Collectors.toMap(Draft::idem, Function.identity()));
+        kept.forEach((idem, row) -> {
+            var draft = all.get(idem);
+            if (draft == null) {
+                rows.retire(row.id());
+            } else {
+                rows.reword(row.id(), draft);
+            }
+        });
+        for (var draft : wanted.ahead()) {
+            var row = kept.get(draft.idem());
+            if (row == null) {
+                rows.insert(draft, link(draft, visit), clock.instant());
+            } else if (row.state() == State.CANCELLED) {
+                rows.revive(row.id(), draft);
+            }
+        }
+    }
+
+    /** One link for a person and a visit, however many messages carry it. */
+    private Optional<UUID> link(Draft draft, Optional<Visit> visit) {
+        return visit.filter(to -> draft.channel() == Channel.MAIL)
+                .map(to -> rows.linkOf(to.id(), draft.person())
+                        .orElseGet(() -> links.create(
+                                        Links.Purpose.ANSWER_VISIT, to.id().value(), to.endsAt())
+                                .id()));
+    }
+}
