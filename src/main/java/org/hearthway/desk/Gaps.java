@@ -1,6 +1,7 @@
 package org.hearthway.desk;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -21,6 +22,8 @@ import org.hearthway.visit.Visit;
  */
 record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowDays) {
 
+    private static final int NEED_PARTS = 3;
+
     /** The purpose of a refill visit. */
     static final String REFILL = "refill";
 
@@ -32,13 +35,27 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
                 .flatMap(p -> p.stages().stream())
                 .flatMap(stage -> stage.visits().stream()
                         .filter(window -> stage.state() != Plan.State.PAST
-                                || !window.until().isBefore(today)))
+                                || !window.until().isBefore(today))
+                        .filter(window -> !isSuperseded(window, stage.visits())))
                 .map(window -> new Wanted(window.purpose(), window.kind(), window.from(), window.until()))
                 .flatMap(wanted -> gap(child, wanted, counting, visit -> answers(visit, wanted)));
         var refill = refillBy.stream()
                 .map(by -> new Wanted(REFILL, refillKind, by.minusDays(refillWindowDays), by))
                 .flatMap(wanted -> gap(child, wanted, counting, visit -> isRefillToCome(visit)));
         return Stream.concat(asked, refill).filter(gap -> !gap.wanted().from().isAfter(today.plusDays(aheadDays)));
+    }
+
+    /** Of a visit that comes again, the time that was missed counts no more once the next one has come. */
+    private boolean isSuperseded(Plan.VisitWindow window, List<Plan.VisitWindow> all) {
+        return all.stream()
+                .anyMatch(other -> need(other).equals(need(window))
+                        && other.from().isAfter(window.from())
+                        && !other.from().isAfter(today));
+    }
+
+    /** Path, stage and visit, without the number that later times of a visit carry. */
+    private static List<String> need(Plan.VisitWindow window) {
+        return Arrays.stream(window.purpose().split("/")).limit(NEED_PARTS).toList();
     }
 
     private static boolean answers(Visit visit, Wanted wanted) {

@@ -72,6 +72,15 @@ public final class Tags {
         return button;
     }
 
+    /** A button that looks like the words around it. */
+    public static NativeButton bare(
+            String classes, String words, ComponentEventListener<ClickEvent<NativeButton>> pressed) {
+        var button = dressed(new NativeButton(words), classes);
+        button.getElement().setAttribute("type", "button");
+        button.addClickListener(pressed);
+        return button;
+    }
+
     /** A small round button that shows an icon alone and is named. */
     public static NativeButton round(Icon icon, String name, ComponentEventListener<ClickEvent<NativeButton>> pressed) {
         var button = dressed(new NativeButton(), "hw-round");

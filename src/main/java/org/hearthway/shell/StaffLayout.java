@@ -1,6 +1,8 @@
 package org.hearthway.shell;
 
+import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.ComponentUtil;
 import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.dependency.JsModule;
@@ -28,6 +30,7 @@ import org.hearthway.parts.Icon;
 import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Tally;
+import org.hearthway.parts.TallyChanged;
 import org.hearthway.words.Words;
 
 /**
@@ -41,20 +44,22 @@ public class StaffLayout extends Div implements RouterLayout, AfterNavigationObs
 
     private final Main page = new Main();
     private final Map<String, Anchor> tabs = new LinkedHashMap<>();
+    private final Map<Tally, Span> counts = new LinkedHashMap<>();
+    private final Viewer.Person viewer;
 
     StaffLayout(SignedIn signedIn, Words words, ClinicSettings clinic, List<Tally> tallies) {
-        var viewer = signedIn.require();
+        this.viewer = signedIn.require();
         addClassName("hw-staff");
         page.setId("main");
         var skip = new Anchor("#main", words.say(viewer.language(), "shell.skip"));
         skip.addClassName("hw-skip");
         skip.setRouterIgnore(true);
-        add(skip, head(viewer, words, clinic, tallies), page);
+        add(skip, head(words, clinic, tallies), page);
         Pages.language(viewer.language());
         Pages.density("staff");
     }
 
-    private Header head(Viewer.Person viewer, Words words, ClinicSettings clinic, List<Tally> tallies) {
+    private Header head(Words words, ClinicSettings clinic, List<Tally> tallies) {
         var language = viewer.language();
         var brand = Tags.link("hw-brand", "", Pages.mark(), new Span("Hearthway"));
         brand.getElement().removeAttribute("router-link");
@@ -68,7 +73,11 @@ public class StaffLayout extends Div implements RouterLayout, AfterNavigationObs
                     tallies.stream()
                             .filter(tally -> tally.place().equals(place))
                             .findFirst()
-                            .ifPresent(tally -> tab.add(Tags.span("hw-count", String.valueOf(tally.count(viewer)))));
+                            .ifPresent(tally -> {
+                                var count = Tags.span("hw-count", "");
+                                counts.put(tally, count);
+                                tab.add(count);
+                            });
                     tabs.put(place, tab);
                     band.add(tab);
                 });
@@ -79,6 +88,20 @@ public class StaffLayout extends Div implements RouterLayout, AfterNavigationObs
         }
         header.add(band);
         return header;
+    }
+
+    @Override
+    protected void onAttach(AttachEvent event) {
+        super.onAttach(event);
+        var moved = ComponentUtil.addListener(event.getUI(), TallyChanged.class, changed -> count());
+        addDetachListener(leaving -> {
+            moved.remove();
+            leaving.unregisterListener();
+        });
+    }
+
+    private void count() {
+        counts.forEach((tally, count) -> count.setText(String.valueOf(tally.count(viewer))));
     }
 
     private static Component find(Words words, Viewer.Person viewer) {
@@ -113,6 +136,7 @@ public class StaffLayout extends Div implements RouterLayout, AfterNavigationObs
 
     @Override
     public void afterNavigation(AfterNavigationEvent event) {
+        count();
         var here = event.getLocation().getPath();
         var best = tabs.keySet().stream()
                 .filter(place -> belongs(here, place))

@@ -170,7 +170,8 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
 
     private void drawTabs(ChildId child, List<String> address) {
         var here = address.get(address.size() - 1);
-        var pump = signs.topics(viewer, child).contains(Sign.Topic.PUMP);
+        var pump = plans.plan(viewer, child).isPresent()
+                && signs.topics(viewer, child).contains(Sign.Topic.PUMP);
         tabs.removeAll();
         TABS.forEach(tab -> {
             var link = Tags.link("", "staff/child/" + child + "/" + tab, say("caseload.tab." + tab));

@@ -139,7 +139,7 @@ final class NeedRow {
     }
 
     private Component act(String key, String letter, Runnable done) {
-        return Keys.press(Tags.button("hw-word", words.say(language, key), pressed -> done.run()), letter);
+        return Keys.press(Tags.bare("hw-word", words.say(language, key), pressed -> done.run()), letter);
     }
 
     private static Component small(String text) {

@@ -37,6 +37,7 @@ import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
+import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
@@ -329,6 +330,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         var stays = needs.open(viewer).stream()
                 .anyMatch(other -> other.id().equals(item.id()) && show.shows(other, viewer));
         draw(Optional.of(stays ? item.id() : after));
+        TallyChanged.tell();
     }
 
     private LocalDate today() {

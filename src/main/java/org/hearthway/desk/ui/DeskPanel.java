@@ -183,7 +183,7 @@ final class DeskPanel {
 
     private NativeDetails details(String key, boolean open, Component... inside) {
         var details = new NativeDetails(say(key));
-        details.addClassName("hw-fold");
+        details.addClassName("hw-unfold");
         details.setContent(Tags.div("", inside));
         details.setOpen(open);
         return details;

@@ -31,12 +31,14 @@ final class DeskTable {
     private final Language language;
     private final DeskWords deskWords;
     private final DeskActs acts;
+    private final boolean sendsMail;
 
-    DeskTable(Words words, Language language, DeskWords deskWords, DeskActs acts) {
+    DeskTable(Words words, Language language, DeskWords deskWords, DeskActs acts, boolean sendsMail) {
         this.words = words;
         this.language = language;
         this.deskWords = deskWords;
         this.acts = acts;
+        this.sendsMail = sendsMail;
     }
 
     /**
@@ -97,11 +99,12 @@ final class DeskTable {
     }
 
     private NativeTableRow band(Group group, int count) {
+        var rule = group == Group.GOING_OUT && !sendsMail ? "desk.mail.folder" : "desk.group.says." + group.name();
         var says = Tags.span("u-row u-mid", icon(group).draw("sm"));
         says.add(
                 Tags.span("", say("desk.group." + group.name())),
                 Tags.span("hw-count u-onsheet", String.valueOf(count)),
-                Tags.span("hw-sub u-thin", say("desk.group.says." + group.name())));
+                Tags.span("hw-sub u-thin", say(rule)));
         var cell = new NativeTableCell(says);
         cell.getElement().setAttribute("colspan", COLUMNS);
         var band = new NativeTableRow(cell);
@@ -127,11 +130,11 @@ final class DeskTable {
         if (row.isSendable()) {
             pick.add(Keys.press(box(say("desk.choose", name), chosen, ticked -> acts.choose(row, ticked)), "x"));
             var upTo = Keys.press(
-                    Tags.button("hw-vh", say("desk.choose-to-here"), pressed -> acts.chooseUpTo(row)), "shift+x");
+                    Tags.bare("hw-vh", say("desk.choose-to-here"), pressed -> acts.chooseUpTo(row)), "shift+x");
             upTo.getElement().setAttribute("tabindex", "-1");
             pick.add(upTo);
         }
-        var child = Keys.press(Tags.button("hw-kid", name, pressed -> acts.begin(row)), "enter");
+        var child = Keys.press(Tags.bare("hw-kid", name, pressed -> acts.begin(row)), "enter");
         var how = Tags.span("how", deskWords.icon(row).draw("sm"));
         how.add(Tags.span("hw-sub", deskWords.how(language, row)));
         line.add(

@@ -40,6 +40,7 @@ import org.hearthway.desk.Desk;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
+import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.reminder.Outbox.Message;
@@ -161,14 +162,14 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
                 .findFirst()
                 .orElse(shown.get(0));
         atHand = Optional.of(here.id());
-        list.add(new DeskTable(words, language, deskWords, this).draw(board, show, names, chosen, atHand, focus));
+        list.add(new DeskTable(words, language, deskWords, this, outbox.sendsMail())
+                .draw(board, show, names, chosen, atHand, focus));
         drawPanel(here);
     }
 
     private void drawTitle() {
         title.removeAll();
         var today = today();
-        var mail = say(outbox.sendsMail() ? "desk.mail.on" : "desk.mail.folder");
         var filters = Tags.div("hw-filters");
         filters.getElement().setAttribute("role", "group").setAttribute("aria-label", say("desk.filters"));
         var key = 0;
@@ -188,7 +189,7 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
         refresh.getElement().setAttribute("data-on-return", true);
         title.add(
                 Tags.h1(say("desk.title")),
-                Tags.span("hw-quiet", say("desk.summary", words.longDate(language, today), mail)),
+                Tags.span("hw-quiet", words.longDate(language, today)),
                 refresh,
                 Tags.span("grow", ""),
                 filters,
@@ -456,6 +457,7 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
             atHand = next;
         }
         draw(true);
+        TallyChanged.tell();
     }
 
     private LocalDate today() {

@@ -58,8 +58,9 @@ class DeskWords {
     String visit(Language language, Row row) {
         var window = row.wanted()
                 .map(wanted -> wanted.from().equals(wanted.until())
-                        ? words.say(language, "desk.on", wanted.until())
-                        : words.say(language, "desk.between", wanted.from(), wanted.until()));
+                        ? words.say(language, "desk.on", day(language, wanted.until()))
+                        : words.say(
+                                language, "desk.between", day(language, wanted.from()), day(language, wanted.until())));
         var time = row.visit().map(visit -> start(language, visit));
         if (window.isPresent() && time.isPresent()) {
             return words.say(language, "desk.outside", time.get(), window.get());
@@ -67,11 +68,16 @@ class DeskWords {
         return window.or(() -> time).orElseGet(() -> words.say(language, "desk.no-visit"));
     }
 
+    /** A day of this year by its weekday, any other with its year. */
+    private String day(Language language, LocalDate day) {
+        return day.getYear() == today().getYear() ? words.date(language, day) : words.dateWithYear(language, day);
+    }
+
     String start(Language language, Visit visit) {
         return words.say(
                 language,
                 "desk.day-time",
-                visit.start().toLocalDate(),
+                day(language, visit.start().toLocalDate()),
                 visit.start().toLocalTime());
     }
 
