@@ -77,6 +77,7 @@ final class DeskSamples {
                 state,
                 1,
                 "",
+                false,
                 1);
     }
 }

@@ -179,11 +179,15 @@ class OutboxRows {
                 .list();
     }
 
-    /** The language of the person whom a link was made for. */
-    Optional<Language> languageOf(UUID link) {
-        return db.sql("select language from outbox_message where link = ? order by created_at desc limit 1")
+    /** How the person whom a link was made for reads: the language, and whose clock. */
+    record Reader(Language language, ZoneId zone) {}
+
+    /** Whom a link was made for. */
+    Optional<Reader> readerOf(UUID link) {
+        return db.sql("select language, zone from outbox_message where link = ? order by created_at desc limit 1")
                 .param(link)
-                .query((row, number) -> language(row.getString(1)))
+                .query((row, number) ->
+                        new Reader(language(row.getString("language")), ZoneId.of(row.getString("zone"))))
                 .optional();
     }
 

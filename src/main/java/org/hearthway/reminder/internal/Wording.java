@@ -45,7 +45,7 @@ class Wording {
     }
 
     /** The clinic's clock is the one to come by; who lives by another clock is told whose it is. */
-    private String time(Language language, LocalDateTime wall, ZoneId zone, ZoneId reader) {
+    String time(Language language, LocalDateTime wall, ZoneId zone, ZoneId reader) {
         var time = words.time(language, wall.toLocalTime());
         var instant = WallTime.instant(wall, zone);
         var same = zone.getRules().getOffset(instant).equals(reader.getRules().getOffset(instant));

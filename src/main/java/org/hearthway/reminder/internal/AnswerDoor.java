@@ -1,0 +1,168 @@
+package org.hearthway.reminder.internal;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
+import java.util.Locale;
+import org.hearthway.access.Links;
+import org.hearthway.base.Invalid;
+import org.hearthway.base.Language;
+import org.hearthway.base.Overtaken;
+import org.hearthway.base.Viewer;
+import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.VisitId;
+import org.hearthway.visit.Visits;
+import org.hearthway.words.Words;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/**
+ * The page behind the link of a reminder: one visit, answered without signing in. Opening it changes nothing, however
+ * often, because scanners of mail do that; an answer is posted from the page itself, for the time that the page showed.
+ * It tells no name of a child. Posts carry the framework's token, so a page elsewhere cannot answer.
+ */
+@Controller
+class AnswerDoor {
+
+    private static final String PAGE = "reminder/answer";
+
+    private final Links links;
+    private final Visits visits;
+    private final OutboxRows rows;
+    private final Wording wording;
+    private final Words words;
+    private final ClinicSettings clinic;
+    private final Clock clock;
+
+    AnswerDoor(
+            Links links,
+            Visits visits,
+            OutboxRows rows,
+            Wording wording,
+            Words words,
+            ClinicSettings clinic,
+            Clock clock) {
+        this.links = links;
+        this.visits = visits;
+        this.rows = rows;
+        this.wording = wording;
+        this.words = words;
+        this.clinic = clinic;
+        this.clock = clock;
+    }
+
+    /** What the page says. */
+    enum Face {
+        ASK,
+        MOVED,
+        CONFIRMED,
+        ASKED,
+        CANCELLED,
+        OVER
+    }
+
+    @GetMapping("/v/{token}")
+    String open(@PathVariable String token, HttpServletRequest request, HttpServletResponse response, Model model) {
+        return show(token, request, response, model);
+    }
+
+    @PostMapping("/v/{token}/yes")
+    String yes(
+            @PathVariable String token,
+            @RequestParam int sequence,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            Model model) {
+        return answer(token, request, response, model, (holder, visit) -> visits.confirm(holder, visit, sequence));
+    }
+
+    @PostMapping("/v/{token}/move")
+    String move(
+            @PathVariable String token,
+            @RequestParam int sequence,
+            @RequestParam String wish,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            Model model) {
+        model.addAttribute("wish", wish);
+        return answer(
+                token, request, response, model, (holder, visit) -> visits.askToMove(holder, visit, sequence, wish));
+    }
+
+    private interface Act {
+        void on(Viewer holder, VisitId visit);
+    }
+
+    private String answer(
+            String token, HttpServletRequest request, HttpServletResponse response, Model model, Act act) {
+        var link = links.open(Links.Purpose.ANSWER_VISIT, token);
+        if (link.isEmpty()) {
+            return gone(response, model);
+        }
+        var id = new VisitId(link.get().subject());
+        var visit = visits.get(Family.MACHINE, id);
+        if (face(visit) == Face.CANCELLED || face(visit) == Face.OVER) {
+            return show(token, request, response, model);
+        }
+        try {
+            act.on(new Viewer.LinkHolder(link.get().id(), visit.child()), id);
+            return "redirect:/v/" + token;
+        } catch (Overtaken moved) {
+            model.addAttribute("overtaken", true);
+            response.setStatus(HttpServletResponse.SC_CONFLICT);
+        } catch (Invalid invalid) {
+            model.addAttribute("problems", invalid.problems());
+            response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
+        }
+        return show(token, request, response, model);
+    }
+
+    private String show(String token, HttpServletRequest request, HttpServletResponse response, Model model) {
+        var link = links.open(Links.Purpose.ANSWER_VISIT, token);
+        if (link.isEmpty()) {
+            return gone(response, model);
+        }
+        var visit = visits.get(Family.MACHINE, new VisitId(link.get().subject()));
+        var reader = rows.readerOf(link.get().id()).orElseGet(() -> new OutboxRows.Reader(Language.EN, clinic.zone()));
+        var language = language(request.getParameter("lang"), reader.language());
+        model.addAttribute("say", words.in(language));
+        model.addAttribute("token", token);
+        model.addAttribute("face", face(visit));
+        model.addAttribute("visit", visit);
+        model.addAttribute("date", words.longDate(language, visit.start().toLocalDate()));
+        model.addAttribute("time", wording.time(language, visit.start(), visit.zone(), reader.zone()));
+        model.addAttribute("officeLine", clinic.officeLine());
+        return PAGE;
+    }
+
+    /** The language asked for on the page wins over the person's own. */
+    private static Language language(@Nullable String asked, Language own) {
+        return asked == null ? own : Language.of(Locale.forLanguageTag(asked));
+    }
+
+    private Face face(Visit visit) {
+        if (visit.state() == Visit.State.CANCELLED) {
+            return Face.CANCELLED;
+        }
+        if (visit.state() != Visit.State.BOOKED || !clock.instant().isBefore(visit.endsAt())) {
+            return Face.OVER;
+        }
+        return switch (visit.answer()) {
+            case CONFIRMED -> Face.CONFIRMED;
+            case ASKED_TO_MOVE -> Face.ASKED;
+            case NONE -> visit.sequence() > 0 ? Face.MOVED : Face.ASK;
+        };
+    }
+
+    private String gone(HttpServletResponse response, Model model) {
+        response.setStatus(HttpServletResponse.SC_NOT_FOUND);
+        model.addAttribute("officeLine", clinic.officeLine());
+        return "reminder/gone";
+    }
+}
