@@ -131,8 +131,8 @@ class WordsTests {
     private static final Pattern SAYS_SOMETHING =
             Pattern.compile("[\\p{Lu}¿¡][\\p{Ll}’]+([ .,:;!?…].*)?|.*\\p{Ll}{2,}[.!?…:](?:\\s.*)?|.*[áéíóúñ¿¡].*");
 
-    /** The program's own name, and values of the HTTP standard. */
-    private static final Set<String> NO_WORDS = Set.of("Hearthway", "Lax");
+    /** The program’s own name, values of the HTTP standard, the scheme of a telephone address. */
+    private static final Set<String> NO_WORDS = Set.of("Hearthway", "Lax", "tel:");
 
     @Test
     void standNowhereInTheCodeOfScreens() {
@@ -147,6 +147,7 @@ class WordsTests {
             var literal = LITERAL.matcher(code);
             while (literal.find()) {
                 if (NO_WORDS.contains(literal.group(1))
+                        || literal.group(1).matches("/\\S*")
                         || KEY.matcher(literal.group(1)).matches()) {
                     continue;
                 }

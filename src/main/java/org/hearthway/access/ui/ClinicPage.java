@@ -48,7 +48,7 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
                 content,
                 new KeyBar()
                         .tell(say("access.keys.move"), "J", "K")
-                        .tell(say("access.keys.open"), say("access.keys.enter"))
+                        .tell(say("access.keys.open"), say("parts.key.enter"))
                         .remark(say("access.keys.remark")));
     }
 

@@ -97,7 +97,7 @@ class ChildrenView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 new KeyBar()
                         .tell(say("caseload.keys.find"), "/")
                         .tell(say("caseload.keys.move"), "J", "K")
-                        .tell(say("caseload.keys.open"), "Enter")
+                        .tell(say("caseload.keys.open"), say("parts.key.enter"))
                         .remark(say("caseload.keys.written-down")));
     }
 

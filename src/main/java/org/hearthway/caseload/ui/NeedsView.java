@@ -94,7 +94,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         foot.addClassName("u-foot");
         var keys = new KeyBar()
                 .tell(say("caseload.keys.move"), "J", "K")
-                .tell(say("caseload.keys.step"), "Enter")
+                .tell(say("caseload.keys.step"), say("parts.key.enter"))
                 .tell(say("caseload.keys.open"), "O")
                 .tell(say("caseload.keys.take"), "A")
                 .tell(say("caseload.keys.see"), "E")

@@ -109,7 +109,7 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
         panel.getElement().setAttribute("aria-label", say("desk.panel"));
         var keys = new KeyBar()
                 .tell(say("desk.keys.move"), "J", "K")
-                .tell(say("desk.keys.open"), "Enter")
+                .tell(say("desk.keys.open"), say("parts.key.enter"))
                 .tell(say("desk.keys.choose"), "X")
                 .tell(say("desk.keys.to-here"), "⇧", "X")
                 .tell(say("desk.keys.hold"), "H")

@@ -91,8 +91,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         line.getElement().setAttribute("aria-label", say.say("path.line"));
         var keys = new KeyBar()
                 .tell(say.say("path.keys.move"), "J", "K")
-                .tell(say.say("path.keys.choose"), "Enter")
-                .tell(say.say("path.keys.leave"), "Esc")
+                .tell(say.say("path.keys.choose"), say.say("parts.key.enter"))
+                .tell(say.say("path.keys.leave"), say.say("parts.key.escape"))
                 .remark(say.say("path.keys.written-down"));
         add(Tags.div("hw-desk", head, line, Tags.div("hw-cols u-side24", Tags.div("", table, below), beside)), keys);
     }

@@ -68,7 +68,7 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
         this.say = new PumpWords(words, viewer.language());
         addClassName("hw-frame");
         var keys = new KeyBar()
-                .tell(say.say("pump.keys.record"), "Ctrl", "Enter")
+                .tell(say.say("pump.keys.record"), say.say("parts.key.ctrl"), say.say("parts.key.enter"))
                 .remark(say.say("pump.keys.written-down"));
         add(Tags.div("hw-desk", Tags.div("hw-cols u-side24", state, beside)), keys);
     }

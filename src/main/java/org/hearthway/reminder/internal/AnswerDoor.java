@@ -134,7 +134,9 @@ class AnswerDoor {
         model.addAttribute("say", words.in(language));
         model.addAttribute("token", token);
         model.addAttribute("face", face(visit));
-        model.addAttribute("visit", visit);
+        model.addAttribute("sequence", visit.sequence());
+        model.addAttribute("place", visit.place());
+        model.addAttribute("asked", visit.wish());
         model.addAttribute("date", words.longDate(language, visit.start().toLocalDate()));
         model.addAttribute("time", wording.time(language, visit.start(), visit.zone(), reader.zone()));
         model.addAttribute("officeLine", clinic.officeLine());
