@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What holds on every screen for every role: nothing that axe-core finds, nothing that scrolls sideways. */
+@Tag("screens")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EveryScreenIT {
 
