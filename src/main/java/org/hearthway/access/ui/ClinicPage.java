@@ -42,7 +42,7 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
         this.words = words;
         this.signedIn = signedIn;
         this.language = signedIn.require().language();
-        addClassName("hw-frame");
+        addClassName("hw-worksheet");
         var content = Tags.div("hw-main hw-clinic", tabs(), title(), Tags.div("hw-clinic-columns", main, side));
         add(
                 content,

@@ -90,7 +90,7 @@ class ChildrenView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         this.clock = clock;
         this.viewer = signedIn.require();
         this.language = viewer.language();
-        addClassName("hw-frame");
+        addClassName("hw-worksheet");
         content.addClassName("hw-main");
         add(
                 content,

@@ -89,7 +89,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         this.clock = clock;
         this.viewer = signedIn.require();
         this.language = viewer.language();
-        addClassName("hw-frame");
+        addClassName("hw-worksheet");
         title.addClassName("hw-title");
         foot.addClassName("u-foot");
         var keys = new KeyBar()

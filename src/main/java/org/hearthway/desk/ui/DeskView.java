@@ -104,7 +104,7 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
         this.deskWords = deskWords;
         this.viewer = signedIn.require();
         this.language = viewer.language();
-        addClassName("hw-frame");
+        addClassName("hw-worksheet");
         panel.addClassNames("hw-stack", "u-gap3", "u-top", "hw-panel");
         panel.getElement().setAttribute("aria-label", say("desk.panel"));
         var keys = new KeyBar()

@@ -84,7 +84,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         this.say = new StageWords(words, gaps, viewer.language());
         this.settings = settings;
         this.clock = clock;
-        addClassName("hw-frame");
+        addClassName("hw-worksheet");
         beside.addClassName("hw-beside");
         line.addClassName("hw-scroll");
         line.getElement().setAttribute("role", "region").setAttribute("tabindex", "0");

@@ -66,7 +66,7 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
         this.clock = clock;
         this.viewer = signedIn.require();
         this.say = new PumpWords(words, viewer.language());
-        addClassName("hw-frame");
+        addClassName("hw-worksheet");
         var keys = new KeyBar()
                 .tell(say.say("pump.keys.record"), say.say("parts.key.ctrl"), say.say("parts.key.enter"))
                 .remark(say.say("pump.keys.written-down"));
