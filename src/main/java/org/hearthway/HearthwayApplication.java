@@ -22,6 +22,7 @@ public class HearthwayApplication implements AppShellConfigurator {
         settings.addFavIcon("icon", "look/mark.svg", "any");
     }
 
+    /** Starts the program with the arguments of the command line. */
     public static void main(String[] args) {
         SpringApplication.run(HearthwayApplication.class, args);
     }

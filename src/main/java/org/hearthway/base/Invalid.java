@@ -8,11 +8,13 @@ public class Invalid extends RuntimeException {
 
     private final transient List<Problem> problems;
 
+    /** Everything that is wrong, at least one problem. */
     public Invalid(List<Problem> problems) {
         super(problems.stream().map(Problem::key).collect(Collectors.joining(", ")));
         this.problems = List.copyOf(problems);
     }
 
+    /** The one thing that is wrong. */
     public Invalid(Problem problem) {
         this(List.of(problem));
     }

@@ -194,6 +194,9 @@ class PlannerProperties {
         Assume.that(which < any.template().stages().size());
         var before = any.plan();
         var after = moved(any, which, FIRST.plusDays(day)).plan();
+        // a date in the past says of undated operations in front that they have been, and what counts from them moves
+        Assume.that(before.stages().subList(0, which).stream()
+                .noneMatch(s -> s.stage().signal() && s.why().origin() == Origin.RULE));
         for (int i = which + 1; i < before.stages().size(); i++) {
             var free = !countsFrom(any, i, which) && !waits(before, i) && !waits(after, i);
             if (free) {
