@@ -2,6 +2,7 @@ package org.hearthway.desk;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -25,8 +26,9 @@ import org.hearthway.visit.VisitId;
  *
  * @param now the moment it is composed for
  * @param soonDays how many days before a visit somebody must have been asked
+ * @param outDays how many days ahead a planned message is shown; held and retrying ones are always
  */
-record Composer(Instant now, int soonDays) {
+record Composer(Instant now, int soonDays, int outDays) {
 
     /** A wish for a visit and the booked visit that misses its window, if there is one. */
     record Gap(ChildId child, Wanted wanted, Optional<Visit> misplaced) {}
@@ -58,11 +60,16 @@ record Composer(Instant now, int soonDays) {
         };
         var visit = message.visit().map(visits::get);
         if (says == null
+                || isFarOff(says, message)
                 || (says == Case.FAILED && visit.filter(this::isBeyondWriting).isPresent())) {
             return Optional.empty();
         }
         return Optional.of(new Row(
                 "message/" + message.id(), says, message.child(), Optional.of(message), visit, Optional.empty()));
+    }
+
+    private boolean isFarOff(Case says, Message message) {
+        return says == Case.PLANNED && message.due().isAfter(now.plus(outDays, ChronoUnit.DAYS));
     }
 
     /** A mail that was not delivered matters no more; a call does until the outbox takes it back. */
@@ -90,7 +97,7 @@ record Composer(Instant now, int soonDays) {
         if (went.isPresent()) {
             return Optional.of(row(visit, asked(went.get()), went));
         }
-        var near = visit.startsAt().isBefore(now.plusSeconds(soonDays * 86_400L));
+        var near = visit.startsAt().isBefore(now.plus(soonDays, ChronoUnit.DAYS));
         return messages.isEmpty() && near
                 ? Optional.of(row(visit, Case.NOBODY_ASKED, Optional.empty()))
                 : Optional.empty();

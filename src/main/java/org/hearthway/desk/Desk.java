@@ -83,7 +83,7 @@ public class Desk {
             gaps.of(child.id(), plan, refill, ofChild(viewer, child.id(), booked))
                     .forEach(open::add);
         }
-        return new Composer(now, content.soonDays()).compose(outbox.board(viewer), booked, open);
+        return new Composer(now, content.soonDays(), content.outDays()).compose(outbox.board(viewer), booked, open);
     }
 
     private List<Visit> ofChild(Viewer viewer, ChildId child, List<Visit> booked) {

@@ -10,6 +10,7 @@ class DeskContent implements ContentKind {
 
     private int aheadDays;
     private int soonDays;
+    private int outDays;
     private int refillWindowDays;
     private String refillKind = "";
 
@@ -19,6 +20,10 @@ class DeskContent implements ContentKind {
 
     int soonDays() {
         return soonDays;
+    }
+
+    int outDays() {
+        return outDays;
     }
 
     int refillWindowDays() {
@@ -38,6 +43,7 @@ class DeskContent implements ContentKind {
     public void read(Entry file) {
         file.provenance();
         aheadDays = file.integer("book-ahead-days", 1, 400);
+        outDays = file.integer("going-out-days", 1, 60);
         soonDays = file.integer("ask-days-before", 1, 60);
         var refill = file.block("refill");
         refillKind = refill.text("visit");

@@ -28,7 +28,7 @@ class ComposerTests {
     private static final LocalDateTime NEXT_WEEK = LocalDateTime.of(2026, 3, 18, 9, 0);
 
     private static Board compose(List<Message> messages, Visit... visits) {
-        return new Composer(NOW, 14).compose(messages, List.of(visits), List.of());
+        return new Composer(NOW, 14, 7).compose(messages, List.of(visits), List.of());
     }
 
     private static Message about(String visit, State state) {
@@ -139,7 +139,7 @@ class ComposerTests {
         var sooner = message("sooner", Optional.empty(), State.PLANNED, NOW.plusSeconds(60));
         var gap = new Composer.Gap(
                 CHILD, new Board.Wanted("p", "check", LocalDate.MIN, LocalDate.of(2026, 4, 1)), Optional.empty());
-        var board = new Composer(NOW, 14)
+        var board = new Composer(NOW, 14, 7)
                 .compose(
                         List.of(later, about("b", State.SENT), sooner, about("a", State.SENT)),
                         List.of(visit("b", NEXT_WEEK.plusDays(1), Answer.NONE), visit("a", NEXT_WEEK, Answer.NONE)),
@@ -152,6 +152,21 @@ class ComposerTests {
                         "visit/" + DeskSamples.id("a"),
                         "visit/" + DeskSamples.id("b"),
                         "book/" + CHILD + "/p");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"PLANNED,7,1", "PLANNED,8,0", "HELD,8,1", "RETRYING,8,1"})
+    void whatIsPlannedForLaterDoesNotCrowdTheDay(State state, int days, int rows) {
+        var later = message("later", Optional.empty(), state, NOW.plusSeconds(days * 86_400L));
+        assertThat(compose(List.of(later)).rows()).hasSize(rows);
+    }
+
+    @Test
+    void aMessagePlannedForLaterMeansThatSomebodyWillBeAsked() {
+        var later = message("later", Optional.of("v"), State.PLANNED, NOW.plusSeconds(8 * 86_400L));
+        assertThat(compose(List.of(later), visit("v", NEXT_WEEK.plusDays(5), Answer.NONE))
+                        .rows())
+                .isEmpty();
     }
 
     @Test

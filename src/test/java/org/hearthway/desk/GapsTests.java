@@ -6,9 +6,13 @@ import static org.hearthway.desk.DeskSamples.TODAY;
 import static org.hearthway.desk.DeskSamples.visit;
 
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.List;
 import java.util.Optional;
+import org.hearthway.base.Bilingual;
 import org.hearthway.desk.Composer.Gap;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Template;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visit.Answer;
 import org.hearthway.visit.Visit.State;
@@ -69,5 +73,82 @@ class GapsTests {
                 .hasSize(1);
         assertThat(gaps.of(CHILD, Optional.empty(), Optional.of(TODAY.plusDays(68)), List.of()))
                 .isEmpty();
+    }
+
+    private static final LocalDate BEGUN = TODAY.minusYears(2);
+
+    /** A plan with one stage that began two years ago, with these visits. */
+    private static Plan plan(Plan.State state, Plan.VisitWindow... windows) {
+        var name = Bilingual.same("stage");
+        var begins = new Template.After(Optional.empty(), Template.Edge.START, Period.ZERO, Period.ZERO, Period.ZERO);
+        var stage = new Template.Stage(
+                "stage",
+                name,
+                name,
+                begins,
+                Period.ZERO,
+                Optional.empty(),
+                false,
+                false,
+                List.of(),
+                List.of(),
+                List.of(),
+                name,
+                "common practice, no source");
+        var why = new Plan.Why(Plan.Origin.RULE, Optional.empty(), Optional.empty(), BEGUN, Optional.empty(), false);
+        var planned = new Plan.Planned(
+                stage, state, BEGUN, BEGUN, BEGUN, BEGUN.plusYears(9), why, List.of(windows), List.of());
+        return new Plan(new Template("path", 1, name, List.of(stage)), TODAY, List.of(planned));
+    }
+
+    private static Plan.VisitWindow window(String visit, int from, int until) {
+        return new Plan.VisitWindow("path/stage/" + visit, "check", TODAY.plusDays(from), TODAY.plusDays(until));
+    }
+
+    private static List<Gap> asked(Plan plan, Visit... visits) {
+        return new Gaps(TODAY, 60, "refill", 7)
+                .of(CHILD, Optional.of(plan), Optional.empty(), List.of(visits))
+                .toList();
+    }
+
+    private static Visit check(int day, State state) {
+        var start = TODAY.plusDays(day).atTime(9, 0);
+        return visit("c", "check", start, Optional.of("path/stage/a"), Answer.NONE, state);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60,70,1", "61,70,0", "-5,3,1", "-20,-10,1"})
+    void aVisitOfThePlanIsShownOnceItsWindowIsNear(int from, int until, int gaps) {
+        assertThat(asked(plan(Plan.State.NOW, window("a", from, until)))).hasSize(gaps);
+    }
+
+    @Test
+    void whatAPastStageMissedIsNoLongerAskedFor() {
+        assertThat(asked(plan(Plan.State.PAST, window("a", -20, -10)))).isEmpty();
+        assertThat(asked(plan(Plan.State.PAST, window("a", -20, 0)))).hasSize(1);
+    }
+
+    @Test
+    void aVisitWithinItsWindowAnswersIt() {
+        var plan = plan(Plan.State.NOW, window("a", 5, 9));
+        assertThat(asked(plan, check(5, State.BOOKED))).isEmpty();
+        assertThat(asked(plan, check(9, State.BOOKED))).isEmpty();
+        assertThat(asked(plan, check(4, State.ATTENDED))).as("it took place").isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4", "10"})
+    void aVisitOutsideItsWindowIsShownWithIt(int day) {
+        assertThat(asked(plan(Plan.State.NOW, window("a", 5, 9)), check(day, State.BOOKED)))
+                .singleElement()
+                .satisfies(gap -> assertThat(gap.misplaced()).isPresent());
+    }
+
+    @Test
+    void aMissedVisitThatComesAgainIsAskedForOnce() {
+        var plan = plan(Plan.State.NOW, window("a", -400, -380), window("a/2", -40, -20), window("a/3", 30, 50));
+        assertThat(asked(plan))
+                .extracting(gap -> gap.wanted().purpose())
+                .containsExactly("path/stage/a/2", "path/stage/a/3");
     }
 }
