@@ -39,7 +39,9 @@ record Composer(Instant now, int soonDays, int outDays) {
                 .filter(message -> message.visit().isPresent())
                 .collect(Collectors.groupingBy(message -> message.visit().orElseThrow()));
         var rows = new ArrayList<Row>();
-        messages.forEach(message -> ofMessage(message, byId).ifPresent(rows::add));
+        messages.stream()
+                .filter(message -> !isTakenUp(message, messages))
+                .forEach(message -> ofMessage(message, byId).ifPresent(rows::add));
         visits.forEach(visit ->
                 ofVisit(visit, byVisit.getOrDefault(visit.id(), List.of())).ifPresent(rows::add));
         gaps.forEach(gap -> rows.add(ofGap(gap)));
@@ -66,6 +68,18 @@ record Composer(Instant now, int soonDays, int outDays) {
         }
         return Optional.of(new Row(
                 "message/" + message.id(), says, message.child(), Optional.of(message), visit, Optional.empty()));
+    }
+
+    /** What failed is worked once: the call that follows it, or the latest that failed, stands for it. */
+    private static boolean isTakenUp(Message failed, List<Message> messages) {
+        return failed.state() == State.NOT_REACHED
+                && failed.visit().isPresent()
+                && messages.stream()
+                        .filter(other -> other.visit().equals(failed.visit())
+                                && other.person().equals(failed.person())
+                                && !other.id().equals(failed.id()))
+                        .anyMatch(other -> other.state() == State.TO_CALL
+                                || other.state() == State.NOT_REACHED && other.due().isAfter(failed.due()));
     }
 
     private boolean isFarOff(Case says, Message message) {

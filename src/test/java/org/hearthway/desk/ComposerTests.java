@@ -162,6 +162,27 @@ class ComposerTests {
     }
 
     @Test
+    void whatFailedIsWorkedOnce() {
+        var first = message("first", Optional.of("v"), State.NOT_REACHED, NOW.minusSeconds(900));
+        var second = message("second", Optional.of("v"), State.NOT_REACHED, NOW.minusSeconds(600));
+        var call = message("call", Optional.of("v"), State.TO_CALL, NOW.minusSeconds(900));
+        var visit = visit("v", NEXT_WEEK, Answer.NONE);
+        assertThat(compose(List.of(first, second), visit).rows())
+                .extracting(Row::message)
+                .containsExactly(Optional.of(second));
+        assertThat(compose(List.of(first, second, call), visit).rows())
+                .extracting(Row::message)
+                .containsExactly(Optional.of(call));
+    }
+
+    @Test
+    void aCallCannotBeSent() {
+        var mail = message("mail", Optional.empty(), State.PLANNED, NOW.plusSeconds(60));
+        var call = message("call", Optional.empty(), State.TO_CALL, NOW);
+        assertThat(compose(List.of(mail, call)).rows()).extracting(Row::isSendable).containsExactly(true, false);
+    }
+
+    @Test
     void aMessagePlannedForLaterMeansThatSomebodyWillBeAsked() {
         var later = message("later", Optional.of("v"), State.PLANNED, NOW.plusSeconds(8 * 86_400L));
         assertThat(compose(List.of(later), visit("v", NEXT_WEEK.plusDays(5), Answer.NONE))

@@ -107,7 +107,7 @@ final class NeedForms {
                 .resetFocusOnActiveElement()
                 .listenOn(body);
         dialog.add(body);
-        dialog.getFooter().add(Tags.div("hw-staff u-row", leave, save));
+        dialog.getFooter().add(Tags.div("u-row", leave, save));
         dialog.open();
     }
 

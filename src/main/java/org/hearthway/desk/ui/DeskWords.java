@@ -101,7 +101,16 @@ class DeskWords {
         var channel = row.message().map(message -> channel(language, message)).orElse("");
         return switch (row.says()) {
             case PLANNED, ASKED -> channel;
-            case HELD, SENDING, RETRYING, MAY_HAVE_GONE_TWICE, WRITTEN_TO_FOLDER, CALLED, TO_CALL, FAILED ->
+            case FAILED ->
+                words.say(
+                        language,
+                        row.message()
+                                        .filter(message -> message.channel() == Outbox.Channel.CALL)
+                                        .isPresent()
+                                ? "desk.how.MISSED"
+                                : "desk.how.FAILED",
+                        channel);
+            case HELD, SENDING, RETRYING, MAY_HAVE_GONE_TWICE, WRITTEN_TO_FOLDER, CALLED, TO_CALL ->
                 words.say(language, "desk.how." + row.says().name(), channel);
             case ASKED_TO_MOVE ->
                 row.visit()
