@@ -107,7 +107,8 @@ public record Board(List<Row> rows) {
 
         /** Whether its message can be sent or held. */
         public boolean isSendable() {
-            var mail = message.filter(one -> one.channel() == Outbox.Channel.MAIL).isPresent();
+            var mail =
+                    message.filter(one -> one.channel() == Outbox.Channel.MAIL).isPresent();
             return mail && (says == Case.PLANNED || says == Case.HELD || says == Case.RETRYING);
         }
     }

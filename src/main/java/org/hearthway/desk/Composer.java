@@ -79,7 +79,8 @@ record Composer(Instant now, int soonDays, int outDays) {
                                 && other.person().equals(failed.person())
                                 && !other.id().equals(failed.id()))
                         .anyMatch(other -> other.state() == State.TO_CALL
-                                || other.state() == State.NOT_REACHED && other.due().isAfter(failed.due()));
+                                || (other.state() == State.NOT_REACHED
+                                        && other.due().isAfter(failed.due())));
     }
 
     private boolean isFarOff(Case says, Message message) {

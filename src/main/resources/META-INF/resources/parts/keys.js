@@ -62,8 +62,8 @@ document.addEventListener("keydown", (event) => {
   const control = named(name);
   if (control) {
     event.preventDefault();
-    // a key leads to a field, and presses everything else
-    control.matches("input, textarea") ? control.focus() : control.click();
+    // a key leads to a field to type in, and presses everything else
+    control.matches("input:not([type=checkbox]), textarea") ? control.focus() : control.click();
   }
 });
 

@@ -179,7 +179,9 @@ class ComposerTests {
     void aCallCannotBeSent() {
         var mail = message("mail", Optional.empty(), State.PLANNED, NOW.plusSeconds(60));
         var call = message("call", Optional.empty(), State.TO_CALL, NOW);
-        assertThat(compose(List.of(mail, call)).rows()).extracting(Row::isSendable).containsExactly(true, false);
+        assertThat(compose(List.of(mail, call)).rows())
+                .extracting(Row::isSendable)
+                .containsExactly(true, false);
     }
 
     @Test
