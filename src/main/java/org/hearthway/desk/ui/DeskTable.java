@@ -85,7 +85,9 @@ final class DeskTable {
                 .toList();
         var all = new NativeTableHeaderCell();
         all.addClassName("u-w2");
-        if (!sendable.isEmpty()) {
+        if (sendable.isEmpty()) {
+            all.add(Tags.span("hw-vh", say("desk.column.choose")));
+        } else {
             var ticked = sendable.stream().allMatch(row -> chosen.contains(row.id()));
             all.add(box(say("desk.choose-all"), ticked, acts::chooseAll));
         }
