@@ -1,0 +1,196 @@
+package org.hearthway.reminder.internal;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.hearthway.access.Account;
+import org.hearthway.access.Accounts;
+import org.hearthway.access.Links;
+import org.hearthway.access.NewAccount;
+import org.hearthway.base.AccountId;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Language;
+import org.hearthway.base.Role;
+import org.hearthway.base.Viewer;
+import org.hearthway.child.Households;
+import org.hearthway.pump.PumpRules;
+import org.hearthway.pump.Pumps;
+import org.hearthway.pump.engine.RefillBy;
+
+/** Families, accounts, fills and links that a test lays down by hand. */
+final class KnownFamily {
+
+    final Map<ChildId, List<Households.Caregiver>> caregivers = new HashMap<>();
+    final Map<AccountId, Account> accounts = new HashMap<>();
+    final Map<ChildId, RefillBy> refills = new HashMap<>();
+    final Map<UUID, Instant> linkEnds = new HashMap<>();
+
+    /** A caregiver who may answer. */
+    Account caregiver(ChildId child, String email, Language language, ZoneId zone) {
+        var account = new Account(
+                AccountId.random(),
+                "Pat Example",
+                email,
+                "555-0142",
+                Set.of(Role.CAREGIVER),
+                language,
+                zone,
+                Account.State.ACTIVE);
+        accounts.put(account.id(), account);
+        var all = new java.util.ArrayList<>(caregivers.getOrDefault(child, List.of()));
+        all.add(new Households.Caregiver(account.id(), Households.Reach.FULL));
+        caregivers.put(child, all);
+        return account;
+    }
+
+    Households households() {
+        return new Households() {
+            @Override
+            public List<Caregiver> caregivers(Viewer viewer, ChildId child) {
+                return caregivers.getOrDefault(child, List.of());
+            }
+
+            @Override
+            public Optional<Reach> reach(AccountId account, ChildId child) {
+                return caregivers.getOrDefault(child, List.of()).stream()
+                        .filter(caregiver -> caregiver.account().equals(account))
+                        .map(Caregiver::reach)
+                        .findFirst();
+            }
+
+            @Override
+            public boolean exists(ChildId child) {
+                return true;
+            }
+
+            @Override
+            public void link(Viewer viewer, ChildId child, AccountId account, Reach reach) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public void unlink(Viewer viewer, ChildId child, AccountId account) {
+                throw new UnsupportedOperationException();
+            }
+        };
+    }
+
+    Accounts accounts() {
+        return new Accounts() {
+            @Override
+            public List<Account> all(Viewer viewer) {
+                return List.copyOf(accounts.values());
+            }
+
+            @Override
+            public Map<AccountId, Account> byId(Viewer viewer, Collection<AccountId> ids) {
+                var found = new HashMap<>(accounts);
+                found.keySet().retainAll(Set.copyOf(ids));
+                return found;
+            }
+
+            @Override
+            public Invitation invite(Viewer viewer, NewAccount account) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public Invitation renewLink(Viewer viewer, AccountId account) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public void disable(Viewer viewer, AccountId account) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public void enable(Viewer viewer, AccountId account) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public void speak(Viewer.Person viewer, Language language) {
+                throw new UnsupportedOperationException();
+            }
+        };
+    }
+
+    Links links() {
+        return new Links() {
+            @Override
+            public Link create(Purpose purpose, UUID subject, Instant expires) {
+                var id = UUID.randomUUID();
+                linkEnds.put(id, expires);
+                return new Link(id, purpose, subject, expires);
+            }
+
+            @Override
+            public String token(UUID link) {
+                return "token-of-" + link;
+            }
+
+            @Override
+            public Optional<Link> open(Purpose purpose, String token) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public boolean use(UUID link) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public void extend(UUID link, Instant expires) {
+                linkEnds.put(link, expires);
+            }
+
+            @Override
+            public void revoke(Purpose purpose, UUID subject) {
+                throw new UnsupportedOperationException();
+            }
+        };
+    }
+
+    Pumps pumps() {
+        return new Pumps() {
+            @Override
+            public PumpRules rules() {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public Optional<Fill> current(Viewer viewer, ChildId child) {
+                return Optional.ofNullable(refills.get(child))
+                        .map(by -> new Fill(1, by, "", AccountId.random(), Instant.EPOCH));
+            }
+
+            @Override
+            public List<Fill> history(Viewer viewer, ChildId child) {
+                return List.of();
+            }
+
+            @Override
+            public Map<ChildId, LocalDate> refillDates(Viewer viewer) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public RefillBy check(FillData data) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public Fill record(Viewer viewer, ChildId child, FillData data, long seen) {
+                throw new UnsupportedOperationException();
+            }
+        };
+    }
+}
