@@ -62,7 +62,7 @@ class Delivery {
 
     /** Takes back what an earlier process was sending when it stopped; for a program that has its database to itself. */
     void takeBackAll() {
-        var count = inTransaction.execute(status -> queue.takeBackAll(clock.instant()));
+        var count = inTransaction.execute(status -> queue.takeBackAll());
         if (count != null && count > 0) {
             LOG.warn("{} message(s) were being sent when the program stopped; they go again as doubtful", count);
         }

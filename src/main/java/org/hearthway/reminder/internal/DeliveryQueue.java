@@ -16,6 +16,11 @@ import org.springframework.stereotype.Repository;
 @Repository
 class DeliveryQueue {
 
+    private static final String TAKE_BACK = """
+            update outbox_message set state = case when unwanted then 'CANCELLED' else 'RETRYING' end, doubtful = true,
+              worker = null, lease_until = null, version = version + 1
+            where state = 'SENDING'""";
+
     private final JdbcClient db;
 
     DeliveryQueue(JdbcClient db) {
@@ -92,23 +97,15 @@ class DeliveryQueue {
 
     /** Takes back what was being sent by a worker whose lease has run out. It may have gone: it is sent again as doubtful. */
     int takeBack(Instant now) {
-        return takeBackWhere("lease_until < ?", now);
+        return db.sql(TAKE_BACK + " and lease_until < ?").param(utc(now)).update();
     }
 
     /** Takes back everything that an earlier process left, for a program that has its database to itself. */
-    int takeBackAll(Instant now) {
+    int takeBackAll() {
         db.sql("""
                 update outbox_message set worker = null, lease_until = null, version = version + 1
                 where worker is not null and state in ('PLANNED', 'RETRYING')
                 """).update();
-        return takeBackWhere("created_at <= ?", now);
-    }
-
-    private int takeBackWhere(String condition, Instant now) {
-        return db.sql("""
-                        update outbox_message set state = case when unwanted then 'CANCELLED' else 'RETRYING' end,
-                          doubtful = true, worker = null, lease_until = null, version = version + 1
-                        where state = 'SENDING' and
-                        """ + condition).param(utc(now)).update();
+        return db.sql(TAKE_BACK).update();
     }
 }
