@@ -19,6 +19,7 @@ import org.springframework.mail.javamail.JavaMailSender;
 /** Hands messages to a mail server, and tells a plain no from a line that broke when nobody can say. */
 class SmtpPostman implements Postman {
 
+    private static final int NOT_NOW = 400;
     private static final int PERMANENT = 500;
 
     private final JavaMailSender sender;
@@ -61,12 +62,19 @@ class SmtpPostman implements Postman {
                 return new NotTaken("no-connection", false, false);
             }
         }
-        // a lost reply looks like a lost message (RFC 5321 section 4.5.3.2): it is sent again under the same Message-ID
-        return new NotTaken("broken-off", false, true);
+        return unknown();
     }
 
     private static NotTaken answer(String reason, int code) {
+        if (code < NOT_NOW) {
+            return unknown();
+        }
         return code >= PERMANENT ? new NotTaken(reason, true, false) : new NotTaken("busy", false, false);
+    }
+
+    /** A lost reply looks like a lost message (RFC 5321 section 4.5.3.2): it goes again under the same Message-ID. */
+    private static NotTaken unknown() {
+        return new NotTaken("broken-off", false, true);
     }
 
     /** Everything that lies behind an exception, the most telling last-linked ones included. */

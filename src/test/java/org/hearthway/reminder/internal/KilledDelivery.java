@@ -1,5 +1,7 @@
 package org.hearthway.reminder.internal;
 
+import jakarta.mail.internet.MimeMessage;
+import java.lang.reflect.Proxy;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -20,10 +22,11 @@ import org.springframework.jdbc.datasource.DataSourceTransactionManager;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 import org.springframework.mail.javamail.JavaMailSenderImpl;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.thymeleaf.ITemplateEngine;
 
 /**
  * A process to be killed: the outbox of the program with its database file and a mail server, and nothing else. Writes
- * {@code kept <name>} when a message is safe in the database, and {@code round} after each round of the delivery.
+ * {@code kept <name>} when a message is safe in the database and {@code sending} when it is about to be handed over.
  */
 final class KilledDelivery {
 
@@ -59,8 +62,8 @@ final class KilledDelivery {
         this.rows = new OutboxRows(db);
         this.delivery = new Delivery(
                 new DeliveryQueue(db),
-                new MailComposer(clinic(), known.links(), MailTemplates.shipped()),
-                new SmtpPostman(sender),
+                composer(),
+                telling(new SmtpPostman(sender)),
                 new Family(known.households(), known.accounts()),
                 new SendingRules(),
                 inTransaction,
@@ -68,7 +71,32 @@ final class KilledDelivery {
                 clock);
     }
 
-    static ClinicSettings clinic() {
+    /** Says before each message that it is being handed over, so that a kill can hit that moment. */
+    private static Postman telling(Postman postman) {
+        return new Postman() {
+            @Override
+            public void deliver(MimeMessage message) throws NotTaken {
+                say("sending");
+                postman.deliver(message);
+            }
+
+            @Override
+            public boolean sends() {
+                return postman.sends();
+            }
+        };
+    }
+
+    /** With a page that needs no templates: their loading is most of a start, and nothing here looks at it. */
+    static MailComposer composer() {
+        var page = (ITemplateEngine) Proxy.newProxyInstance(
+                KilledDelivery.class.getClassLoader(),
+                new Class<?>[] {ITemplateEngine.class},
+                (proxy, method, arguments) -> "<p>Hello</p>");
+        return new MailComposer(clinic(), new KnownFamily().links(), page);
+    }
+
+    private static ClinicSettings clinic() {
         return new ClinicSettings(
                 "Clinic",
                 "Office",
@@ -93,7 +121,7 @@ final class KilledDelivery {
         process.delivery.takeBackAll();
         if (args[2].equals("drain")) {
             while (process.delivery.round() > 0) {
-                say("round");
+                continue;
             }
             say("drained");
             return;
@@ -103,7 +131,6 @@ final class KilledDelivery {
                 process.keepOne();
             }
             process.delivery.round();
-            say("round");
         }
     }
 

@@ -38,15 +38,14 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class KilledDeliveryTests {
 
-    private static final int MOST_LINES = 30;
-    private static final int MOST_TURNS = 400_000;
+    private static final int MOST_LINES = 16;
+    private static final int MOST_TURNS = 300_000;
 
     @TempDir
     private Path folder;
 
     private final GreenMail server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
-    private final MailComposer composer =
-            new MailComposer(KilledDelivery.clinic(), new KnownFamily().links(), MailTemplates.shipped());
+    private final MailComposer composer = KilledDelivery.composer();
     /** The processes live at noon of a winter day in New York, so that no hour is quiet. */
     private final Duration ahead = Duration.between(Instant.now(), Instant.parse("2026-03-12T16:00:00Z"));
 

@@ -560,6 +560,9 @@ class OutboxTests {
         delivery.round();
         assertThat(mails()).as("claimed by another").isEmpty();
         clock.advance(Delivery.LEASE.plusSeconds(1));
+        assertThat(queue.begin(frozen.id(), "frozen", clock.instant()))
+                .as("wakes too late")
+                .isFalse();
         delivery.round();
         assertThat(mails()).as("taken over").hasSize(1);
         assertThat(queue.begin(frozen.id(), "frozen", clock.instant()))
