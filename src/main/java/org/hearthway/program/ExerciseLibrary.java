@@ -3,6 +3,7 @@ package org.hearthway.program;
 import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.Bilingual;
+import org.hearthway.program.engine.Pace;
 
 /** The exercises that the clinic's content holds. */
 public interface ExerciseLibrary {
@@ -15,4 +16,7 @@ public interface ExerciseLibrary {
 
     /** Short name of a movement that a rule of care can forbid, such as "passive twist of the back". */
     Optional<Bilingual> precaution(String tag);
+
+    /** How long the clinic reckons exercises take. */
+    Pace pace();
 }

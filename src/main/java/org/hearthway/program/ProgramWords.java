@@ -36,18 +36,10 @@ public class ProgramWords {
         this.library = library;
     }
 
-    /** "2 rounds of 10, hold 5 seconds, each side". */
+    /** "2 rounds of 10, each side". */
     public String dose(Language language, ProgramLine line) {
         var dose = line.dose();
-        var parts = new ArrayList<String>();
-        if (dose.minutes() > 0) {
-            parts.add(words.say(language, "program.dose.minutes", dose.sets(), dose.minutes()));
-        } else {
-            parts.add(words.say(language, "program.dose.times", dose.sets(), dose.repetitions()));
-        }
-        if (dose.holdSeconds() > 0) {
-            parts.add(words.say(language, "program.dose.hold", dose.holdSeconds()));
-        }
+        var parts = new ArrayList<>(List.of(amount(language, dose)));
         if (line.side() != ProgramLine.Side.NONE) {
             parts.add(side(language, line.side()));
         }
@@ -55,6 +47,15 @@ public class ProgramWords {
             parts.add(words.say(language, "program.dose.aDay", dose.timesADay()));
         }
         return String.join(", ", parts);
+    }
+
+    private String amount(Language language, Dose dose) {
+        if (dose.minutes() > 0) {
+            return words.say(language, "program.dose.minutes", dose.sets(), dose.minutes());
+        }
+        return dose.holdSeconds() > 0
+                ? words.say(language, "program.dose.holds", dose.sets(), dose.repetitions(), dose.holdSeconds())
+                : words.say(language, "program.dose.times", dose.sets(), dose.repetitions());
     }
 
     /** "each side". */

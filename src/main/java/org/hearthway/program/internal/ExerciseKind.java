@@ -13,6 +13,7 @@ import org.hearthway.content.FamilyText;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Pace;
 import org.hearthway.program.engine.ProgramRules;
 import org.hearthway.program.engine.ProgramRules.Bound;
 import org.springframework.core.io.ClassPathResource;
@@ -26,10 +27,12 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
 
     private final Map<String, Read> read = new LinkedHashMap<>();
     private final PrecautionTags known;
+    private final PaceSetting pace;
     private List<Exercise> sorted = List.of();
 
-    ExerciseKind(PrecautionTags known) {
+    ExerciseKind(PrecautionTags known, PaceSetting pace) {
         this.known = known;
+        this.pace = pace;
     }
 
     @Override
@@ -136,5 +139,10 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
     @Override
     public Optional<Bilingual> precaution(String tag) {
         return known.name(tag);
+    }
+
+    @Override
+    public Pace pace() {
+        return pace.pace();
     }
 }

@@ -41,7 +41,6 @@ class StoredHomeWeek implements HomeWeek {
     private final Gate gate;
     private final Cautions cautions;
     private final ExerciseLibrary library;
-    private final PaceSetting pace;
     private final SignOff signOff;
     private final SessionRules rules;
     private final ApplicationEventPublisher events;
@@ -54,7 +53,6 @@ class StoredHomeWeek implements HomeWeek {
             Gate gate,
             Cautions cautions,
             ExerciseLibrary library,
-            PaceSetting pace,
             SignOff signOff,
             SessionRules rules,
             ApplicationEventPublisher events,
@@ -65,7 +63,6 @@ class StoredHomeWeek implements HomeWeek {
         this.gate = gate;
         this.cautions = cautions;
         this.library = library;
-        this.pace = pace;
         this.signOff = signOff;
         this.rules = rules;
         this.events = events;
@@ -111,7 +108,7 @@ class StoredHomeWeek implements HomeWeek {
         return new Planned(
                 library.find(line.exercise()).orElseThrow(),
                 line,
-                pace.pace().minutes(line),
+                library.pace().minutes(line),
                 Optional.ofNullable(logged.get(new Slot(line.exercise(), day))));
     }
 

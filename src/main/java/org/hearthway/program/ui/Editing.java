@@ -1,0 +1,160 @@
+package org.hearthway.program.ui;
+
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.hearthway.program.Programs.Draft;
+import org.hearthway.program.Programs.KeptDraft;
+import org.hearthway.program.Programs.Version;
+import org.hearthway.program.engine.ProgramDiff;
+import org.hearthway.program.engine.ProgramLine;
+
+/**
+ * What one person is writing: the version it started from, the version it is compared with, and the lines. When
+ * somebody else saves in between, their version becomes the one compared with, and the lines stay as they are.
+ */
+final class Editing {
+
+    private static final int UNDO_STEPS = 50;
+
+    private final List<EditedLine> lines = new ArrayList<>();
+    private final Deque<Draft> undo = new ArrayDeque<>();
+    private LocalDate effective;
+    private String reason = "";
+    private Optional<Version> base;
+    private int started;
+    private Draft last;
+
+    private Editing(Optional<Version> base, LocalDate today) {
+        this.base = base;
+        this.started = number();
+        this.effective = today;
+        base.ifPresent(version -> put(version.lines()));
+        this.last = draft();
+    }
+
+    /** Begins with the newest version. */
+    static Editing of(Optional<Version> latest, LocalDate today) {
+        return new Editing(latest, today);
+    }
+
+    /** Goes on with a kept draft; a first day that has gone by becomes today. */
+    static Editing of(Optional<Version> latest, KeptDraft kept, LocalDate today) {
+        var editing = new Editing(latest, today);
+        editing.put(kept.draft());
+        if (editing.effective.isBefore(today)) {
+            editing.effective = today;
+        }
+        editing.started = kept.seen();
+        editing.last = editing.draft();
+        return editing;
+    }
+
+    private void put(Draft draft) {
+        effective = draft.effective();
+        reason = draft.reason();
+        put(draft.lines());
+    }
+
+    private void put(List<ProgramLine> all) {
+        lines.clear();
+        all.forEach(line -> lines.add(new EditedLine(line)));
+    }
+
+    /** The version compared with and saved upon; 0 for none. */
+    int number() {
+        return base.map(Version::number).orElse(0);
+    }
+
+    /** The version the writing started from; another than {@link #number} when somebody saved in between. */
+    int started() {
+        return started;
+    }
+
+    boolean isOvertaken() {
+        return started != number();
+    }
+
+    /** Somebody else saved: compare with theirs from now on. */
+    void overtakenBy(Version theirs) {
+        base = Optional.of(theirs);
+    }
+
+    Optional<Version> base() {
+        return base;
+    }
+
+    List<ProgramLine> baseLines() {
+        return base.map(Version::lines).orElse(List.of());
+    }
+
+    List<EditedLine> lines() {
+        return lines;
+    }
+
+    LocalDate effective() {
+        return effective;
+    }
+
+    void effective(LocalDate day) {
+        effective = day;
+    }
+
+    String reason() {
+        return reason;
+    }
+
+    void reason(String text) {
+        reason = text;
+    }
+
+    List<ProgramLine> programLines() {
+        return lines.stream().map(line -> line.line(effective)).toList();
+    }
+
+    Draft draft() {
+        return new Draft(effective, programLines(), reason);
+    }
+
+    ProgramDiff diff() {
+        return ProgramDiff.between(baseLines(), programLines());
+    }
+
+    void add(ProgramLine line) {
+        lines.add(new EditedLine(line));
+    }
+
+    void move(EditedLine line, int by) {
+        var at = lines.indexOf(line);
+        var to = Math.max(0, Math.min(lines.size() - 1, at + by));
+        lines.add(to, lines.remove(at));
+    }
+
+    /** Notes a change, so that it can be undone. Returns whether anything is different. */
+    boolean changed() {
+        var now = draft();
+        if (now.equals(last)) {
+            return false;
+        }
+        undo.push(last);
+        if (undo.size() > UNDO_STEPS) {
+            undo.removeLast();
+        }
+        last = now;
+        return true;
+    }
+
+    boolean canUndo() {
+        return !undo.isEmpty();
+    }
+
+    void undo() {
+        if (canUndo()) {
+            last = undo.pop();
+            put(last);
+        }
+    }
+}

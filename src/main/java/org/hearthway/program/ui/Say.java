@@ -1,0 +1,44 @@
+package org.hearthway.program.ui;
+
+import java.time.LocalDate;
+import org.hearthway.base.Language;
+import org.hearthway.base.Problem;
+import org.hearthway.program.Exercise;
+import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.ProgramWords;
+import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.words.Words;
+
+/** The editor's words in the language of the person who edits. */
+record Say(Words words, ProgramWords program, ExerciseLibrary library, Language language) {
+
+    String say(String key, Object... args) {
+        return words.say(language, "program.edit." + key, args);
+    }
+
+    String problem(Problem problem) {
+        return words.say(language, problem);
+    }
+
+    /** The exercise's name; its identifier where the library no longer knows it. */
+    String name(String exercise) {
+        return program.name(language, exercise);
+    }
+
+    String muscles(Exercise exercise) {
+        return exercise.muscles().in(language);
+    }
+
+    String dose(ProgramLine line) {
+        return program.dose(language, line);
+    }
+
+    String date(LocalDate day) {
+        return words.date(language, day);
+    }
+
+    /** Short name of the movement that a rule of care is about. */
+    String movement(org.hearthway.path.engine.Plan.Care care) {
+        return library.precaution(care.rule().tag()).orElse(care.rule().says()).in(language);
+    }
+}
