@@ -172,7 +172,7 @@ final class AddRow extends NativeTableRow {
 
     private String searched(Exercise exercise) {
         return plain(exercise.name().in(say.language()) + " " + say.muscles(exercise) + " "
-                + say.say("kind." + exercise.kind()));
+                + say.one("kind", exercise.kind()));
     }
 
     /** Without capitals and accents. */

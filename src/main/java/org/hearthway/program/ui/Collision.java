@@ -54,7 +54,7 @@ final class Collision extends Div {
             add(Tags.p("hw-sub u-mb2", say.say("theirs.reason", reason)));
         }
         var table = new NativeTable();
-        table.addClassNames("hw-table", "hw-both");
+        table.addClassNames("hw-table", "hw-versions");
         var head = new NativeTableRow();
         head.add(
                 head(say.say("theirs.exercise")), head(say.say("theirs.theirs", number)), head(say.say("theirs.mine")));

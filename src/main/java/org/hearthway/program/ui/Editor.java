@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hearthway.base.Invalid;
@@ -112,15 +113,20 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
                 .filter(e -> e.tags().stream().anyMatch(tags::contains))
                 .count();
         var says = new Div();
-        for (var care : holding) {
-            says.add(
-                    Tags.span("hw-b", say.say("banner.until", say.date(care.until())) + " "),
-                    new Span(say.say("banner.no", say.movement(care)) + " "));
-        }
-        says.add(new Span(say.say("banner.locked", locked)));
-        var source = Tags.span(
-                "hw-sub", say.say("banner.source", holding.get(0).rule().source()));
-        return Optional.of(Tags.div("hw-banner u-mb2", Icon.INFO.draw(), says, source));
+        holding.stream()
+                .collect(Collectors.groupingBy(Plan.Care::until, TreeMap::new, Collectors.toList()))
+                .forEach((until, rulesUntil) -> says.add(Tags.p(
+                        "",
+                        say.say(
+                                "banner.until",
+                                say.date(until),
+                                rulesUntil.stream().map(say::movement).collect(Collectors.joining(" · "))))));
+        says.add(Tags.p("hw-b", say.say("banner.locked", locked)));
+        holding.stream()
+                .map(care -> care.rule().source())
+                .distinct()
+                .forEach(source -> says.add(Tags.p("hw-sub", say.say("banner.source", source))));
+        return Optional.of(Tags.div("hw-banner u-mb2", Icon.INFO.draw(), says));
     }
 
     private Component adherence(Adherence adherence) {

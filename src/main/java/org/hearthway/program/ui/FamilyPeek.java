@@ -48,7 +48,7 @@ final class FamilyPeek extends Div {
 
     private void draw(List<ProgramLine> before, List<ProgramLine> now, LocalDate effective, Set<String> accepted) {
         var language = languages.get(shown);
-        turn.setText(say.say("peek." + languages.get((shown + 1) % languages.size())));
+        turn.setText(say.one("peek", languages.get((shown + 1) % languages.size())));
         sheet.removeAll();
         sheet.getElement().setAttribute("lang", language.tag());
         sheet.add(Tags.span("hw-sub", say.words().say(language, "program.peek.from", effective)));

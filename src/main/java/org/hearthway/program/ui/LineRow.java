@@ -153,7 +153,7 @@ final class LineRow extends NativeTableRow {
         input.getElement()
                 .setAttribute("inputmode", "numeric")
                 .setAttribute("autocomplete", "off")
-                .setAttribute("aria-label", say.say("field." + which.field(), name()))
+                .setAttribute("aria-label", say.one("field", which.field(), name()))
                 .setAttribute("aria-describedby", wrong.getId().orElse(""));
         input.addValueChangeListener(typed -> {
             line.type(which, typed.getValue());
@@ -165,7 +165,7 @@ final class LineRow extends NativeTableRow {
         var was = Cells.struck("");
         cell.getElement().appendChild(was);
         cell.add(input);
-        cell.getElement().appendChild(new Element("small").setText(say.say("unit." + which.field())));
+        cell.getElement().appendChild(new Element("small").setText(say.one("unit", which.field())));
         inputs.put(which, input);
         cells.put(which, cell);
         former.put(which, was);
@@ -194,7 +194,7 @@ final class LineRow extends NativeTableRow {
         row.getElement().setAttribute("role", "group").setAttribute("aria-label", say.say("days", name()));
         for (var day : DayOfWeek.values()) {
             var date = LocalDate.EPOCH.with(java.time.temporal.TemporalAdjusters.nextOrSame(day));
-            var button = new NativeButton(say.say("day." + day.getValue()));
+            var button = new NativeButton(say.one("day", day.getValue()));
             button.getElement()
                     .setAttribute("type", "button")
                     .setAttribute("aria-label", say.words().weekday(say.language(), date));

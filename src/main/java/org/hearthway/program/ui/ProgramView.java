@@ -96,7 +96,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         this.clock = clock;
         this.viewer = signedIn.require();
         this.say = new Say(words, programWords, library, viewer.language());
-        addClassName("hw-frame");
+        addClassName("hw-worksheet");
         add(page, keys());
         Shortcuts.addShortcutListener(this, () -> editor.ifPresent(Editor::save), Key.ENTER, KeyModifier.CONTROL)
                 .listenOn(this);

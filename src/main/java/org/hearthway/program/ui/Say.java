@@ -16,6 +16,11 @@ record Say(Words words, ProgramWords program, ExerciseLibrary library, Language 
         return words.say(language, "program.edit." + key, args);
     }
 
+    /** The word for one of a group, such as a weekday or a kind. */
+    String one(String group, Object which, Object... args) {
+        return say(group + '.' + which, args);
+    }
+
     String problem(Problem problem) {
         return words.say(language, problem);
     }

@@ -174,7 +174,7 @@ final class Versions extends Div {
 
     private NativeTable table(String... heads) {
         var table = new NativeTable();
-        table.addClassNames("hw-table", "hw-both");
+        table.addClassNames("hw-table", "hw-versions");
         var row = new NativeTableRow();
         for (var head : heads) {
             var cell = new NativeTableHeaderCell(say.say(head));

@@ -59,8 +59,7 @@ final class WeekLoad extends Div {
     private Drawing draw(Map<DayOfWeek, Integer> minutes) {
         var most = Math.max(1, Collections.max(minutes.values()));
         var spoken = new StringBuilder(say.say("load")).append(": ");
-        minutes.forEach((day, sum) -> spoken.append(
-                        say.say("load.day", say.say("day." + day.getValue() + ".long"), sum))
+        minutes.forEach((day, sum) -> spoken.append(say.say("load.day", say.one("day", day.getValue() + ".long"), sum))
                 .append(' '));
         var picture =
                 new SvgText("u-block", 0, 0, WIDTH, 116).named(spoken.toString().strip());
@@ -89,6 +88,6 @@ final class WeekLoad extends Div {
         }
         var above = sum == 0 ? say.say("load.rest") : String.valueOf(sum);
         picture.text(middle, FOOT - height - 6, "ch-tb", "middle", above);
-        picture.text(middle, FOOT + 16, "ch-t", "middle", say.say("day." + day.getValue()));
+        picture.text(middle, FOOT + 16, "ch-t", "middle", say.one("day", day.getValue()));
     }
 }
