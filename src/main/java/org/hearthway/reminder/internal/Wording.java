@@ -39,8 +39,11 @@ class Wording {
     }
 
     private String fill(String text, Language language, LocalDateTime wall, ZoneId zone, ZoneId reader) {
-        return text.replace("{day}", words.longDate(language, wall.toLocalDate()))
-                .replace("{time}", time(language, wall, zone, reader))
+        var time = time(language, wall, zone, reader);
+        // the point of "p. m." ends the sentence too
+        var ended = time.endsWith(".") ? text.replace("{time}.", time) : text;
+        return ended.replace("{day}", words.longDate(language, wall.toLocalDate()))
+                .replace("{time}", time)
                 .replace("{office}", clinic.officeLine());
     }
 

@@ -294,8 +294,18 @@ class OutboxTests {
                 .filter(m -> subject(m).startsWith("Cita"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(plain(spanish)).contains("jueves, 18 de junio a las 2:30", "(hora de la clínica)");
+        assertThat(plain(spanish)).contains("jueves, 18 de junio, 2:30", "(hora de la clínica)");
         assertThat(spanish.getHeader("Content-Language")).containsExactly("es");
+    }
+
+    @Test
+    void endsASpanishSentenceWithOnePoint() {
+        known.caregivers.clear();
+        known.caregiver(child, "ana@family.example", Language.ES, NEW_YORK);
+        book("therapy", JUNE);
+        assertThat(messages().get(0).body())
+                .containsPattern("18 de junio, 2:30 p\\.\\hm\\.\n")
+                .doesNotContain("..");
     }
 
     private static String subject(MimeMessage mail) {

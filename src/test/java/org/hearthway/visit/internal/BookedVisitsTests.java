@@ -125,7 +125,7 @@ class BookedVisitsTests {
         assertThat(heard.changes.get(0)).isInstanceOf(VisitBooked.class);
         assertThat(words.en()).isEqualTo("New date: Therapy visit, Tue, Mar 17 at 10:30 AM.");
         assertThat(words.es())
-                .startsWith("Cita nueva el mar, 17 de mar. a las 10:30")
+                .startsWith("Cita nueva el mar, 17 de mar., 10:30")
                 .endsWith(": Visita de terapia.");
     }
 
