@@ -11,7 +11,6 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
@@ -20,6 +19,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
 import org.hearthway.base.Problem;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 import org.springframework.stereotype.Component;
@@ -32,14 +33,24 @@ import org.springframework.stereotype.Component;
 @Component
 public class Words {
 
-    /** The locale of the walk that looks for hard-coded text: every word from here stands in brackets. */
-    public static final Locale PSEUDO = Locale.forLanguageTag("en-XA");
-
     private final Map<Language, Map<String, String>> bundles = new HashMap<>();
     private final Map<String, DateTimeFormatter> formatters = new ConcurrentHashMap<>();
 
+    private final boolean bracketed;
+
     /** Reads every bundle on the class path. */
     public Words() {
+        this(false);
+    }
+
+    /**
+     * Reads every bundle on the class path.
+     *
+     * @param bracketed whether all that is said stands in brackets, for the walk that looks for text from elsewhere
+     */
+    @Autowired
+    Words(@Value("${hearthway.words.bracketed:false}") boolean bracketed) {
+        this.bracketed = bracketed;
         for (var language : Language.values()) {
             bundles.put(language, read(language));
         }
@@ -179,13 +190,17 @@ public class Words {
     }
 
     private String format(Language language, String skeleton, TemporalAccessor value) {
-        return formatters
+        return marked(formatters
                 .computeIfAbsent(language + skeleton, k -> {
                     var generator = DateTimePatternGenerator.getInstance(ULocale.forLocale(language.locale()));
                     // ICU writes a narrow space before AM; phones' fonts do not all have it
                     var pattern = generator.getBestPattern(skeleton).replace('\u202f', ' ');
                     return DateTimeFormatter.ofPattern(pattern, language.locale());
                 })
-                .format(value);
+                .format(value));
+    }
+
+    private String marked(String said) {
+        return bracketed ? "[" + said + "]" : said;
     }
 }

@@ -1,0 +1,113 @@
+package org.hearthway.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.yaml.snakeyaml.Yaml;
+
+/**
+ * Every word of a screen comes from a bundle or from the content. The program runs with all words of the bundles in
+ * brackets; what is left outside them must stand in the content, which holds the demo's names and notes too.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class WordsIT {
+
+    /** Visible text, and what assistive technology reads. */
+    private static final String READ = """
+            const said = [document.body.innerText];
+            document.querySelectorAll('[aria-label],[placeholder],[title],[alt]').forEach(e =>
+              ['aria-label', 'placeholder', 'title', 'alt'].forEach(a => e.hasAttribute(a) && said.push(e.getAttribute(a))));
+            return said.join('\\n');""";
+
+    private static final Pattern INNERMOST = Pattern.compile("\\[[^\\[\\]]*]");
+    private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
+
+    /** The program's own name, and names printed on keys. */
+    private static final Set<String> NAMES = Set.of("Hearthway", "Enter", "Esc", "Tab");
+
+    private RunningClinic clinic;
+    private Browser browser;
+    private List<String> content;
+
+    @BeforeAll
+    void begin() {
+        content = content();
+        clinic = RunningClinic.demo("hearthway.words.bracketed=true");
+        browser = Browser.desk(clinic);
+    }
+
+    @AfterAll
+    void end() {
+        browser.close();
+        clinic.close();
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"PARENT", "THERAPIST", "NURSE", "COORDINATOR", "ADMINISTRATOR"})
+    void comeFromABundleOrTheContent(Tour.Person person) {
+        Tour.signIn(browser.forget(), person.mail);
+        var strange = new ArrayList<String>();
+        new Tour(clinic).places(person).forEach((name, place) -> {
+            browser.open(place);
+            strange.addAll(strangeOn(name, String.valueOf(browser.run(READ))));
+        });
+        assertThat(strange).isEmpty();
+    }
+
+    private List<String> strangeOn(String page, String said) {
+        var left = said;
+        for (var before = ""; !before.equals(left); ) {
+            before = left;
+            left = INNERMOST.matcher(left).replaceAll(" ");
+        }
+        for (var known : content) {
+            left = left.replace(known, " ");
+        }
+        return left.lines()
+                .filter(line -> WORD.matcher(line).results().anyMatch(word -> !NAMES.contains(word.group())))
+                .map(line -> page + ": " + line.strip())
+                .distinct()
+                .toList();
+    }
+
+    /** All texts of the content, the longest first. */
+    private static List<String> content() {
+        var all = new HashSet<String>();
+        try (var files = Files.walk(Path.of("content"))) {
+            for (var file : files.filter(f -> f.toString().endsWith(".yaml")).toList()) {
+                collect(new Yaml().load(Files.readString(file)), all);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return all.stream()
+                .map(String::strip)
+                .filter(text -> text.length() > 1)
+                .sorted(Comparator.comparing(String::length).reversed())
+                .toList();
+    }
+
+    private static void collect(Object part, Set<String> all) {
+        if (part instanceof Iterable<?> list) {
+            list.forEach(one -> collect(one, all));
+        } else if (part instanceof java.util.Map<?, ?> block) {
+            block.values().forEach(one -> collect(one, all));
+        } else if (part != null) {
+            all.add(part.toString());
+        }
+    }
+}
