@@ -30,7 +30,9 @@ class NotAvailablePage extends Div implements HasErrorParameter<NotAvailable> {
     static void show(Div page, Words words) {
         var ui = com.vaadin.flow.component.UI.getCurrent();
         var language = Language.of(ui.getLocale());
+        ui.getPage().setTitle(words.say(language, "shell.not-available"));
         page.addClassNames("hw-family", "hw-apology");
+        page.getElement().setAttribute("role", "main");
         page.add(
                 Tags.h1(words.say(language, "shell.not-available")),
                 Tags.p("hw-quiet", words.say(language, "shell.not-available.way-out")));

@@ -28,7 +28,9 @@ class TroublePage extends Div implements HasErrorParameter<Exception> {
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<Exception> parameter) {
         var reference = Trouble.note(parameter.getException());
         var language = Language.of(UI.getCurrent().getLocale());
+        UI.getCurrent().getPage().setTitle(words.say(language, "shell.trouble"));
         addClassNames("hw-family", "hw-apology");
+        getElement().setAttribute("role", "main");
         add(
                 Tags.h1(words.say(language, "shell.trouble")),
                 Tags.p("", words.say(language, "shell.trouble.kept")),

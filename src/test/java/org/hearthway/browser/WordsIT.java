@@ -36,8 +36,8 @@ class WordsIT {
     private static final Pattern INNERMOST = Pattern.compile("\\[[^\\[\\]]*]");
     private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
 
-    /** The program's own name, and names printed on keys. */
-    private static final Set<String> NAMES = Set.of("Hearthway", "Enter", "Esc", "Tab");
+    /** The program's own name. */
+    private static final Set<String> NAMES = Set.of("Hearthway");
 
     private RunningClinic clinic;
     private Browser browser;
