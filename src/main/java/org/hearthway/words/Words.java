@@ -108,7 +108,7 @@ public class Words {
                 said = said.replace(words + ".", words);
             }
         }
-        return said;
+        return marked(said);
     }
 
     private Object spoken(Language language, Object arg) {

@@ -41,7 +41,7 @@ class WordsIT {
 
     private RunningClinic clinic;
     private Browser browser;
-    private List<String> content;
+    private List<Pattern> content;
 
     @BeforeAll
     void begin() {
@@ -75,7 +75,7 @@ class WordsIT {
             left = INNERMOST.matcher(left).replaceAll(" ");
         }
         for (var known : content) {
-            left = left.replace(known, " ");
+            left = known.matcher(left).replaceAll(" ");
         }
         return left.lines()
                 .filter(line -> WORD.matcher(line).results().anyMatch(word -> !NAMES.contains(word.group())))
@@ -85,7 +85,7 @@ class WordsIT {
     }
 
     /** All texts of the content, the longest first. */
-    private static List<String> content() {
+    private static List<Pattern> content() {
         var all = new HashSet<String>();
         try (var files = Files.walk(Path.of("content"))) {
             for (var file : files.filter(f -> f.toString().endsWith(".yaml")).toList()) {
@@ -98,6 +98,7 @@ class WordsIT {
                 .map(String::strip)
                 .filter(text -> text.length() > 1)
                 .sorted(Comparator.comparing(String::length).reversed())
+                .map(text -> Pattern.compile("(?<!\\p{L})" + Pattern.quote(text) + "(?!\\p{L})"))
                 .toList();
     }
 
