@@ -16,6 +16,7 @@ import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Planned;
 import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
+import org.hearthway.program.events.SessionLogged;
 
 /** How it went: done, some, could not and why; work and pain from 0 to 10 with who says so; a note. */
 class OutcomeForm extends Div {
@@ -116,6 +117,12 @@ class OutcomeForm extends Div {
         return pain.chosen().isPresent() || (!couldNot() && effort.chosen().isPresent());
     }
 
+    /** Severe pain is not held up by a question: unless said otherwise, the person at the phone says it. */
+    private Optional<RatedBy> whoSays() {
+        var severe = pain.chosen().filter(p -> p >= SessionLogged.SEVERE_PAIN).isPresent();
+        return ratedBy.chosen().or(() -> severe ? Optional.of(RatedBy.ADULT) : Optional.empty());
+    }
+
     private void save(Consumer<Entry> save) {
         faults.clear();
         try {
@@ -134,7 +141,7 @@ class OutcomeForm extends Div {
                 couldNot() ? reason.chosen() : Optional.empty(),
                 couldNot() ? Optional.empty() : effort.chosen(),
                 pain.chosen(),
-                rated() ? ratedBy.chosen() : Optional.empty(),
+                rated() ? whoSays() : Optional.empty(),
                 note.getValue());
     }
 }

@@ -96,7 +96,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         this.effective = new DayField(say.say("effective"), say.words(), say.language());
         this.save = Keys.press(Tags.button("main", "", pressed -> save()), "s");
         var section = Tags.section("", say.say("page"), head, collision, table);
-        var aside = new Aside(load, adherence(last.adherence()), peek, form());
+        var aside = new Aside(load, adherence(last.adherence()), form(), peek);
         aside.getElement().setAttribute("aria-label", say.say("aside"));
         banner(rules).ifPresent(this::add);
         add(Tags.div("hw-editor", section, aside));
@@ -263,6 +263,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         collision.setVisible(true);
         redrawCollision();
         follow();
+        collision.scrollIntoView();
     }
 
     private void redrawCollision() {
