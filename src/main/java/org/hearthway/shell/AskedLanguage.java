@@ -33,7 +33,8 @@ class AskedLanguage implements LocaleResolver {
         return inAddress(request).or(() -> remembered(request)).orElseGet(() -> browser(request));
     }
 
-    private static Optional<Language> inAddress(HttpServletRequest request) {
+    /** What the address asks for, when it asks for a language that we speak. */
+    static Optional<Language> inAddress(HttpServletRequest request) {
         return tagged(request.getParameter(PARAMETER));
     }
 

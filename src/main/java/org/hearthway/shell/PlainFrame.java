@@ -6,6 +6,7 @@ import org.hearthway.base.Language;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.words.Say;
 import org.hearthway.words.Words;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
@@ -25,8 +26,14 @@ class PlainFrame {
      * @param demo whether the page says that this is the demo clinic
      * @param inEnglish the same page in English
      * @param inSpanish the same page in Spanish
+     * @param asked the language that the address asks for, which a form on the page hands on; null for none
      */
-    record Frame(String clinic, boolean demo, String inEnglish, String inSpanish) {}
+    record Frame(
+            String clinic,
+            boolean demo,
+            String inEnglish,
+            String inSpanish,
+            @Nullable String asked) {}
 
     private final Words words;
     private final AskedLanguage asked;
@@ -46,7 +53,12 @@ class PlainFrame {
 
     @ModelAttribute("frame")
     Frame frame(HttpServletRequest request) {
-        return new Frame(clinic.name(), clinic.demo(), here(request, Language.EN), here(request, Language.ES));
+        return new Frame(
+                clinic.name(),
+                clinic.demo(),
+                here(request, Language.EN),
+                here(request, Language.ES),
+                AskedLanguage.inAddress(request).map(Language::tag).orElse(null));
     }
 
     private static String here(HttpServletRequest request, Language language) {

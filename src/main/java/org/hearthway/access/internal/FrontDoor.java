@@ -1,7 +1,9 @@
 package org.hearthway.access.internal;
 
 import jakarta.servlet.http.HttpServletRequest;
+import org.hearthway.access.SignedIn;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.words.Words;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -11,9 +13,13 @@ import org.springframework.web.bind.annotation.GetMapping;
 class FrontDoor {
 
     private final ClinicSettings clinic;
+    private final SignedIn signedIn;
+    private final Words words;
 
-    FrontDoor(ClinicSettings clinic) {
+    FrontDoor(ClinicSettings clinic, SignedIn signedIn, Words words) {
         this.clinic = clinic;
+        this.signedIn = signedIn;
+        this.words = words;
     }
 
     @GetMapping(SecurityConfiguration.SIGN_IN)
@@ -28,7 +34,10 @@ class FrontDoor {
     }
 
     @GetMapping(Landing.NO_CHILD)
-    String noChildYet(Model model) {
+    String noChildYet(HttpServletRequest request, Model model) {
+        if (request.getParameter("lang") == null) {
+            signedIn.person().ifPresent(person -> model.addAttribute("say", words.in(person.language())));
+        }
         model.addAttribute("officeLine", clinic.officeLine());
         return "access/no-child-yet";
     }

@@ -97,6 +97,12 @@ class WelcomeDoor {
         }
     }
 
+    /** Where the form was posted is no page of its own: whoever turns its language comes back. */
+    @GetMapping("/welcome/{token}/first")
+    String back(@PathVariable String token, @ModelAttribute("say") Say say) {
+        return "redirect:/welcome/" + token + "?lang=" + say.language().tag();
+    }
+
     @PostMapping("/welcome/{token}/first")
     String become(
             @PathVariable String token,

@@ -3,7 +3,8 @@ package org.hearthway.reminder.internal;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
-import java.util.Locale;
+import java.util.Arrays;
+import java.util.Optional;
 import org.hearthway.access.Links;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Language;
@@ -14,7 +15,6 @@ import org.hearthway.visit.Visit;
 import org.hearthway.visit.VisitId;
 import org.hearthway.visit.Visits;
 import org.hearthway.words.Words;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -72,6 +72,17 @@ class AnswerDoor {
         return show(token, request, response, model);
     }
 
+    /** Where an answer was posted is no page of its own: whoever turns its language or loads it again comes back. */
+    @GetMapping({"/v/{token}/yes", "/v/{token}/move"})
+    String back(@PathVariable String token, HttpServletRequest request) {
+        return page(token, request);
+    }
+
+    private static String page(String token, HttpServletRequest request) {
+        return "redirect:/v/" + token
+                + asked(request).map(language -> "?lang=" + language.tag()).orElse("");
+    }
+
     @PostMapping("/v/{token}/yes")
     String yes(
             @PathVariable String token,
@@ -112,7 +123,7 @@ class AnswerDoor {
         }
         try {
             act.on(new Viewer.LinkHolder(link.get().id(), visit.child()), id);
-            return "redirect:/v/" + token;
+            return page(token, request);
         } catch (Overtaken moved) {
             model.addAttribute("overtaken", true);
             response.setStatus(HttpServletResponse.SC_CONFLICT);
@@ -130,7 +141,8 @@ class AnswerDoor {
         }
         var visit = visits.get(Family.MACHINE, new VisitId(link.get().subject()));
         var reader = rows.readerOf(link.get().id()).orElseGet(() -> new OutboxRows.Reader(Language.EN, clinic.zone()));
-        var language = language(request.getParameter("lang"), reader.language());
+        // the language asked for on the page wins over the person's own
+        var language = asked(request).orElse(reader.language());
         model.addAttribute("say", words.in(language));
         model.addAttribute("token", token);
         model.addAttribute("face", face(visit));
@@ -143,9 +155,10 @@ class AnswerDoor {
         return PAGE;
     }
 
-    /** The language asked for on the page wins over the person's own. */
-    private static Language language(@Nullable String asked, Language own) {
-        return asked == null ? own : Language.of(Locale.forLanguageTag(asked));
+    private static Optional<Language> asked(HttpServletRequest request) {
+        return Arrays.stream(Language.values())
+                .filter(language -> language.tag().equals(request.getParameter("lang")))
+                .findFirst();
     }
 
     private Face face(Visit visit) {

@@ -2,6 +2,7 @@ package org.hearthway.access.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesRegex;
 import static org.hamcrest.Matchers.not;
 import static org.hearthway.testing.SignInRequests.PASSWORD;
 import static org.hearthway.testing.SignInRequests.signIn;
@@ -132,6 +133,18 @@ class WelcomeTests {
         web.perform(get("/").cookie(phone)).andExpect(redirectedUrl("/sign-in"));
         web.perform(signIn(parent.email(), PASSWORD)).andExpect(redirectedUrl("/sign-in?wrong"));
         assertThat(session.isInvalid()).isTrue();
+    }
+
+    @Test
+    void theLanguageThatWasAskedForStaysThroughARefusal() throws Exception {
+        var page = page(invite(People.freshEmail(), Language.EN));
+
+        web.perform(get(page + "?lang=es")).andExpect(content().string(containsString("name=\"lang\" value=\"es\"")));
+
+        web.perform(post(page).with(csrf()).param("password", "corta").param("lang", "es"))
+                .andExpect(status().isBadRequest())
+                .andExpect(content().string(matchesRegex("(?s).*<html\\s+lang=\"es\".*")));
+        web.perform(get(page + "/first?lang=es")).andExpect(redirectedUrl(page + "?lang=es"));
     }
 
     @Test

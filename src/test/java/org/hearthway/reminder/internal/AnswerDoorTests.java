@@ -12,6 +12,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthway.access.Accounts;
@@ -190,5 +191,125 @@ class AnswerDoorTests {
                 .andExpect(content().string(containsString("martes, 24 de marzo")))
                 .andExpect(content().string(not(containsString("Wren"))))
                 .andExpect(content().string(not(containsString("Halloway"))));
+    }
+
+    @Test
+    void theLanguageThatWasAskedForStaysThroughTheAnswer() throws Exception {
+        var asked = ask(Language.EN);
+        web.perform(get(asked.page() + "?lang=es"))
+                .andExpect(content().string(containsString("name=\"lang\" value=\"es\"")));
+
+        web.perform(post(asked.page() + "/yes")
+                        .param("sequence", "0")
+                        .param("lang", "es")
+                        .with(csrf()))
+                .andExpect(redirectedUrl(asked.page() + "?lang=es"));
+        web.perform(post(asked.page() + "/move")
+                        .param("sequence", "0")
+                        .param("wish", "x".repeat(501))
+                        .param("lang", "es")
+                        .with(csrf()))
+                .andExpect(content().string(containsString("Su cita · Hearthway")));
+
+        web.perform(get(asked.page() + "/yes?lang=es")).andExpect(redirectedUrl(asked.page() + "?lang=es"));
+        web.perform(get(asked.page() + "/move?lang=xx")).andExpect(redirectedUrl(asked.page()));
+        web.perform(get(asked.page())).andExpect(content().string(not(containsString("name=\"lang\""))));
+    }
+
+    @Test
+    void takesAWishOfFiveHundredCharactersAndNoneOfOneMore() throws Exception {
+        var asked = ask(Language.EN);
+
+        web.perform(post(asked.page() + "/move")
+                        .param("sequence", "0")
+                        .param("wish", "w".repeat(501))
+                        .with(csrf()))
+                .andExpect(status().isBadRequest())
+                .andExpect(content().string(containsString("may have 500 characters; this has 501")))
+                .andExpect(content().string(containsString("w".repeat(501))));
+        assertThat(now(asked.visit()).answer()).isEqualTo(Visit.Answer.NONE);
+
+        web.perform(post(asked.page() + "/move")
+                        .param("sequence", "0")
+                        .param("wish", "w".repeat(500))
+                        .with(csrf()))
+                .andExpect(redirectedUrl(asked.page()));
+        assertThat(now(asked.visit()).wish()).isEqualTo("w".repeat(500));
+    }
+
+    @Test
+    void aVisitThatTheClinicNotedAsOverTakesNoAnswerAnyMore() throws Exception {
+        var asked = ask(Language.EN);
+        visits.attended(COORDINATOR, asked.visit(), true, now(asked.visit()).version());
+        var over = now(asked.visit());
+
+        web.perform(get(asked.page()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("This visit is over")))
+                .andExpect(content().string(not(containsString("<form"))));
+        postBoth(asked);
+
+        assertThat(now(asked.visit())).isEqualTo(over);
+    }
+
+    @Test
+    void aCancelledVisitTakesNoAnswerAnyMore() throws Exception {
+        var asked = ask(Language.EN);
+        visits.cancel(COORDINATOR, asked.visit(), now(asked.visit()).version());
+        var cancelled = now(asked.visit());
+
+        postBoth(asked);
+
+        assertThat(now(asked.visit())).isEqualTo(cancelled);
+    }
+
+    private void postBoth(Asked asked) throws Exception {
+        web.perform(post(asked.page() + "/yes").param("sequence", "0").with(csrf()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(not(containsString("<form"))));
+        web.perform(post(asked.page() + "/move")
+                        .param("sequence", "0")
+                        .param("wish", "later")
+                        .with(csrf()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(not(containsString("<form"))));
+    }
+
+    @Test
+    void aWrongTokenAndOneForSomethingElseAnswerNothing() throws Exception {
+        var asked = ask(Language.EN);
+        var token = asked.page().substring(3);
+        var last = token.charAt(token.length() - 2);
+        var changed =
+                token.substring(0, token.length() - 2) + (last == 'A' ? 'B' : 'A') + token.charAt(token.length() - 1);
+        var invitation = accounts.invite(
+                People.with(Role.ADMINISTRATOR),
+                new NewAccount("Somebody", People.freshEmail(), "", Set.of(Role.CAREGIVER), Language.EN, People.ZONE));
+        var password = invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
+        var before = now(asked.visit());
+
+        for (var wrong : List.of(changed, password, token.substring(1), token + "A", "nothing")) {
+            web.perform(get("/v/" + wrong)).andExpect(status().isNotFound());
+            web.perform(post("/v/" + wrong + "/yes").param("sequence", "0").with(csrf()))
+                    .andExpect(status().isNotFound());
+            web.perform(post("/v/" + wrong + "/move")
+                            .param("sequence", "0")
+                            .param("wish", "")
+                            .with(csrf()))
+                    .andExpect(status().isNotFound());
+        }
+        assertThat(now(asked.visit())).isEqualTo(before);
+        // and a link to answer a visit sets no password
+        web.perform(get("/welcome/" + token)).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void theSameAnswerSentTwiceIsOne() throws Exception {
+        var asked = ask(Language.EN);
+        for (int taps = 0; taps < 2; taps++) {
+            web.perform(post(asked.page() + "/yes").param("sequence", "0").with(csrf()))
+                    .andExpect(redirectedUrl(asked.page()));
+        }
+        assertThat(now(asked.visit()).version()).isEqualTo(2);
     }
 }
