@@ -1,14 +1,6 @@
 package org.hearthway.access.internal;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.text.Normalizer;
 import java.util.HashSet;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -18,8 +10,9 @@ import org.hearthway.clinic.ClinicSettings;
 import org.springframework.stereotype.Component;
 
 /**
- * What a password must be: long, and nothing that everybody tries first. No rule on kinds of characters, no forced
- * change (OWASP ASVS 5.0, 6.2; NIST SP 800-63B-4: 15 characters for a password used alone).
+ * What a password must be: long, and nothing that everybody tries first, nor one or two such words joined. No rule on
+ * kinds of characters, no forced change (OWASP ASVS 5.0, 6.2; NIST SP 800-63B-4: 15 characters for a password used
+ * alone).
  */
 @Component
 class PasswordRules {
@@ -27,44 +20,19 @@ class PasswordRules {
     static final int SHORTEST = 15;
     static final int LONGEST = 256;
 
-    private static final String LIST = "/access/common-passwords.txt";
+    private static final int FEWEST_SIGNS = 5;
+    private static final int OWN_LETTERS = 4;
     private static final Pattern NOT_A_LETTER = Pattern.compile("[^\\p{L}]+");
-    private static final Pattern NOT_SAID = Pattern.compile("[^\\p{L}\\p{N}]+");
 
-    private final Set<String> common;
     private final Set<String> ourWords;
 
     PasswordRules(ClinicSettings clinic) {
-        this.common = read();
         this.ourWords = words("hearthway " + clinic.name() + " " + clinic.senderName());
-    }
-
-    private static Set<String> read() {
-        try (var lines = new BufferedReader(new InputStreamReader(
-                java.util.Objects.requireNonNull(PasswordRules.class.getResourceAsStream(LIST)),
-                StandardCharsets.UTF_8))) {
-            return lines.lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .map(PasswordRules::bare)
-                    .filter(line -> !line.isEmpty())
-                    .collect(Collectors.toCollection(HashSet::new));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    /** Letters and digits alone, in lower case, so that a stop or a capital does not make a new phrase. */
-    private static String bare(String text) {
-        return NOT_SAID.matcher(normal(text)).replaceAll("");
-    }
-
-    private static String normal(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
     }
 
     private static Set<String> words(String text) {
         return NOT_A_LETTER
-                .splitAsStream(normal(text))
+                .splitAsStream(CommonPasswords.lower(text))
                 .filter(w -> w.length() > 2)
                 .collect(Collectors.toSet());
     }
@@ -78,14 +46,18 @@ class PasswordRules {
         if (length > LONGEST) {
             return problem("access.problem.password-long", LONGEST);
         }
-        var bare = bare(password);
-        if (common.contains(bare) || bare.codePoints().distinct().count() < 5 || isRepeated(bare)) {
+        var common = CommonPasswords.shipped();
+        var bare = CommonPasswords.bare(password);
+        if (common.contains(password) || bare.codePoints().distinct().count() < FEWEST_SIGNS || isRepeated(bare)) {
             return problem("access.problem.password-common");
         }
-        if (isOnly(normal(password), name, email)) {
+        var ours = new HashSet<>(ourWords);
+        ours.addAll(words(name));
+        ours.addAll(words(email));
+        if (isOnly(CommonPasswords.lower(password), ours)) {
             return problem("access.problem.password-ours");
         }
-        return Optional.empty();
+        return common.makeUp(password, ours) ? problem("access.problem.password-joined") : Optional.empty();
     }
 
     private static Optional<Problem> problem(String key, Object... args) {
@@ -104,17 +76,12 @@ class PasswordRules {
     }
 
     /** Whether little is left once the words that a stranger would try for this person and clinic are taken out. */
-    private boolean isOnly(String password, String name, String email) {
-        var tried = new HashSet<>(ourWords);
-        tried.addAll(words(name));
-        tried.addAll(words(email));
+    private static boolean isOnly(String password, Set<String> ours) {
         var left = password;
-        for (var word : List.copyOf(tried).stream()
-                .sorted((a, b) -> b.length() - a.length())
-                .toList()) {
+        for (var word : ours.stream().sorted((a, b) -> b.length() - a.length()).toList()) {
             left = left.replace(word, "");
         }
         return left.length() < password.length()
-                && NOT_A_LETTER.matcher(left).replaceAll("").length() < 4;
+                && NOT_A_LETTER.matcher(left).replaceAll("").length() < OWN_LETTERS;
     }
 }
