@@ -3,6 +3,7 @@ package org.hearthway.testing;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
+import java.util.concurrent.atomic.AtomicInteger;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.NewAccount;
 import org.hearthway.access.Passwords;
@@ -17,6 +18,8 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 public class SignInRequests {
 
     public static final String PASSWORD = "seven quiet lanterns by the river";
+
+    private static final AtomicInteger NETWORKS = new AtomicInteger();
 
     private final Accounts accounts;
     private final Passwords passwords;
@@ -44,8 +47,20 @@ public class SignInRequests {
         return invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
     }
 
-    /** The sign-in form, sent. */
+    /** The sign-in form, sent from a network of its own. */
     public static MockHttpServletRequestBuilder signIn(String email, String password) {
-        return post("/sign-in").with(csrf()).param("email", email).param("password", password);
+        return signIn(email, password, "2001:db8::" + Integer.toHexString(NETWORKS.incrementAndGet()));
+    }
+
+    /** The sign-in form, sent from this network. */
+    public static MockHttpServletRequestBuilder signIn(String email, String password, String network) {
+        return post("/sign-in")
+                .with(csrf())
+                .with(request -> {
+                    request.setRemoteAddr(network);
+                    return request;
+                })
+                .param("email", email)
+                .param("password", password);
     }
 }

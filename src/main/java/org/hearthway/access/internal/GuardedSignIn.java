@@ -39,13 +39,13 @@ class GuardedSignIn implements AuthenticationProvider {
                 .map(AccountRows.Stored::account)
                 .filter(found -> found.state() == Account.State.ACTIVE)
                 .map(Account::id);
-        var known = account.filter(id -> devices.isKnown(String.valueOf(asked.getDetails()), id))
-                .isPresent();
-        if (!begin(account, email, known)) {
+        var from = (SignInFrom) asked.getDetails();
+        var known = account.filter(id -> devices.isKnown(from.device(), id)).isPresent();
+        if ((!known && !delays.beginFrom(from.address())) || !begin(account, email, known)) {
             throw new LockedException("must wait");
         }
         var signedIn = passwords.authenticate(asked);
-        account.ifPresent(id -> delays.succeeded(id, known));
+        account.ifPresent(id -> delays.succeeded(id, known, from.address()));
         return signedIn;
     }
 

@@ -18,6 +18,7 @@ class PasswordDesk implements Passwords {
     private final AccountRows rows;
     private final Links links;
     private final OpenSignIns open;
+    private final SignInDelays delays;
     private final PasswordRules rules;
     private final PasswordEncoder encoder;
     private final AuditTrail trail;
@@ -26,12 +27,14 @@ class PasswordDesk implements Passwords {
             AccountRows rows,
             Links links,
             OpenSignIns open,
+            SignInDelays delays,
             PasswordRules rules,
             PasswordEncoder encoder,
             AuditTrail trail) {
         this.rows = rows;
         this.links = links;
         this.open = open;
+        this.delays = delays;
         this.rules = rules;
         this.encoder = encoder;
         this.trail = trail;
@@ -62,6 +65,7 @@ class PasswordDesk implements Passwords {
             throw new NotAvailable();
         }
         open.endAll(account.id());
+        delays.forget(account.id());
         trail.happened(SessionPerson.viewer(account), "password set: account " + account.id());
     }
 }

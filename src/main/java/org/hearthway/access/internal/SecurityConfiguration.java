@@ -77,7 +77,7 @@ class SecurityConfiguration {
         http.formLogin(form -> form.loginPage(SIGN_IN)
                 .loginProcessingUrl(SIGN_IN)
                 .usernameParameter("email")
-                .authenticationDetailsSource(devices::mark)
+                .authenticationDetailsSource(request -> SignInFrom.of(request, devices))
                 .failureHandler(failed));
         http.rememberMe(remember -> remember.rememberMeServices(stay).key(StaySignedIn.MADE_HERE));
         http.logout(logout -> logout.logoutRequestMatcher(SecurityConfiguration::asksOut)

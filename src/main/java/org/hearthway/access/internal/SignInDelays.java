@@ -6,19 +6,20 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.hearthway.base.AccountId;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Makes the next try wait after wrong passwords in a row: the first few at once, then 5 seconds, doubling up to a
- * quarter of an hour and never more, so that nobody is shut out for good. Addresses without an account wait alike, or
- * the waiting would tell who has one.
+ * quarter of an hour. The hundredth wrong one in a row is the last that is looked at (NIST SP 800-63B); from then on a
+ * known device or a new link lets the person in, so that nobody is shut out for good. Mail addresses without an account
+ * wait alike, or the waiting would tell who has one. Tries from one network wait too, however many accounts they are
+ * spread over; a known device does not.
  */
 @Component
 class SignInDelays {
@@ -26,25 +27,23 @@ class SignInDelays {
     private static final int AT_ONCE = 4;
     private static final Duration FIRST = Duration.ofSeconds(5);
     private static final Duration LONGEST = Duration.ofMinutes(15);
-    /** Tries at addresses without an account are kept in memory, and no more of them than this. */
-    private static final int STRANGERS = 10_000;
+    static final int MOST = 100;
+    /** Many families and a whole clinic may share one network. */
+    private static final int AT_ONCE_FROM_A_NETWORK = 30;
 
     private record Count(int failures, Instant next) {}
 
     private final JdbcClient jdbc;
     private final Clock clock;
-    private final Map<String, Count> strangers = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Count> eldest) {
-            return size() > STRANGERS;
-        }
-    };
+    private final TriesInMemory strangers;
+    private final TriesInMemory networks;
 
     SignInDelays(JdbcClient jdbc, Clock clock) {
         this.jdbc = jdbc;
         this.clock = clock;
+        this.strangers = new TriesInMemory(SignInDelays::after, MOST, clock);
+        this.networks = new TriesInMemory(
+                failures -> after(failures - AT_ONCE_FROM_A_NETWORK + AT_ONCE), Integer.MAX_VALUE, clock);
     }
 
     /** The wait after so many wrong passwords in a row. */
@@ -69,7 +68,7 @@ class SignInDelays {
                 continue;
             }
             var count = found.get();
-            if (clock.instant().isBefore(count.next())) {
+            if (count.failures() >= MOST || clock.instant().isBefore(count.next())) {
                 return false;
             }
             if (count(account, knownDevice, count.failures())) {
@@ -130,21 +129,34 @@ class SignInDelays {
                 .atOffset(ZoneOffset.UTC);
     }
 
-    /** The same for an address that has no account. */
-    boolean begin(String address) {
-        synchronized (strangers) {
-            var count = Objects.requireNonNullElse(strangers.get(address), new Count(0, Instant.MIN));
-            if (clock.instant().isBefore(count.next())) {
-                return false;
-            }
-            var failures = count.failures() + 1;
-            strangers.put(address, new Count(failures, clock.instant().plus(after(failures))));
-            return true;
+    /** The same for a mail address that has no account. */
+    boolean begin(String email) {
+        return strangers.begin(email);
+    }
+
+    /** The same for a network. */
+    boolean beginFrom(String network) {
+        return networks.begin(network);
+    }
+
+    /** The password was right: counting begins anew; on a known device for strangers' tries, too. */
+    @Transactional
+    public void succeeded(AccountId account, boolean knownDevice, String network) {
+        networks.succeeded(network);
+        forget(account, false);
+        if (knownDevice) {
+            forget(account, true);
         }
     }
 
-    /** The password was right: counting begins anew. */
-    void succeeded(AccountId account, boolean knownDevice) {
+    /** The person has set a new password: counting begins anew. */
+    @Transactional
+    public void forget(AccountId account) {
+        forget(account, false);
+        forget(account, true);
+    }
+
+    private void forget(AccountId account, boolean knownDevice) {
         jdbc.sql("""
                         update sign_in_delay set failures = 0, next_try = :now
                         where account = :account and known_device = :known

@@ -3,10 +3,12 @@ package org.hearthway.access.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesRegex;
 import static org.hamcrest.Matchers.not;
 import static org.hearthway.testing.SignInRequests.PASSWORD;
 import static org.hearthway.testing.SignInRequests.signIn;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
@@ -18,7 +20,9 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.Objects;
 import org.hearthway.access.Accounts;
+import org.hearthway.access.Passwords;
 import org.hearthway.base.AccountId;
+import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
@@ -50,6 +54,12 @@ class SignInTests {
 
     @Autowired
     private Accounts accounts;
+
+    @Autowired
+    private Passwords passwords;
+
+    @Autowired
+    private SignInDelays delays;
 
     @Autowired
     private ChildRegister register;
@@ -175,11 +185,7 @@ class SignInTests {
     @Test
     void aStrangersGuessesDoNotKeepTheRightPersonOutOnAKnownDevice() throws Exception {
         var parent = people.fresh(Role.CAREGIVER);
-        var device = web.perform(signIn(parent.email(), PASSWORD))
-                .andReturn()
-                .getResponse()
-                .getCookie("hearthway-device");
-        assertThat(device).isNotNull();
+        var device = deviceOf(parent);
         for (int tries = 1; tries <= 20; tries++) {
             web.perform(signIn(parent.email(), "guess " + tries));
         }
@@ -188,12 +194,78 @@ class SignInTests {
         web.perform(signIn(parent.email(), PASSWORD).cookie(device)).andExpect(redirectedUrl("/"));
     }
 
+    /** AU4: with all the patience of the world, of a thousand guesses a hundred are looked at; then two ways lead in. */
+    @Test
+    void looksAtAHundredGuessesAndThenAtNoneUntilThePersonComesFromAKnownDeviceOrWithANewLink() throws Exception {
+        var parent = people.fresh(Role.CAREGIVER);
+        var device = deviceOf(parent);
+        assertThat(looked(parent.account())).isEqualTo(SignInDelays.MOST);
+        clock.advance(Duration.ofDays(400));
+        web.perform(signIn(parent.email(), PASSWORD)).andExpect(redirectedUrl("/sign-in?wait"));
+
+        web.perform(signIn(parent.email(), PASSWORD).cookie(device)).andExpect(redirectedUrl("/"));
+
+        web.perform(signIn(parent.email(), PASSWORD)).andExpect(redirectedUrl("/"));
+        assertThat(looked(parent.account())).isEqualTo(SignInDelays.MOST);
+        var link = accounts.renewLink(People.with(Role.ADMINISTRATOR), parent.account());
+        passwords.set(SignInRequests.tokenOf(link), PASSWORD);
+        web.perform(signIn(parent.email(), PASSWORD)).andExpect(redirectedUrl("/"));
+    }
+
+    private Cookie deviceOf(SignInRequests.Somebody somebody) throws Exception {
+        return Objects.requireNonNull(web.perform(signIn(somebody.email(), PASSWORD))
+                .andReturn()
+                .getResponse()
+                .getCookie("hearthway-device"));
+    }
+
+    /** How many of a thousand guesses, a quarter of an hour apart, are looked at. */
+    private int looked(AccountId account) {
+        var looked = 0;
+        for (int guess = 0; guess < 1000; guess++) {
+            clock.advance(Duration.ofMinutes(15));
+            looked += delays.begin(account, false) ? 1 : 0;
+        }
+        return looked;
+    }
+
+    /** AU4: within one network the guesser waits, too, and the parent on a known device does not. */
+    @Test
+    void slowsDownOneNetworkThatTriesManyAccountsAndNotAKnownDeviceInIt() throws Exception {
+        var parent = people.fresh(Role.CAREGIVER);
+        var device = deviceOf(parent);
+        for (int tries = 1; tries <= 31; tries++) {
+            web.perform(signIn("guess" + tries + "@people.example", PASSWORD, "203.0.113.7"))
+                    .andExpect(redirectedUrl("/sign-in?wrong"));
+        }
+
+        web.perform(signIn("guess32@people.example", PASSWORD, "203.0.113.7"))
+                .andExpect(redirectedUrl("/sign-in?wait"));
+        web.perform(signIn(parent.email(), PASSWORD, "203.0.113.7")).andExpect(redirectedUrl("/sign-in?wait"));
+        web.perform(signIn(parent.email(), PASSWORD, "203.0.113.7").cookie(device))
+                .andExpect(redirectedUrl("/"));
+        web.perform(signIn(parent.email(), PASSWORD, "203.0.113.8")).andExpect(redirectedUrl("/"));
+        clock.advance(Duration.ofSeconds(5));
+        web.perform(signIn(parent.email(), PASSWORD, "203.0.113.7")).andExpect(redirectedUrl("/"));
+    }
+
+    @Test
+    void aNetworkFromWhichManyComeInNeverWaits() {
+        var parent = people.fresh(Role.CAREGIVER);
+        for (int morning = 0; morning < 200; morning++) {
+            assertThat(delays.beginFrom("203.0.113.9")).isTrue();
+            delays.succeeded(parent.account(), false, "203.0.113.9");
+        }
+    }
+
+    /** AU3. */
     @Test
     void keepsPasswordsAsArgon2idWith19MebibytesTwoRoundsOneLane() {
         // the setting of the OWASP Password Storage Cheat Sheet
         assertThat(hash(people.fresh(Role.NURSE).account())).startsWith("{argon2id}$argon2id$v=19$m=19456,t=2,p=1$");
     }
 
+    /** AU3. */
     @Test
     void raisesAnOlderHashAtTheNextSignIn() throws Exception {
         var nurse = people.fresh(Role.NURSE);
@@ -209,6 +281,7 @@ class SignInTests {
         web.perform(signIn(nurse.email(), PASSWORD)).andExpect(redirectedUrl("/"));
     }
 
+    /** AU7. */
     @Test
     void givesTheSessionANewNameSoThatOneHandedToThePersonIsWorthNothing() throws Exception {
         var nurse = people.fresh(Role.NURSE);
@@ -221,6 +294,7 @@ class SignInTests {
         assertThat(after.getId()).isNotEqualTo(before);
     }
 
+    /** AU7. */
     @Test
     void endsAtSignOut() throws Exception {
         var session = session(
@@ -237,6 +311,7 @@ class SignInTests {
         assertThat(session.isInvalid()).isTrue();
     }
 
+    /** AU7. */
     @Test
     void disablingEndsEverySessionOfThePersonAndLetsNobodyBackIn() throws Exception {
         var nurse = people.fresh(Role.NURSE);
@@ -254,6 +329,39 @@ class SignInTests {
 
         accounts.enable(People.with(Role.ADMINISTRATOR), nurse.account());
         web.perform(signIn(nurse.email(), PASSWORD)).andExpect(redirectedUrl("/"));
+    }
+
+    /** AU7: what a page that is still open sends to the server finds nobody signed in. */
+    @Test
+    void disablingEndsAPageThatIsOpen() throws Exception {
+        var nurse = people.fresh(Role.NURSE);
+        var open = session(web.perform(signIn(nurse.email(), PASSWORD)).andReturn());
+        accounts.disable(People.with(Role.ADMINISTRATOR), nurse.account());
+
+        // the component library answers, which has no servlet here
+        assertThatThrownBy(() -> web.perform(post("/?v-r=uidl&v-uiId=0").session(open)))
+                .isInstanceOf(ServletException.class);
+
+        assertThat(open.isInvalid()).isTrue();
+    }
+
+    @Test
+    void speaksThePersonsLanguageFromTheNextPageOn() throws Exception {
+        var parent = people.fresh(Role.CAREGIVER);
+        var open = session(web.perform(signIn(parent.email(), PASSWORD)).andReturn());
+        web.perform(get("/no-child-yet").session(open))
+                .andExpect(content().string(matchesRegex("(?s).*<html\\s+lang=\"en\".*")));
+
+        accounts.speak(People.as(parent.account(), Role.CAREGIVER), Language.ES);
+
+        web.perform(get("/no-child-yet").session(open))
+                .andExpect(content().string(matchesRegex("(?s).*<html\\s+lang=\"es\".*")));
+        web.perform(get("/no-child-yet?lang=en").session(open))
+                .andExpect(content().string(matchesRegex("(?s).*<html\\s+lang=\"en\".*")));
+        assertThat(accounts.byId(People.with(Role.NURSE), java.util.List.of(parent.account())))
+                .extractingByKey(parent.account())
+                .extracting(org.hearthway.access.Account::language)
+                .isEqualTo(Language.ES);
     }
 
     @Test
