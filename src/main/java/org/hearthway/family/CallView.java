@@ -10,7 +10,6 @@ import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
-import org.hearthway.path.Plans;
 import org.hearthway.sign.CallLines;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Sign.Urgency;
@@ -27,12 +26,12 @@ class CallView extends FamilyPage {
     private static final int REPORTS_SHOWN = 5;
 
     private final transient Signs signs;
-    private final transient Plans plans;
+    private final transient FamilyPlans plans;
     private final transient Gate gate;
     private final transient CallLines lines;
     private final transient ClinicSettings clinic;
 
-    CallView(Readers readers, Signs signs, Plans plans, Gate gate, CallLines lines, ClinicSettings clinic) {
+    CallView(Readers readers, Signs signs, FamilyPlans plans, Gate gate, CallLines lines, ClinicSettings clinic) {
         super(readers);
         this.signs = signs;
         this.plans = plans;
@@ -103,8 +102,8 @@ class CallView extends FamilyPage {
         var born = reader.words()
                 .dateWithYear(reader.language(), reader.child().data().birthDate());
         say(steps, reader.say("family.call.say.name", reader.child().fullName(), born));
-        plans.plan(reader.viewer(), reader.id())
-                .map(plan -> reader.text(plan.plan().template().name()))
+        plans.plan(reader)
+                .map(plan -> reader.text(plan.template().name()))
                 .ifPresent(path -> say(steps, reader.say("family.call.say.path", path, clinic.name())));
         say(steps, reader.say("family.call.say.see"));
         say(steps, reader.say("family.call.say.else"));

@@ -11,7 +11,6 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
-import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.CallLines;
@@ -30,12 +29,12 @@ class DatesView extends FamilyPage {
     private static final int OPEN_SHOWN = 4;
 
     private final transient Visits visits;
-    private final transient Plans plans;
+    private final transient FamilyPlans plans;
     private final transient Pumps pumps;
     private final transient Gate gate;
     private final transient CallLines lines;
 
-    DatesView(Readers readers, Visits visits, Plans plans, Pumps pumps, Gate gate, CallLines lines) {
+    DatesView(Readers readers, Visits visits, FamilyPlans plans, Pumps pumps, Gate gate, CallLines lines) {
         super(readers);
         this.visits = visits;
         this.plans = plans;
@@ -112,7 +111,7 @@ class DatesView extends FamilyPage {
 
     /** What the path asks for in the time ahead and nobody has booked, soonest first. */
     private List<Plan.VisitWindow> open(Reader reader, List<Visit> coming) {
-        var plan = plans.plan(reader.viewer(), reader.id());
+        var plan = plans.plan(reader);
         if (plan.isEmpty()) {
             return List.of();
         }
@@ -121,7 +120,7 @@ class DatesView extends FamilyPage {
                 .flatMap(visit -> visit.purpose().stream())
                 .toList();
         var horizon = reader.today().plusDays(DAYS_AHEAD);
-        return plan.get().plan().stages().stream()
+        return plan.get().stages().stream()
                 .flatMap(stage -> stage.visits().stream())
                 .filter(window -> !known.contains(window.purpose()))
                 .filter(window -> !window.until().isBefore(reader.today()))

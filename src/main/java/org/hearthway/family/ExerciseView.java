@@ -11,7 +11,6 @@ import org.hearthway.base.Gate;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
-import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Planned;
@@ -22,12 +21,12 @@ import org.hearthway.program.HomeWeek.Planned;
 class ExerciseView extends FamilyPage {
 
     private final transient HomeWeek week;
-    private final transient Plans plans;
+    private final transient FamilyPlans plans;
     private final transient Gate gate;
     private transient String name = "";
     private transient String below = "";
 
-    ExerciseView(Readers readers, HomeWeek week, Plans plans, Gate gate) {
+    ExerciseView(Readers readers, HomeWeek week, FamilyPlans plans, Gate gate) {
         super(readers);
         this.week = week;
         this.plans = plans;
@@ -61,7 +60,7 @@ class ExerciseView extends FamilyPage {
         below = date.equals(reader.today())
                 ? reader.say("family.exercise.which", reader.name(), planned.indexOf(here) + 1, planned.size())
                 : reader.say("family.exercise.on", reader.name(), date);
-        var cautions = plans.precautions(reader.viewer(), reader.id(), date).stream()
+        var cautions = plans.precautions(reader, date).stream()
                 .filter(care -> here.exercise().tags().contains(care.rule().tag()))
                 .toList();
         var page = Tags.div("hw-stack hw-exercise", new Stage(reader, here), what(reader, here), dose(reader, here));

@@ -3,7 +3,6 @@ package org.hearthway.family;
 import java.time.temporal.ChronoUnit;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
-import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.pump.Pumps;
 import org.hearthway.visit.Visit;
@@ -17,10 +16,10 @@ class Facts {
     private static final int A_STAGE_OF_WEEKS = 21;
 
     private final Visits visits;
-    private final Plans plans;
+    private final FamilyPlans plans;
     private final Pumps pumps;
 
-    Facts(Visits visits, Plans plans, Pumps pumps) {
+    Facts(Visits visits, FamilyPlans plans, Pumps pumps) {
         this.visits = visits;
         this.plans = plans;
         this.pumps = pumps;
@@ -63,10 +62,10 @@ class Facts {
     }
 
     private com.vaadin.flow.component.Component where(Reader reader) {
-        var plan = plans.plan(reader.viewer(), reader.id());
-        return plan.flatMap(p -> p.plan().now())
+        var plan = plans.plan(reader);
+        return plan.flatMap(Plan::now)
                 .map(now -> now(reader, now))
-                .orElseGet(() -> plan.flatMap(p -> p.plan().stages().stream()
+                .orElseGet(() -> plan.flatMap(p -> p.stages().stream()
                                 .filter(stage -> stage.state() == Plan.State.TO_COME)
                                 .findFirst())
                         .map(first -> fact(

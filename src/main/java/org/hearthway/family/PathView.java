@@ -7,7 +7,6 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
-import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.visit.Visit;
@@ -18,10 +17,10 @@ import org.hearthway.visit.Visits;
 @PermitAll
 class PathView extends FamilyPage {
 
-    private final transient Plans plans;
+    private final transient FamilyPlans plans;
     private final transient Visits visits;
 
-    PathView(Readers readers, Plans plans, Visits visits) {
+    PathView(Readers readers, FamilyPlans plans, Visits visits) {
         super(readers);
         this.plans = plans;
         this.visits = visits;
@@ -39,15 +38,17 @@ class PathView extends FamilyPage {
 
     @Override
     void draw(Reader reader) {
-        plans.plan(reader.viewer(), reader.id())
-                .ifPresentOrElse(plan -> way(reader, plan.plan()), () -> add(none(reader)));
+        plans.plan(reader).ifPresentOrElse(plan -> way(reader, plan), () -> add(none(reader)));
     }
 
-    private static Component none(Reader reader) {
-        return Tags.div(
-                "",
-                Bits.hero(reader.say("family.path.of", reader.name()), reader.say("family.path.none")),
-                Tags.p("u-lead", reader.say("family.path.none.then")));
+    private Component none(Reader reader) {
+        return plans.isHeldBack(reader)
+                ? none(reader, reader.say("family.path.unread"), reader.say("family.path.unread.then"))
+                : none(reader, reader.say("family.path.none"), reader.say("family.path.none.then"));
+    }
+
+    private static Component none(Reader reader, String title, String then) {
+        return Tags.div("", Bits.hero(reader.say("family.path.of", reader.name()), title), Tags.p("u-lead", then));
     }
 
     private void way(Reader reader, Plan plan) {
@@ -180,7 +181,7 @@ class PathView extends FamilyPage {
 
     private Component why(Reader reader, Planned stage) {
         var why = Tags.p("hw-why", "");
-        why.add(Bits.el("b", "", reader.say("family.why.then") + " "), Tags.span("", reader.text(plans.why(stage))));
+        why.add(Bits.el("b", "", reader.say("family.why.then") + " "), Tags.span("", plans.why(reader, stage)));
         return why;
     }
 }
