@@ -177,11 +177,12 @@ class BookedVisits implements Visits {
     @Override
     @Transactional
     public void askToMove(Viewer viewer, VisitId id, int sequence, String wish) {
-        answer(viewer, id, sequence, Answer.ASKED_TO_MOVE, wish.strip());
+        answer(viewer, id, sequence, Answer.ASKED_TO_MOVE, wish);
     }
 
-    private void answer(Viewer viewer, VisitId id, int sequence, Answer answer, String wish) {
+    private void answer(Viewer viewer, VisitId id, int sequence, Answer answer, String typed) {
         var old = toChange(viewer, Action.ANSWER_VISIT, id);
+        var wish = typed.strip();
         var now = clock.instant();
         if (old.sequence() != sequence
                 || old.state() != State.BOOKED

@@ -1,0 +1,473 @@
+package org.hearthway.laws;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.hearthway.testing.SignInRequests.PASSWORD;
+import static org.hearthway.testing.SignInRequests.signIn;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
+
+import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.dom.Element;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import com.vaadin.flow.router.Location;
+import com.vaadin.flow.router.RouteParameters;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.hearthway.access.Accounts;
+import org.hearthway.access.NewAccount;
+import org.hearthway.audit.AuditTrail;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Invalid;
+import org.hearthway.base.Language;
+import org.hearthway.base.Role;
+import org.hearthway.base.Viewer;
+import org.hearthway.caseload.Needs;
+import org.hearthway.caseload.engine.Rule;
+import org.hearthway.child.ChildData;
+import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Households;
+import org.hearthway.child.Households.Reach;
+import org.hearthway.path.Plans;
+import org.hearthway.program.HomeWeek;
+import org.hearthway.program.Programs;
+import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.pump.Pumps;
+import org.hearthway.reminder.Outbox;
+import org.hearthway.sign.Signs;
+import org.hearthway.testing.Children;
+import org.hearthway.testing.HostileStrings;
+import org.hearthway.testing.People;
+import org.hearthway.testing.SignInRequests;
+import org.hearthway.testing.WebTest;
+import org.hearthway.visit.VisitId;
+import org.hearthway.visit.Visits;
+import org.hearthway.words.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.context.annotation.Import;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.test.web.servlet.MockMvc;
+
+/**
+ * IO3, IO4: whatever a person types anywhere comes back letter for letter, or is refused with the field, the bound and
+ * the way out; stands as text on every page that shows it; and is in no line of the trail and no mail.
+ */
+@WebTest
+@Import(SignInRequests.class)
+class HostileTextTests {
+
+    private static final Viewer.Person ADMINISTRATOR = People.with(Role.ADMINISTRATOR);
+    private static final Viewer.Person COORDINATOR = People.with(Role.COORDINATOR);
+    private static final Viewer.Person NURSE = People.with(Role.NURSE);
+    private static final Viewer.Person THERAPIST = People.with(Role.THERAPIST);
+    private static final Viewer.Person PHYSICIAN = People.with(Role.PHYSICIAN);
+    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
+    private static final LocalDateTime VISIT = LocalDateTime.of(2026, 3, 24, 10, 30);
+
+    @Autowired
+    private ApplicationContext program;
+
+    @Autowired
+    private MockMvc web;
+
+    @Autowired
+    private SignInRequests people;
+
+    @Autowired
+    private Accounts accounts;
+
+    @Autowired
+    private ChildRegister register;
+
+    @Autowired
+    private Households households;
+
+    @Autowired
+    private Visits visits;
+
+    @Autowired
+    private Signs signs;
+
+    @Autowired
+    private Needs needs;
+
+    @Autowired
+    private Outbox outbox;
+
+    @Autowired
+    private Programs programs;
+
+    @Autowired
+    private HomeWeek week;
+
+    @Autowired
+    private Plans plans;
+
+    @Autowired
+    private Pumps pumps;
+
+    @Autowired
+    private AuditTrail trail;
+
+    @Autowired
+    private Words words;
+
+    private ChildId child = ChildId.random();
+    private SignInRequests.Somebody parentsSignIn;
+    private Viewer.Person parent = People.with(Role.CAREGIVER);
+
+    /**
+     * A place where a person types.
+     *
+     * @param name what is typed
+     * @param field that a refusal names
+     * @param bound the most characters that it takes
+     * @param put types it
+     * @param read reads it back
+     */
+    private record Sink(
+            String name, String field, int bound, BiConsumer<ChildId, String> put, Function<ChildId, String> read) {}
+
+    private List<Sink> sinks() {
+        return List.of(
+                new Sink(
+                        "note to the team",
+                        "note",
+                        2000,
+                        (c, text) -> signs.report(
+                                parent, c, new Signs.ReportData(UUID.randomUUID(), List.of(), false, text)),
+                        c -> signs.of(parent, c).get(0).note()),
+                new Sink(
+                        "note on a session",
+                        "note",
+                        2000,
+                        (c, text) -> week.log(parent, c, session(text)),
+                        c -> week.entries(NURSE, c, TODAY, TODAY).get(0).entry().note()),
+                new Sink(
+                        "note on a program's line",
+                        "lines[0].note",
+                        500,
+                        (c, text) -> programs.save(THERAPIST, c, draft(text, "as agreed"), seen(c)),
+                        c -> programs.latest(parent, c)
+                                .orElseThrow()
+                                .lines()
+                                .get(0)
+                                .note()),
+                new Sink(
+                        "reason of a program",
+                        "reason",
+                        500,
+                        (c, text) -> programs.save(THERAPIST, c, draft("", text), seen(c)),
+                        c -> programs.latest(parent, c).orElseThrow().reason()),
+                new Sink(
+                        "reason of a path",
+                        "reason",
+                        500,
+                        (c, text) -> plans.begin(PHYSICIAN, c, "itb", TODAY, text),
+                        c -> plans.decisions(PHYSICIAN, c).get(0).reason()),
+                new Sink(
+                        "note on a fill",
+                        "note",
+                        500,
+                        (c, text) -> pumps.record(
+                                NURSE,
+                                c,
+                                new Pumps.FillData(TODAY, TODAY.plusDays(80), 5, text),
+                                pumps.current(NURSE, c).map(Pumps.Fill::number).orElse(0L)),
+                        c -> pumps.current(NURSE, c).orElseThrow().note()),
+                new Sink(
+                        "place of a visit",
+                        "place",
+                        200,
+                        (c, text) -> book(c, text),
+                        c -> visits.upcoming(parent, c).get(0).place()),
+                new Sink(
+                        "wish to move",
+                        "wish",
+                        500,
+                        (c, text) -> visits.askToMove(parent, book(c, ""), 0, text),
+                        c -> visits.upcoming(parent, c).stream()
+                                .map(visit -> visit.wish())
+                                .filter(wish -> !wish.isEmpty())
+                                .findFirst()
+                                .orElseThrow()),
+                new Sink(
+                        "note on a call",
+                        "note",
+                        500,
+                        (c, text) -> outbox.called(COORDINATOR, call(c).id(), true, text, call(c).version()),
+                        c -> outbox.of(COORDINATOR, c).stream()
+                                .filter(message -> message.state() == Outbox.State.CALLED)
+                                .findFirst()
+                                .orElseThrow()
+                                .note()),
+                new Sink(
+                        "reason for setting aside",
+                        "reason",
+                        500,
+                        (c, text) -> needs.setAside(NURSE, item(c).id(), TODAY.plusDays(1), text, item(c).version()),
+                        c -> item(c).aside().orElseThrow().reason()),
+                new Sink(
+                        "what came of it",
+                        "words",
+                        500,
+                        (c, text) -> needs.close(NURSE, item(c).id(), Needs.Outcome.SPOKE, text, item(c).version()),
+                        c -> needs.left(NURSE, java.time.Instant.EPOCH).stream()
+                                .filter(gone -> gone.child().equals(c))
+                                .findFirst()
+                                .orElseThrow()
+                                .left()
+                                .orElseThrow()
+                                .words()));
+    }
+
+    /** Names take no line ends and the like; they name the field instead. */
+    private List<Sink> names() {
+        return List.of(
+                new Sink(
+                        "used name",
+                        "usedName",
+                        80,
+                        (c, text) -> change(c, text, "Halloway"),
+                        c -> register.get(parent, c).data().usedName()),
+                new Sink(
+                        "family name",
+                        "familyName",
+                        120,
+                        (c, text) -> change(c, "Wren", text),
+                        c -> register.get(parent, c).data().familyName()),
+                new Sink(
+                        "name of a caregiver",
+                        "name",
+                        120,
+                        this::invite,
+                        c -> households.caregivers(NURSE, c).stream()
+                                .map(caregiver -> accounts.byId(NURSE, List.of(caregiver.account())))
+                                .flatMap(found -> found.values().stream())
+                                .map(account -> account.name())
+                                .filter(name -> !name.equals("Ana Lindgren"))
+                                .findFirst()
+                                .orElseThrow()));
+    }
+
+    private void change(ChildId c, String usedName, String familyName) {
+        var data = new ChildData(usedName, familyName, LocalDate.of(2019, 5, 4), Optional.of(3), 2);
+        register.change(ADMINISTRATOR, c, data, register.get(ADMINISTRATOR, c).version());
+    }
+
+    private void invite(ChildId c, String name) {
+        var invited = accounts.invite(
+                ADMINISTRATOR,
+                new NewAccount(name, People.freshEmail(), "", Set.of(Role.CAREGIVER), Language.EN, People.ZONE));
+        households.link(ADMINISTRATOR, c, invited.account(), Reach.VIEW_ONLY);
+    }
+
+    private static HomeWeek.Entry session(String note) {
+        return new HomeWeek.Entry(
+                UUID.randomUUID(),
+                "bridge",
+                TODAY,
+                HomeWeek.Outcome.DONE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(8),
+                Optional.of(HomeWeek.RatedBy.ADULT),
+                note);
+    }
+
+    private static Programs.Draft draft(String note, String reason) {
+        var line = new ProgramLine(
+                "bridge",
+                new Dose(2, 8, 0, 0, 1),
+                ProgramLine.Side.NONE,
+                EnumSet.allOf(DayOfWeek.class),
+                TODAY,
+                Optional.empty(),
+                note);
+        return new Programs.Draft(TODAY, List.of(line), reason);
+    }
+
+    private int seen(ChildId c) {
+        return programs.latest(THERAPIST, c).map(Programs.Version::number).orElse(0);
+    }
+
+    private VisitId book(ChildId c, String place) {
+        return visits.book(COORDINATOR, c, new Visits.Booking("operation", VISIT, 45, place, Optional.empty()));
+    }
+
+    private Outbox.Message call(ChildId c) {
+        if (visits.upcoming(COORDINATOR, c).isEmpty()) {
+            book(c, "");
+        }
+        return outbox.of(COORDINATOR, c).stream()
+                .filter(message -> message.channel() == Outbox.Channel.CALL)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Needs.Item item(ChildId c) {
+        return needs.open(NURSE).stream()
+                .filter(open -> open.child().equals(c) && open.cause().rule() == Rule.PAIN)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @BeforeEach
+    void aChildWithOneParent() {
+        child = Children.enter(register);
+        parentsSignIn = people.fresh(Role.CAREGIVER);
+        parent = People.as(parentsSignIn.account(), Role.CAREGIVER);
+        households.link(ADMINISTRATOR, child, parent.account(), Reach.FULL);
+    }
+
+    @AfterEach
+    void signOut() {
+        SecurityContextHolder.clearContext();
+        UI.setCurrent(null);
+    }
+
+    static Stream<String> hostile() {
+        return HostileStrings.all();
+    }
+
+    @ParameterizedTest
+    @MethodSource("hostile")
+    void comesBackLetterForLetterAndStandsAsTextOnEveryPage(String typed) throws Exception {
+        for (var sink : sinks()) {
+            sink.put().accept(child, typed);
+            assertThat(sink.read().apply(child)).as(sink.name()).isEqualTo(typed.strip());
+        }
+        for (var sink : names()) {
+            var refused = catchThrowableOfType(Invalid.class, () -> sink.put().accept(child, typed));
+            if (refused == null) {
+                assertThat(sink.read().apply(child)).as(sink.name()).isEqualTo(typed.strip());
+            } else {
+                assertThat(refused.problems())
+                        .as(sink.name())
+                        .extracting(p -> p.field())
+                        .containsOnly(sink.field());
+                assertThat(typed.chars().anyMatch(Character::isISOControl) || typed.length() > sink.bound())
+                        .as(sink.name())
+                        .isTrue();
+            }
+        }
+        var familys = pages(
+                parentsSignIn,
+                "family.TodayView",
+                "family.DatesView",
+                "family.PathView",
+                "family.CallView",
+                "family.NotesView",
+                "family.WeekView");
+        staysText(familys, typed);
+        assertThat(shown(familys)).contains(typed.strip());
+        var folder = pages(
+                people.fresh(Role.NURSE),
+                "path.ui.PathView",
+                "pump.ui.PumpView",
+                "sign.ui.SignsView",
+                "program.ui.ProgramView");
+        staysText(folder, typed);
+        assertThat(shown(folder)).contains(typed.strip());
+        assertThat(trail.newest(ADMINISTRATOR, 100))
+                .noneMatch(line -> line.what().contains(typed.strip()));
+        assertThat(outbox.of(COORDINATOR, child))
+                .filteredOn(message -> message.channel() == Outbox.Channel.MAIL)
+                .isNotEmpty()
+                .noneMatch(mail ->
+                        mail.subject().contains(typed.strip()) || mail.body().contains(typed.strip()));
+    }
+
+    /** Pages as a person sees them, about the child. */
+    private List<Component> pages(SignInRequests.Somebody somebody, String... names) throws Exception {
+        var session = web.perform(signIn(somebody.email(), PASSWORD))
+                .andReturn()
+                .getRequest()
+                .getSession(false);
+        SecurityContextHolder.setContext(
+                (SecurityContext) Objects.requireNonNull(session).getAttribute("SPRING_SECURITY_CONTEXT"));
+        return Arrays.stream(names).map(this::page).toList();
+    }
+
+    private Component page(String name) {
+        UI.setCurrent(new UI());
+        var event = mock(BeforeEnterEvent.class);
+        when(event.getRouteParameters()).thenReturn(new RouteParameters(Map.of("child", child.toString())));
+        when(event.getLocation()).thenReturn(new Location("my/" + child));
+        try {
+            var page = (Component)
+                    program.getAutowireCapableBeanFactory().createBean(Class.forName(Code.ROOT + "." + name));
+            ((BeforeEnterObserver) page).beforeEnter(event);
+            return page;
+        } catch (ClassNotFoundException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String shown(List<Component> pages) {
+        var told = new StringBuilder();
+        pages.stream()
+                .flatMap(page -> elements(page.getElement()))
+                .filter(Element::isTextNode)
+                .forEach(text -> told.append(text.getText()).append('\n'));
+        return told.toString();
+    }
+
+    private static void staysText(List<Component> pages, String typed) {
+        var elements =
+                pages.stream().flatMap(page -> elements(page.getElement())).toList();
+        assertThat(elements)
+                .filteredOn(e -> !e.isTextNode() && e.getProperty("innerHTML") != null)
+                .allMatch(e -> e.getClassList().contains("hw-drawing"))
+                .noneMatch(e -> e.getProperty("innerHTML").contains("taken"));
+        assertThat(elements)
+                .filteredOn(e -> !e.isTextNode() && e.hasAttribute("href"))
+                .noneMatch(e -> e.getAttribute("href").contains(typed));
+    }
+
+    private static Stream<Element> elements(Element element) {
+        return Stream.concat(Stream.of(element), element.getChildren().flatMap(HostileTextTests::elements));
+    }
+
+    @Test
+    void tenThousandCharactersAreRefusedWithTheFieldTheBoundAndTheWayOut() {
+        var tooLong = "A long day. ".repeat(1000).substring(0, 10_000);
+        week.log(parent, child, session("it hurt"));
+        for (var sink : Stream.concat(sinks().stream(), names().stream()).toList()) {
+            var refused = catchThrowableOfType(Invalid.class, () -> sink.put().accept(child, tooLong));
+            assertThat(refused).as(sink.name()).isNotNull();
+            assertThat(refused.problems()).as(sink.name()).singleElement().satisfies(problem -> {
+                assertThat(problem.field()).isEqualTo(sink.field());
+                for (var language : Language.values()) {
+                    // a bound, then what to do: more than one sentence, or a sentence that says both
+                    assertThat(words.say(language, problem).replaceAll("[.,\\u00a0\\h](?=\\d)", ""))
+                            .contains(String.valueOf(sink.bound()))
+                            .hasSizeGreaterThan(30)
+                            .doesNotContain("A long day");
+                }
+            });
+        }
+    }
+}
