@@ -10,6 +10,7 @@ import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
 
 /** A child's plan on its pathway. */
@@ -83,6 +84,16 @@ public interface Plans {
      * @throws org.hearthway.base.Invalid naming field and bound
      */
     void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason);
+
+    /** What the child's path is usually chosen for, held against this child; empty while no path was begun. */
+    List<Remark> advice(Viewer viewer, ChildId child);
+
+    /**
+     * The same for a path that the child would begin on a day; nothing is saved.
+     *
+     * @throws org.hearthway.base.Invalid when the path is not known or the day lies out of bounds
+     */
+    List<Remark> adviceIfBegun(Viewer viewer, ChildId child, String pathway, LocalDate day);
 
     /**
      * What would move if the change were made.

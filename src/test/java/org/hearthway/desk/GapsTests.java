@@ -98,7 +98,7 @@ class GapsTests {
         var why = new Plan.Why(Plan.Origin.RULE, Optional.empty(), Optional.empty(), BEGUN, Optional.empty(), false);
         var planned = new Plan.Planned(
                 stage, state, BEGUN, BEGUN, BEGUN, BEGUN.plusYears(9), why, List.of(windows), List.of());
-        return new Plan(new Template("path", 1, name, List.of(stage)), TODAY, List.of(planned));
+        return new Plan(new Template("path", 1, name, List.of(stage), List.of()), TODAY, List.of(planned));
     }
 
     private static Plan.VisitWindow window(String visit, int from, int until) {

@@ -13,11 +13,13 @@ import org.hearthway.base.Bilingual;
  * @param version version of the content
  * @param name in trade terms, such as "Nerve-root surgery (SDR)"
  * @param stages in order
+ * @param advice for whom it is usually chosen, as sources say; in the order it is told
  */
-public record Template(String id, int version, Bilingual name, List<Stage> stages) {
+public record Template(String id, int version, Bilingual name, List<Stage> stages, List<Advice> advice) {
 
     public Template {
         stages = List.copyOf(stages);
+        advice = List.copyOf(advice);
     }
 
     /** The stage with this identifier, if there is one. */

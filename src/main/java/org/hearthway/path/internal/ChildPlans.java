@@ -16,6 +16,7 @@ import org.hearthway.base.Invalid;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.ChildRegister;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans;
@@ -23,6 +24,7 @@ import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Planner;
+import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.path.internal.DecisionRecords.Row;
@@ -37,6 +39,7 @@ class ChildPlans implements Plans {
     private final PathKind paths;
     private final DecisionRecords records;
     private final PathReasons reasons;
+    private final ChildRegister children;
     private final DecisionBounds bounds;
     private final ClinicCalendar calendar;
     private final ClinicSettings settings;
@@ -48,6 +51,7 @@ class ChildPlans implements Plans {
             PathKind paths,
             DecisionRecords records,
             PathReasons reasons,
+            ChildRegister children,
             DecisionBounds bounds,
             ClinicCalendar calendar,
             ClinicSettings settings,
@@ -57,6 +61,7 @@ class ChildPlans implements Plans {
         this.paths = paths;
         this.records = records;
         this.reasons = reasons;
+        this.children = children;
         this.bounds = bounds;
         this.calendar = calendar;
         this.settings = settings;
@@ -117,6 +122,28 @@ class ChildPlans implements Plans {
         var version = Standing.of(records.of(child)).map(Standing::version).orElse(0L) + 1;
         add(viewer, child, version, Kind.BEGUN, pathway, Optional.empty(), Optional.of(day), reason);
         events.publishEvent(new PathChanged(child, viewer, clock.instant(), reasons.begun(template(pathway), day)));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Remark> advice(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        return Standing.of(records.of(child))
+                .map(s -> remarks(viewer, child, s.pathway(), s.course()))
+                .orElse(List.of());
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Remark> adviceIfBegun(Viewer viewer, ChildId child, String pathway, LocalDate day) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        bounds.outlook(paths.find(pathway), day, today());
+        return remarks(viewer, child, pathway, new Course(day, Map.of()));
+    }
+
+    private List<Remark> remarks(Viewer viewer, ChildId child, String pathway, Course course) {
+        var data = children.get(viewer, child).data();
+        return Remark.on(plan(pathway, course), data.birthDate(), data.gmfcs());
     }
 
     @Override

@@ -23,13 +23,24 @@ class DecisionBounds {
 
     void begin(Optional<Template> pathway, LocalDate day, String reason, LocalDate today) {
         var problems = new ArrayList<>(reasonProblems(reason));
+        problems.addAll(beginProblems(pathway, day, today));
+        Invalid.ifAny(problems);
+    }
+
+    /** The same without a reason, which is not needed while nothing is saved. */
+    void outlook(Optional<Template> pathway, LocalDate day, LocalDate today) {
+        Invalid.ifAny(beginProblems(pathway, day, today));
+    }
+
+    private static List<Problem> beginProblems(Optional<Template> pathway, LocalDate day, LocalDate today) {
+        var problems = new ArrayList<Problem>();
         if (pathway.isEmpty()) {
             problems.add(Problem.at("pathway", "path.problem.pathway"));
         }
         if (day.isBefore(today.minusYears(YEARS_BACK)) || day.isAfter(today.plusYears(BEGIN_YEARS_AHEAD))) {
             problems.add(Problem.at("day", "path.problem.begin-day", YEARS_BACK, BEGIN_YEARS_AHEAD));
         }
-        Invalid.ifAny(problems);
+        return problems;
     }
 
     void reason(String reason) {

@@ -70,7 +70,9 @@ class PathKind implements ContentKind {
         if (stages.isEmpty()) {
             file.wrong("stages", "\"stages\" is missing or empty", "at least one stage");
         }
-        var template = new Template(file.id(), provenance.version(), name, stages);
+        var ids = stages.stream().map(Stage::id).toList();
+        var advice = new AdviceReader(ids).read(file.list("advice"));
+        var template = new Template(file.id(), provenance.version(), name, stages, advice);
         checkEnds(template, entries);
         templates.put(template.id(), template);
         familyTexts.add(familyText(template, provenance));

@@ -1,6 +1,7 @@
 package org.hearthway.path.ui;
 
 import com.vaadin.flow.component.HasValidation;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.radiobutton.RadioGroupVariant;
@@ -14,20 +15,23 @@ import org.hearthway.base.Problem;
 import org.hearthway.parts.DayField;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
+import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
 import org.hearthway.words.Words;
 
-/** Begins a path: which one, from which day, and why. */
+/** Begins a path: which one, from which day, and why; what sources advise for it is told as soon as it is chosen. */
 final class BeginForm extends Section {
 
     private static final int REASON_MOST = 500;
 
-    /** Takes what was typed, or refuses with {@link Invalid}. */
-    interface Begin {
-        void on(String pathway, LocalDate day, String reason);
+    /** What the form asks for; each refuses with {@link Invalid}. */
+    interface Acts {
+        List<Remark> advice(String pathway, LocalDate day);
+
+        void begin(String pathway, LocalDate day, String reason);
     }
 
-    BeginForm(StageWords say, Words words, List<Template> pathways, LocalDate today, Begin taken) {
+    BeginForm(StageWords say, Words words, List<Template> pathways, LocalDate today, Acts acts) {
         addClassNames("hw-sheet", "u-edged", "u-onpaper", "u-own", "hw-fields");
         getElement().setAttribute("aria-label", say.say("path.begin.title"));
         var pathway = new RadioButtonGroup<Template>(say.say("path.begin.pathway"));
@@ -40,12 +44,27 @@ final class BeginForm extends Section {
         var reason = new TextField(say.say("path.change.reason"));
         reason.setMaxLength(REASON_MOST);
         reason.setWidthFull();
+        var advice = new Div();
+        Runnable advise = () -> {
+            advice.removeAll();
+            if (!pathway.isEmpty() && !day.isEmpty()) {
+                try {
+                    var remarks = acts.advice(pathway.getValue().id(), day.getValue());
+                    advice.add(new AdviceList(say, remarks, today));
+                } catch (Invalid dayOutOfBounds) {
+                    // the field says so when the path is to begin
+                }
+            }
+        };
+        pathway.addValueChangeListener(chosen -> advise.run());
+        day.addValueChangeListener(chosen -> advise.run());
         Map<String, HasValidation> fields = Map.of("pathway", pathway, "day", day, "reason", reason);
         add(
                 Tags.div("hw-colh", Tags.h2("", say.say("path.begin.title"))),
                 Tags.p("hw-s hw-quiet", say.say("path.begin.hint")),
                 pathway,
                 day,
+                advice,
                 reason,
                 Tags.div("u-row u-end", Tags.button("main", say.say("path.begin.do"), pressed -> {
                     try {
@@ -57,7 +76,7 @@ final class BeginForm extends Section {
                             problems.add(Problem.at("day", "path.problem.day"));
                         }
                         Invalid.ifAny(problems);
-                        taken.on(pathway.getValue().id(), day.getValue(), reason.getValue());
+                        acts.begin(pathway.getValue().id(), day.getValue(), reason.getValue());
                     } catch (Invalid invalid) {
                         Told.problems(invalid.problems(), fields, words, say.language());
                     }

@@ -40,6 +40,7 @@ import org.hearthway.path.Plans.Preview;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Remark;
 import org.hearthway.path.internal.GapWords;
 import org.hearthway.words.Words;
 
@@ -198,19 +199,26 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                         beside.add(beginForm());
                     })));
         }
+        if (stage.isEmpty()) {
+            beside.add(new AdviceList(say, plans.advice(viewer, child), plan.today()));
+        }
     }
 
     private Component beginForm() {
-        return new BeginForm(
-                say,
-                words,
-                plans.pathways(),
-                LocalDate.ofInstant(clock.instant(), settings.zone()),
-                (path, day, why) -> {
-                    plans.begin(viewer, child, path, day, why);
-                    Told.done(say.say("path.begin.done"));
-                    leave();
-                });
+        var today = LocalDate.ofInstant(clock.instant(), settings.zone());
+        return new BeginForm(say, words, plans.pathways(), today, new BeginForm.Acts() {
+            @Override
+            public List<Remark> advice(String path, LocalDate day) {
+                return plans.adviceIfBegun(viewer, child, path, day);
+            }
+
+            @Override
+            public void begin(String path, LocalDate day, String reason) {
+                plans.begin(viewer, child, path, day, reason);
+                Told.done(say.say("path.begin.done"));
+                leave();
+            }
+        });
     }
 
     private void drawDecisions(LocalDate today) {

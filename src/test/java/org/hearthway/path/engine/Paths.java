@@ -80,7 +80,7 @@ final class Paths {
     }
 
     static Template path(Stage... stages) {
-        return new Template("test", 1, Bilingual.same("test"), List.of(stages));
+        return new Template("test", 1, Bilingual.same("test"), List.of(stages), List.of());
     }
 
     static Course begun(String day) {

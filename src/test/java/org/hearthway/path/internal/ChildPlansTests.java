@@ -3,10 +3,13 @@ package org.hearthway.path.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.Mockito.mock;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
@@ -18,11 +21,15 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Child;
+import org.hearthway.child.ChildData;
+import org.hearthway.child.ChildRegister;
 import org.hearthway.content.ContentReading;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.engine.Remark;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.LeanClinic;
@@ -51,6 +58,11 @@ class ChildPlansTests {
             return new Heard();
         }
 
+        @Bean
+        ChildRegister children() {
+            return mock();
+        }
+
         /** Knows no kind of visit; the cross-check has a test of its own. */
         @Bean
         VisitKindNames visitKinds() {
@@ -75,6 +87,9 @@ class ChildPlansTests {
 
     @Autowired
     private Plans plans;
+
+    @Autowired
+    private ChildRegister children;
 
     @Autowired
     private PathKind paths;
@@ -124,6 +139,49 @@ class ChildPlansTests {
         assertThat(plans.all(SURGEON)).doesNotContainKey(child);
         assertThatThrownBy(() -> plans.preview(SURGEON, child, new Change.Fix("operation", SURGERY)))
                 .isInstanceOf(Invalid.class);
+    }
+
+    @Test
+    void adviceCountsTheAgeOnTheDayOfSurgeryAndMovesWithIt() {
+        var born = LocalDate.of(2016, 2, 11);
+        given(children.get(SURGEON, child))
+                .willReturn(new Child(child, new ChildData("Ada", "Test", born, Optional.of(2), 1), 1));
+        assertThat(plans.advice(SURGEON, child)).isEmpty();
+        begin();
+        assertThat(age(plans.advice(SURGEON, child)).answer()).isEqualTo(Remark.Answer.USUAL);
+        plans.apply(SURGEON, child, new Change.Fix("operation", SURGERY.plusDays(1)), "one day later", 2);
+        assertThat(age(plans.advice(SURGEON, child)).answer()).isEqualTo(Remark.Answer.OUTSIDE);
+        assertThat(age(plans.advice(SURGEON, child)).own()).contains(10);
+    }
+
+    @Test
+    void adviceForAPathToBeginSavesNothingAndBlocksNothing() {
+        var born = LocalDate.of(2025, 1, 1);
+        given(children.get(SURGEON, child))
+                .willReturn(new Child(child, new ChildData("Ada", "Test", born, Optional.empty(), 1), 1));
+        var remarks = plans.adviceIfBegun(SURGEON, child, "sdr", BEGIN);
+        assertThat(age(remarks).answer()).isEqualTo(Remark.Answer.OUTSIDE);
+        assertThat(plans.plan(SURGEON, child)).isEmpty();
+        assertThatThrownBy(() -> plans.adviceIfBegun(SURGEON, child, "no-such-path", BEGIN))
+                .isInstanceOf(Invalid.class);
+        plans.begin(SURGEON, child, "sdr", BEGIN, "the family and the team chose it");
+        assertThat(plans.plan(SURGEON, child)).isPresent();
+    }
+
+    @Test
+    void adviceIsForTheTeam() {
+        begin();
+        gate.deny(Action.SEE_FOLDER, Action.CHANGE_PATH);
+        assertThatThrownBy(() -> plans.advice(SURGEON, child)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.adviceIfBegun(SURGEON, child, "sdr", BEGIN))
+                .isInstanceOf(NotAvailable.class);
+    }
+
+    private static Remark age(List<Remark> remarks) {
+        return remarks.stream()
+                .filter(r -> r.advice().ages().isPresent())
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
