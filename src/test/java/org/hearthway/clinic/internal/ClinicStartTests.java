@@ -5,9 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import java.nio.channels.FileChannel;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.sql.DriverManager;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -16,6 +15,7 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.TimeUnit;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcDataSource;
@@ -132,6 +132,21 @@ class ClinicStartTests {
                 .isEqualTo(marked);
     }
 
+    /** Holds a database file open until its input ends: another program on the same file. */
+    static final class Holder {
+
+        private Holder() {}
+
+        public static void main(String[] args) throws Exception {
+            try (var open = DriverManager.getConnection(args[0], "sa", "")) {
+                System.out.println(open.isValid(1) ? "open" : "closed");
+                System.out.flush();
+                System.in.read();
+            }
+        }
+    }
+
+    /** DB4: one process a file; the second says so, and starts once the first has gone. */
     @Test
     void saysPlainlyThatAnotherOneRunsOnTheSameFile(@TempDir Path folder) throws Exception {
         var database = new JdbcDataSource();
@@ -139,16 +154,28 @@ class ClinicStartTests {
         database.setUser("sa");
         start(database, "clinic");
 
-        // what another process that has the file open does to it
-        try (var file = FileChannel.open(folder.resolve("clinic.mv.db"), StandardOpenOption.WRITE);
-                var lock = file.lock()) {
-            assertThat(lock.isValid()).isTrue();
+        var other = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Holder.class.getName(),
+                        database.getURL())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        try (var says = other.inputReader()) {
+            assertThat(says.readLine()).isEqualTo("open");
+
             var failure = catchThrowable(() -> start(database, "clinic"));
 
             assertThat(new DatabaseInUseAnalyzer().analyze(failure)).isNotNull().satisfies(analysis -> {
                 assertThat(analysis.getDescription()).contains("already running on this database file");
                 assertThat(analysis.getAction()).contains("--hearthway.data=");
             });
+            other.getOutputStream().close();
+            assertThat(other.waitFor(1, TimeUnit.MINUTES)).isTrue();
+            start(database, "clinic");
+        } finally {
+            other.destroyForcibly();
         }
         assertThat(new DatabaseInUseAnalyzer().analyze(new IllegalStateException()))
                 .isNull();
