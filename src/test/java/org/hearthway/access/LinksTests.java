@@ -48,6 +48,7 @@ class LinksTests {
         assertThat(links.open(Purpose.SET_PASSWORD, token)).isEmpty();
     }
 
+    /** AU6. */
     @Test
     void isDeadOnceUsedAndIsUsedOnce() {
         var link = link(Purpose.SET_PASSWORD);
@@ -92,6 +93,7 @@ class LinksTests {
         assertThat(links.open(Purpose.ANSWER_VISIT, "../../etc")).isEmpty();
     }
 
+    /** AU6. */
     @Test
     void leaveNoUsableTokenInTheTable() {
         var link = link(Purpose.SET_PASSWORD);

@@ -20,7 +20,7 @@ import org.hearthway.visit.VisitKind;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What people typed stands on the pages as text, whatever it looks like. */
+/** IO3: what people typed stands on the pages as text, whatever it looks like. */
 class TypedTextTests {
 
     static Stream<String> hostile() {

@@ -13,7 +13,7 @@ import org.hearthway.base.Viewer;
 import org.junit.jupiter.api.Test;
 import org.springframework.stereotype.Service;
 
-/** No service method escapes the access decision: each is told on whose behalf, or stands here with a reason. */
+/** AC3: no service method escapes the access decision: each is told on whose behalf, or stands here with a reason. */
 class FacesTests {
 
     /** Method, as face and name, and why it asks nobody. */

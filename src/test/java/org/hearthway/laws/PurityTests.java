@@ -35,6 +35,7 @@ class PurityTests {
                 .check(Code.PROGRAM);
     }
 
+    /** TM1. */
     @Test
     void nowIsAskedOnlyOfTheInjectedClock() {
         classes()
@@ -60,6 +61,7 @@ class PurityTests {
         noClasses().should().callConstructor(Date.class).check(Code.PROGRAM);
     }
 
+    /** TM1. */
     @Test
     void aDayIsNotTwentyFourHours() {
         Code.source()

@@ -30,6 +30,7 @@ class ScreensTests {
     private static final Pattern CONSTANT_SCRIPT =
             Pattern.compile("\\A(\"\"\"[\\s\\S]*?\"\"\"|\"(?:[^\"\\\\]|\\\\.)*\"|[A-Z][A-Z_]+)\\s*[,)]");
 
+    /** AC7. */
     @Test
     void areHiddenInTheirPackageAndSayWhoMayOpenThem() {
         classes()
@@ -52,6 +53,7 @@ class ScreensTests {
                 .check(Code.PROGRAM);
     }
 
+    /** IO3. */
     @Test
     void setNoMarkupFromText() {
         noClasses().should().dependOnClassesThat().areAssignableTo(Html.class).check(Code.PROGRAM);

@@ -30,7 +30,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** The decision, row by row, against a file that a person can read and argue with. */
+/** AC1: the decision, row by row, against a file that a person can read and argue with. */
 @HearthwayTest
 class AccessMatrixTests {
 

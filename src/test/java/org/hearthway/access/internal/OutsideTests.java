@@ -28,6 +28,7 @@ class OutsideTests {
     @Autowired
     private MockMvc web;
 
+    /** AC7. */
     @Test
     void everyPageSendsAStrangerToSignIn() throws Exception {
         var routes = new ClassFileImporter()
@@ -44,6 +45,7 @@ class OutsideTests {
         }
     }
 
+    /** LG3. */
     @Test
     void aFailureShowsAReferenceNumberAndNeitherTraceNorMessage() throws Exception {
         var failure = new IllegalStateException("secret of the house");

@@ -47,6 +47,7 @@ class PasswordRulesTests {
                 .orElse("taken");
     }
 
+    /** AU1. */
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -65,6 +66,7 @@ class PasswordRulesTests {
         assertThat(verdict(password)).isEqualTo("taken");
     }
 
+    /** AU1. */
     @ParameterizedTest
     @ValueSource(strings = {"", "short", "fourteen chars", "🐢🐢🐢🐢🐢🐢🐢"})
     void refusesShortOnesCountingCharactersAndNotUnits(String password) {

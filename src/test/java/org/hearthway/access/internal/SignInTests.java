@@ -460,6 +460,7 @@ class SignInTests {
         assertThat(signedIn.getResponse().getCookie("hearthway-phone")).isNull();
     }
 
+    /** AU6. */
     @Test
     void aDumpOfTheTablesHoldsNoTokenThatOpensAnything() throws Exception {
         var parent = people.fresh(Role.CAREGIVER);

@@ -65,6 +65,7 @@ class WelcomeTests {
         return "/welcome/" + SignInRequests.tokenOf(invitation);
     }
 
+    /** AU6. */
     @Test
     void aPersonSetsAPasswordOnceAndSignsInWithIt() throws Exception {
         var email = People.freshEmail();
@@ -104,6 +105,7 @@ class WelcomeTests {
         web.perform(post(page).with(csrf()).param("password", PASSWORD)).andExpect(redirectedUrl("/sign-in?ready"));
     }
 
+    /** AU6. */
     @Test
     void aLinkEndsAfterSevenDaysAndWhenANewOneIsMade() throws Exception {
         var first = invite(People.freshEmail(), Language.EN);
@@ -116,6 +118,7 @@ class WelcomeTests {
         web.perform(get("/welcome/" + "A".repeat(54))).andExpect(status().isNotFound());
     }
 
+    /** AU7. */
     @Test
     void aNewPasswordEndsEverySignInThatIsOpen() throws Exception {
         var parent = people.fresh(Role.CAREGIVER);

@@ -125,6 +125,7 @@ class StoredProgramsTests {
                 .isEqualTo("Your home program is ready: one exercise.");
     }
 
+    /** IN2. */
     @Test
     void refusesToSaveOnAVersionThatSomebodyElseHasOvertaken() {
         programs.save(therapist, child, draft(bridge(8)), 0);
@@ -134,6 +135,7 @@ class StoredProgramsTests {
         assertThat(programs.latest(therapist, child).orElseThrow().lines()).containsExactly(bridge(9));
     }
 
+    /** IN1. */
     @Test
     void theLoserKeepsTheDraft() {
         programs.keepDraft(therapist, child, draft(bridge(10)), 0);
@@ -151,7 +153,7 @@ class StoredProgramsTests {
     }
 
     /**
-     * A lost-update check in the manner of a register test: eight people save at once, each on the version just seen,
+     * IN1: A lost-update check in the manner of a register test: eight people save at once, each on the version just seen,
      * and every save that was acknowledged is one version, with the lines that this person saved.
      */
     @Test
@@ -159,6 +161,7 @@ class StoredProgramsTests {
         saveAtOnce(8, 60);
     }
 
+    /** IN1. */
     @Test
     @Tag("long")
     void ofVeryManyWhoSaveAtOnceNothingAcknowledgedIsLost() throws Exception {

@@ -106,6 +106,7 @@ class ReminderPlanTests {
                 .isEmpty();
     }
 
+    /** TM1. */
     @ParameterizedTest(name = "{0}: a day before is {1}")
     @CsvSource({
         // the clocks go forward on March 8, back on November 1: 23 and 25 hours, never 24
@@ -125,6 +126,7 @@ class ReminderPlanTests {
                 .isEqualTo(utc("2026-03-08T14:00:00Z"));
     }
 
+    /** TM2. */
     @ParameterizedTest(name = "{0} {1} is {2}")
     @CsvSource({
         "America/New_York,    2026-03-08T02:30, 2026-03-08T07:30:00Z",
@@ -143,6 +145,7 @@ class ReminderPlanTests {
         assertThat(WallTime.instant(wall, zone)).isEqualTo(instant);
     }
 
+    /** TM1. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "America/New_York,    2026-03-08T07:00:00Z, 2026-11-01T06:00:00Z",

@@ -83,6 +83,7 @@ class MailComposerTests {
         return HostileStrings.all();
     }
 
+    /** IO4. */
     @ParameterizedTest
     @MethodSource("hostile")
     void letsNoTextEndAHeaderLine(String text) throws Exception {
@@ -101,6 +102,7 @@ class MailComposerTests {
                 .toList();
     }
 
+    /** IO3. */
     @ParameterizedTest
     @MethodSource("hostile")
     void showsTextAsTextInThePage(String text) throws Exception {

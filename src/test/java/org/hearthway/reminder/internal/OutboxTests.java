@@ -413,6 +413,7 @@ class OutboxTests {
                 events.publishEvent(new RefillDateChanged(child, DESK, clock.instant(), day, new Bilingual("a", "b"))));
     }
 
+    /** OB1. */
     @Test
     void keepsNeitherVisitNorMessageWhenTheChangeFailsBeforeItsCommit() {
         assertThatThrownBy(() -> inTransaction.executeWithoutResult(status -> {
