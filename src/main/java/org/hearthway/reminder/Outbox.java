@@ -85,7 +85,13 @@ public interface Outbox {
     /** Holds a message back, or lets it go again. */
     void hold(Viewer viewer, UUID message, boolean held, long seen);
 
-    /** Notes a call: reached or not, with a note of at most 500 characters. */
+    /**
+     * Notes a call, one that was to be made or one in place of a mail that reached nobody.
+     *
+     * @param reached whether somebody answered
+     * @param note at most 500 characters
+     * @throws org.hearthway.base.Invalid when the note is too long, or the message is neither of the two
+     */
     void called(Viewer viewer, UUID message, boolean reached, String note, long seen);
 
     /** Whether mail goes out, or is written to the outgoing folder. */

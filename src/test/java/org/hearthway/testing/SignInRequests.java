@@ -49,7 +49,7 @@ public class SignInRequests {
 
     /** The sign-in form, sent from a network of its own. */
     public static MockHttpServletRequestBuilder signIn(String email, String password) {
-        return signIn(email, password, "2001:db8::" + Integer.toHexString(NETWORKS.incrementAndGet()));
+        return signIn(email, password, "2001:db8:0:" + Integer.toHexString(NETWORKS.incrementAndGet()) + "::1");
     }
 
     /** The sign-in form, sent from this network. */

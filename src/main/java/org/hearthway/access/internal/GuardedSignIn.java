@@ -41,11 +41,11 @@ class GuardedSignIn implements AuthenticationProvider {
                 .map(Account::id);
         var from = (SignInFrom) asked.getDetails();
         var known = account.filter(id -> devices.isKnown(from.device(), id)).isPresent();
-        if ((!known && !delays.beginFrom(from.address())) || !begin(account, email, known)) {
+        if ((!known && !delays.beginFrom(from.network())) || !begin(account, email, known)) {
             throw new LockedException("must wait");
         }
         var signedIn = passwords.authenticate(asked);
-        account.ifPresent(id -> delays.succeeded(id, known, from.address()));
+        account.ifPresent(id -> delays.succeeded(id, known, from.network()));
         return signedIn;
     }
 

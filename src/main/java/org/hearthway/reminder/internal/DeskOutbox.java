@@ -122,7 +122,9 @@ class DeskOutbox implements Outbox {
         if (text.length() > NOTE_LENGTH) {
             throw new Invalid(Problem.at("note", "reminder.problem.note", NOTE_LENGTH, text.length()));
         }
-        if (row.state() == State.CALLED || row.state() == State.CANCELLED || row.state() == State.SENDING) {
+        // of mails only one that reached nobody is answered by a call
+        var open = row.draft().channel() == Channel.CALL || row.state() == State.NOT_REACHED;
+        if (!open || row.state() == State.CALLED || row.state() == State.CANCELLED) {
             throw movedOn();
         }
         settle(viewer, row, reached ? State.CALLED : State.NOT_REACHED, text);

@@ -250,6 +250,16 @@ class SignInTests {
     }
 
     @Test
+    void takesAllAddressesOfOneNetworkForOne() {
+        assertThat(SignInFrom.network("2001:db8:1:2::1"))
+                .isEqualTo(SignInFrom.network("2001:db8:1:2:ffff:0:0:9"))
+                .isNotEqualTo(SignInFrom.network("2001:db8:1:3::1"));
+        assertThat(SignInFrom.network("203.0.113.7")).isNotEqualTo(SignInFrom.network("203.0.113.8"));
+        assertThat(SignInFrom.network("::ffff:203.0.113.7")).isEqualTo("::ffff:203.0.113.7");
+        assertThat(SignInFrom.network("not:an:address")).isEqualTo("not:an:address");
+    }
+
+    @Test
     void aNetworkFromWhichManyComeInNeverWaits() {
         var parent = people.fresh(Role.CAREGIVER);
         for (int morning = 0; morning < 200; morning++) {

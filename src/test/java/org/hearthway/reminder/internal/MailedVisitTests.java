@@ -55,6 +55,7 @@ import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * From an invited caregiver and a booking to a mail at a server that speaks SMTP, and back by its link: the whole
@@ -112,6 +113,12 @@ class MailedVisitTests {
 
     @Autowired
     private Delivery delivery;
+
+    @Autowired
+    private Planning planning;
+
+    @Autowired
+    private TransactionTemplate inTransaction;
 
     @Autowired
     private BannedWords banned;
@@ -235,6 +242,24 @@ class MailedVisitTests {
         assertThat(now(visit).answer()).isEqualTo(Visit.Answer.NONE);
         web.perform(post(old + "/yes").param("sequence", "1").with(csrf())).andExpect(redirectedUrl(old));
         assertThat(now(visit).answer()).isEqualTo(Visit.Answer.CONFIRMED);
+    }
+
+    @Test
+    void whoChoseAnotherLanguageIsWrittenToInItFromTheNextMailOn() throws Exception {
+        var email = People.freshEmail();
+        var child = childOf(email, Language.EN, People.ZONE);
+        var visit = book(child, "therapy", TUESDAY);
+        assertThat(subject(at("2026-03-17T14:30:00Z", email).get(0))).startsWith("Visit on");
+        var parent = households.caregivers(DESK, child).get(0).account();
+
+        accounts.speak(People.as(parent, Role.CAREGIVER), Language.ES);
+        // as the loop does that looks every hour whether all messages still fit
+        inTransaction.executeWithoutResult(status -> planning.visit(visit));
+
+        assertThat(at("2026-03-23T14:30:00Z", email))
+                .extracting(MailedVisitTests::subject)
+                .last(org.assertj.core.api.InstanceOfAssertFactories.STRING)
+                .contains("24 de marzo");
     }
 
     /**

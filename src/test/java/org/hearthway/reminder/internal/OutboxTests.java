@@ -548,6 +548,22 @@ class OutboxTests {
     }
 
     @Test
+    void takesACallInPlaceOfAMailOnlyWhenTheMailReachedNobody() {
+        book("therapy", JUNE);
+        var waiting = messages().get(0);
+        assertThatThrownBy(() -> outbox.called(DESK, waiting.id(), true, "", waiting.version()))
+                .isInstanceOf(Invalid.class);
+        known.accounts.clear();
+        at("2026-06-11T18:30:00Z");
+        var lost = messages().get(0);
+        assertThat(lost.state()).isEqualTo(State.NOT_REACHED);
+
+        outbox.called(DESK, lost.id(), true, "they come", lost.version());
+
+        assertThat(messages().get(0).state()).isEqualTo(State.CALLED);
+    }
+
+    @Test
     void sendsAgainUnderTheSameIdentifierWhatWasInFlightAndSaysSo() throws Exception {
         book("therapy", JUNE);
         at("2026-06-11T18:30:00Z");
