@@ -6,15 +6,16 @@ import java.util.ArrayList;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What holds on every screen for every role: nothing that axe-core finds, nothing that scrolls sideways. */
-@Tag("screens")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EveryScreenIT {
+
+    private static final String[] NOT_HERE = {"This page is not here for you.", "Esta página no está disponible."};
 
     private RunningClinic clinic;
     private Browser browser;
@@ -41,9 +42,11 @@ class EveryScreenIT {
                 .forEach((name, place) -> soft.assertThatCode(() -> {
                             browser.resize(person.isFamily() ? 390 : 1280, 844, person.isFamily());
                             browser.open(place).accessible(name);
-                            if (person.isFamily()) {
-                                browser.resize(320, 640, true);
-                                browser.open(place).fitsItsWidth(name);
+                            // the narrowest phone of a family; a nurse has a common one
+                            browser.resize(person.isFamily() ? 320 : 390, 640, person.isFamily());
+                            browser.fitsItsWidth(name);
+                            if (!person.isFamily()) {
+                                browser.accessible(name + " on a phone");
                             }
                         })
                         .as(person + " at " + place)
@@ -53,16 +56,47 @@ class EveryScreenIT {
 
     @ParameterizedTest
     @EnumSource
-    void answersStrangersAsIfItDidNotExist(Tour.Person person) {
+    void tellsPlainlyWhatIsNotForThisRole(Tour.Person person) {
+        Tour.signIn(browser.forget(), person.mail);
+        var soft = new SoftAssertions();
+        for (var place : new Tour(clinic).placesOfOthers(person).values()) {
+            browser.go(place);
+            soft.assertThat(browser.text()).as(person + " at " + place).containsAnyOf(NOT_HERE);
+        }
+        browser.accessible("what is not for " + person);
+        soft.assertAll();
+    }
+
+    @Test
+    void answersStrangersAsIfItDidNotExist() {
         // AC7: signed out, no screen tells anything but how to sign in and when to call
         browser.forget();
         var open = new ArrayList<String>();
-        new Tour(clinic).places(person).forEach((name, place) -> {
+        for (var place : new Tour(clinic).everyPlace()) {
             browser.open(place);
             if (!browser.path().equals("/sign-in")) {
                 open.add(place + " led to " + browser.path());
             }
-        });
+        }
         assertThat(open).isEmpty();
+    }
+
+    @Test
+    void opensPlainPagesToEverybody() {
+        browser.forget();
+        var soft = new SoftAssertions();
+        new PlainPages(clinic)
+                .places()
+                .forEach((name, place) -> soft.assertThatCode(() -> {
+                            browser.resize(1280, 800, false);
+                            browser.open(place).accessible(name);
+                            browser.resize(390, 844, false);
+                            browser.accessible(name + " on a phone");
+                            browser.resize(320, 640, false);
+                            browser.fitsItsWidth(name);
+                        })
+                        .as(place)
+                        .doesNotThrowAnyException());
+        soft.assertAll();
     }
 }

@@ -1,10 +1,14 @@
 package org.hearthway.browser;
 
 import com.vaadin.flow.router.Route;
+import jakarta.annotation.security.RolesAllowed;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
@@ -40,6 +44,8 @@ final class Tour {
         }
     }
 
+    private static final List<Class<?>> SCREENS = screens();
+
     private final RunningClinic clinic;
 
     Tour(RunningClinic clinic) {
@@ -62,19 +68,40 @@ final class Tour {
                 .id();
     }
 
-    /** The places of a person, by a short name for each: the family's for families, the clinic's for staff. */
+    /** The places of a person's role, by a short name for each: the family's for families, the clinic's for staff. */
     Map<String, String> places(Person person) {
+        return places(person, screen -> isFor(person, screen));
+    }
+
+    /** The places of the other roles, with the same child. */
+    Map<String, String> placesOfOthers(Person person) {
+        return places(person, screen -> !isFor(person, screen));
+    }
+
+    /** Every place of the program, once. */
+    Collection<String> everyPlace() {
+        return places(Person.NURSE, screen -> true).values();
+    }
+
+    private Map<String, String> places(Person person, Predicate<Class<?>> wanted) {
         var places = new LinkedHashMap<String, String>();
-        for (var route : routes()) {
-            if (route.startsWith("my/") == person.isFamily()) {
-                var place = route.replace(":child", child(person.child).toString())
-                        .replace(":exercise", person.child.equals("Noor") ? "butterfly" : "bridge");
-                if (!place.contains(":")) {
-                    places.put(name(route), "/" + place);
-                }
+        for (var screen : SCREENS) {
+            var route = screen.getAnnotation(Route.class).value();
+            var place = route.replace(":child", child(person.child).toString())
+                    .replace(":exercise", person.child.equals("Noor") ? "butterfly" : "bridge");
+            if (!place.contains(":") && wanted.test(screen)) {
+                places.put(name(route), "/" + place);
             }
         }
         return places;
+    }
+
+    private static boolean isFor(Person person, Class<?> screen) {
+        if (person.isFamily()) {
+            return screen.getAnnotation(Route.class).value().startsWith("my/");
+        }
+        var roles = screen.getAnnotation(RolesAllowed.class);
+        return roles != null && List.of(roles.value()).contains(person.name());
     }
 
     private static String name(String route) {
@@ -83,19 +110,19 @@ final class Tour {
                 .replace('/', '-');
     }
 
-    private static List<String> routes() {
+    private static List<Class<?>> screens() {
         var scan = new ClassPathScanningCandidateComponentProvider(false);
         scan.addIncludeFilter(new AnnotationTypeFilter(Route.class));
-        var routes = new ArrayList<String>();
+        var screens = new ArrayList<Class<?>>();
         for (var found : scan.findCandidateComponents("org.hearthway")) {
             try {
-                routes.add(Class.forName(found.getBeanClassName())
-                        .getAnnotation(Route.class)
-                        .value());
+                screens.add(Class.forName(found.getBeanClassName()));
             } catch (ClassNotFoundException e) {
                 throw new IllegalStateException(e);
             }
         }
-        return routes.stream().sorted().toList();
+        screens.sort(
+                Comparator.comparing(screen -> screen.getAnnotation(Route.class).value()));
+        return screens;
     }
 }
