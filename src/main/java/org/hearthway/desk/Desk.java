@@ -86,6 +86,12 @@ public class Desk {
         return new Composer(now, content.soonDays(), content.outDays()).compose(outbox.board(viewer), booked, open);
     }
 
+    /** What was and will be told about a child; nothing for somebody who books visits and leaves messages to others. */
+    @Transactional(readOnly = true)
+    public List<Outbox.Message> messages(Viewer viewer, ChildId child) {
+        return gate.allows(viewer, Action.WORK_DESK, child) ? outbox.of(viewer, child) : List.of();
+    }
+
     private List<Visit> ofChild(Viewer viewer, ChildId child, List<Visit> booked) {
         var all = new ArrayList<>(visits.past(viewer, child, PAST_VISITS));
         booked.stream().filter(visit -> visit.child().equals(child)).forEach(all::add);

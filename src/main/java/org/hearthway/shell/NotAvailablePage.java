@@ -3,6 +3,7 @@ package org.hearthway.shell;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.ErrorParameter;
+import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasErrorParameter;
 import com.vaadin.flow.server.HttpStatusCode;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
@@ -13,7 +14,7 @@ import org.hearthway.words.Words;
 
 /** The page for what does not exist and for what is not this person's: the same words, nothing to learn from it. */
 @AnonymousAllowed
-class NotAvailablePage extends Div implements HasErrorParameter<NotAvailable> {
+class NotAvailablePage extends Div implements HasErrorParameter<NotAvailable>, HasDynamicTitle {
 
     private final transient Words words;
 
@@ -27,10 +28,20 @@ class NotAvailablePage extends Div implements HasErrorParameter<NotAvailable> {
         return HttpStatusCode.NOT_FOUND.getCode();
     }
 
+    @Override
+    public String getPageTitle() {
+        return title(words);
+    }
+
+    static String title(Words words) {
+        return words.say(Language.of(com.vaadin.flow.component.UI.getCurrent().getLocale()), "shell.not-available");
+    }
+
     static void show(Div page, Words words) {
         var ui = com.vaadin.flow.component.UI.getCurrent();
         var language = Language.of(ui.getLocale());
-        ui.getPage().setTitle(words.say(language, "shell.not-available"));
+        // asked twice where a page forwards to another
+        page.removeAll();
         page.addClassNames("hw-family", "hw-apology");
         page.getElement().setAttribute("role", "main");
         page.add(

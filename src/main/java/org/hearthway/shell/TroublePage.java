@@ -4,6 +4,7 @@ import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.ErrorParameter;
+import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.HasErrorParameter;
 import com.vaadin.flow.server.HttpStatusCode;
 import com.vaadin.flow.server.auth.AnonymousAllowed;
@@ -14,7 +15,7 @@ import org.hearthway.words.Words;
 
 /** The page for a failure on our side: a reference number, the numbers to call, never a trace. */
 @AnonymousAllowed
-class TroublePage extends Div implements HasErrorParameter<Exception> {
+class TroublePage extends Div implements HasErrorParameter<Exception>, HasDynamicTitle {
 
     private final transient Words words;
     private final transient ClinicSettings clinic;
@@ -28,7 +29,7 @@ class TroublePage extends Div implements HasErrorParameter<Exception> {
     public int setErrorParameter(BeforeEnterEvent event, ErrorParameter<Exception> parameter) {
         var reference = Trouble.note(parameter.getException());
         var language = Language.of(UI.getCurrent().getLocale());
-        UI.getCurrent().getPage().setTitle(words.say(language, "shell.trouble"));
+        removeAll();
         addClassNames("hw-family", "hw-apology");
         getElement().setAttribute("role", "main");
         add(
@@ -37,5 +38,10 @@ class TroublePage extends Div implements HasErrorParameter<Exception> {
                 Tags.p("hw-quiet", words.say(language, "shell.trouble.reference", reference)),
                 Tags.p("", words.say(language, "shell.trouble.call", clinic.urgentLine(), clinic.emergencyNumber())));
         return HttpStatusCode.INTERNAL_SERVER_ERROR.getCode();
+    }
+
+    @Override
+    public String getPageTitle() {
+        return words.say(Language.of(UI.getCurrent().getLocale()), "shell.trouble");
     }
 }

@@ -82,7 +82,7 @@ final class PlainPages {
     }
 
     private String answer(Then then) {
-        var id = visits.book(DESK, child, new Visits.Booking("physio", next(), 45, "Room 3", Optional.empty()));
+        var id = visits.book(DESK, child, new Visits.Booking("therapy", next(), 45, "Room 3", Optional.empty()));
         then.with(visits.get(MACHINE, id));
         return link(id);
     }

@@ -73,9 +73,9 @@ final class Tour {
         return places(person, screen -> isFor(person, screen));
     }
 
-    /** The places of the other roles, with the same child. */
+    /** The clinic's places of the other roles, with the same child. Staff may look at a family's places. */
     Map<String, String> placesOfOthers(Person person) {
-        return places(person, screen -> !isFor(person, screen));
+        return places(person, screen -> !isFor(person, screen) && !isFamilys(screen));
     }
 
     /** Every place of the program, once. */
@@ -98,10 +98,14 @@ final class Tour {
 
     private static boolean isFor(Person person, Class<?> screen) {
         if (person.isFamily()) {
-            return screen.getAnnotation(Route.class).value().startsWith("my/");
+            return isFamilys(screen);
         }
         var roles = screen.getAnnotation(RolesAllowed.class);
         return roles != null && List.of(roles.value()).contains(person.name());
+    }
+
+    private static boolean isFamilys(Class<?> screen) {
+        return screen.getAnnotation(Route.class).value().startsWith("my/");
     }
 
     private static String name(String route) {

@@ -29,9 +29,9 @@ class TrailView extends ClinicPage {
             Words words,
             SignedIn signedIn) {
         super("trail", words, signedIn);
-        addClassName("hw-trail");
+        addClassName("hw-clinic-trail");
         var viewer = viewer();
-        var people = new People(accounts);
+        var tell = new TrailWords(words, language, new People(accounts));
         var names = new HashMap<String, String>();
         var children = register.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName));
         var table = table(say("access.clinic.trail"), "access.trail.", "at", "who", "child", "what");
@@ -43,12 +43,16 @@ class TrailView extends ClinicPage {
                                     "hw-num",
                                     words.date(language, at.toLocalDate()) + ", "
                                             + words.time(language, at.toLocalTime()))),
-                            cell(names.computeIfAbsent(line.actor(), tag -> people.name(viewer, tag))),
+                            cell(names.computeIfAbsent(line.actor(), tag -> tell.who(viewer, tag))),
                             cell(line.child()
                                     .map(id -> children.getOrDefault(id, say("access.trail.no-child")))
                                     .orElse("")),
-                            cell(people.named(viewer, line.what()))));
+                            cell(tell.what(viewer, line.what()))));
         }
+        main.getElement()
+                .setAttribute("role", "region")
+                .setAttribute("tabindex", "0")
+                .setAttribute("aria-label", say("access.trail.lines"));
         main.add(table);
     }
 }

@@ -229,7 +229,7 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
                 .orElse(tomorrow);
         return new DeskPanel.Beside(
                 names.getOrDefault(row.child(), ""),
-                outbox.of(viewer, row.child()),
+                desk.messages(viewer, row.child()),
                 family(row.child()),
                 visits.kinds(),
                 calendar.onOrAfter(first));

@@ -29,6 +29,7 @@ final class PathLine {
     private static final double CEILING = 22;
     private static final double STONE_GAP = 40;
     private static final double LETTER_ROOM = 13;
+    private static final double TODAY_ROOM = 130;
     private static final double GLOW_X = 80;
     private static final double GLOW_Y = 56;
 
@@ -163,7 +164,13 @@ final class PathLine {
                 "1.5",
                 "d",
                 "M" + number(x) + " " + number(CEILING) + "V" + number(FLOOR));
-        picture.text(x + 5, 32, "ch-tb", "start", words.say(language, "path.line.today", plan.today()));
+        var near = x > WIDTH - TODAY_ROOM;
+        picture.text(
+                near ? x - 5 : x + 5,
+                32,
+                "ch-tb",
+                near ? "end" : "start",
+                words.say(language, "path.line.today", plan.today()));
     }
 
     private static void stone(SvgText picture, Placed placed, double x, int seed) {

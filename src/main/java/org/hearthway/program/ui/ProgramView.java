@@ -50,7 +50,7 @@ import org.hearthway.words.Words;
 
 /** A child's home program in the folder: the table that is written, what the family will see, and every version. */
 @Route("staff/child/:child/program")
-@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR", "ADMINISTRATOR"})
+@RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
 class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private static final int LOOKED_BACK = 7;
@@ -97,12 +97,15 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         this.viewer = signedIn.require();
         this.say = new Say(words, programWords, library, viewer.language());
         addClassName("hw-worksheet");
-        add(page, keys());
+        add(page);
         Shortcuts.addShortcutListener(this, () -> editor.ifPresent(Editor::save), Key.ENTER, KeyModifier.CONTROL)
                 .listenOn(this);
     }
 
-    private KeyBar keys() {
+    private KeyBar keys(boolean writing) {
+        if (!writing) {
+            return new KeyBar().remark(say.say("keys.written-down"));
+        }
         return new KeyBar()
                 .tell(say.say("keys.line"), "J", "K")
                 .tell(say.say("keys.move"), "U", "D")
@@ -146,8 +149,11 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private void open() {
         page.removeAll();
+        getChildren().filter(KeyBar.class::isInstance).toList().forEach(this::remove);
+        var writes = gate.allows(viewer, Action.CHANGE_PROGRAM, child);
+        add(keys(writes));
         var latest = programs.latest(viewer, child);
-        if (gate.allows(viewer, Action.CHANGE_PROGRAM, child)) {
+        if (writes) {
             var kept = programs.keptDraft(viewer, child);
             var editing =
                     kept.map(draft -> Editing.of(latest, draft, today())).orElseGet(() -> Editing.of(latest, today()));

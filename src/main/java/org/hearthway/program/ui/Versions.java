@@ -79,7 +79,7 @@ final class Versions extends Div {
                     Cells.cell("", looks));
             table.getBody().add(row);
         }
-        add(scroll(table));
+        add(scroll(table, "versions"));
         return this;
     }
 
@@ -112,7 +112,7 @@ final class Versions extends Div {
                     Cells.cell("", LineStory.of(say, line, List.of())));
             table.getBody().add(row);
         }
-        return lines.isEmpty() ? Tags.p("hw-quiet", say.say("empty")) : scroll(table);
+        return lines.isEmpty() ? Tags.p("hw-quiet", say.say("empty")) : scroll(table, "versions.table");
     }
 
     /**
@@ -149,7 +149,7 @@ final class Versions extends Div {
                     Cells.cell("", story(line.after(), line, "versions.no.more")));
             table.getBody().add(row);
         }
-        add(scroll(table));
+        add(scroll(table, "versions.both"));
         return this;
     }
 
@@ -185,12 +185,12 @@ final class Versions extends Div {
         return table;
     }
 
-    private Component scroll(NativeTable table) {
+    private Component scroll(NativeTable table, String label) {
         var box = Tags.div("hw-scroll", table);
         box.getElement()
                 .setAttribute("role", "region")
                 .setAttribute("tabindex", "0")
-                .setAttribute("aria-label", say.say("versions.table"));
+                .setAttribute("aria-label", say.say(label));
         return box;
     }
 }

@@ -3,6 +3,7 @@ package org.hearthway.reminder.internal;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
 import org.hearthway.access.Links;
@@ -150,6 +151,7 @@ class AnswerDoor {
         model.addAttribute("place", visit.place());
         model.addAttribute("asked", visit.wish());
         model.addAttribute("date", words.longDate(language, visit.start().toLocalDate()));
+        model.addAttribute("leaf", leaf(language, visit.start().toLocalDate()));
         model.addAttribute("time", wording.time(language, visit.start(), visit.zone(), reader.zone()));
         model.addAttribute("officeLine", clinic.officeLine());
         return PAGE;
@@ -159,6 +161,13 @@ class AnswerDoor {
         return Arrays.stream(Language.values())
                 .filter(language -> language.tag().equals(request.getParameter("lang")))
                 .findFirst();
+    }
+
+    /** A day as on the leaf of a calendar. */
+    record Leaf(String month, int day, String weekday) {}
+
+    private Leaf leaf(Language language, LocalDate day) {
+        return new Leaf(words.shortMonth(language, day), day.getDayOfMonth(), words.shortWeekday(language, day));
     }
 
     private Face face(Visit visit) {
