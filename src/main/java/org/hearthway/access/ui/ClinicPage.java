@@ -44,12 +44,14 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
         this.language = signedIn.require().language();
         addClassName("hw-worksheet");
         var content = Tags.div("hw-main hw-clinic", tabs(), title(), Tags.div("hw-clinic-columns", main, side));
-        add(
-                content,
-                new KeyBar()
-                        .tell(say("access.keys.move"), "J", "K")
-                        .tell(say("access.keys.open"), say("parts.key.enter"))
-                        .remark(say("access.keys.remark")));
+        add(content, keys().remark(say("access.keys.remark")));
+    }
+
+    /** The keys of the page: those of a list, unless the page has none. */
+    KeyBar keys() {
+        return new KeyBar()
+                .tell(say("access.keys.move"), "J", "K")
+                .tell(say("access.keys.open"), say("parts.key.enter"));
     }
 
     private Nav tabs() {

@@ -7,6 +7,7 @@ import java.time.format.TextStyle;
 import java.util.stream.Collectors;
 import org.hearthway.access.SignedIn;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.words.Words;
 
@@ -41,5 +42,10 @@ class SettingsView extends ClinicPage {
 
     private void add(DescriptionList list, String key, String says) {
         list.add(new DescriptionList.Term(say("access.settings." + key)), new DescriptionList.Description(says));
+    }
+
+    @Override
+    KeyBar keys() {
+        return new KeyBar();
     }
 }

@@ -11,6 +11,7 @@ import org.hearthway.audit.AuditTrail;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.words.Words;
 
@@ -54,5 +55,10 @@ class TrailView extends ClinicPage {
                 .setAttribute("tabindex", "0")
                 .setAttribute("aria-label", say("access.trail.lines"));
         main.add(table);
+    }
+
+    @Override
+    KeyBar keys() {
+        return new KeyBar();
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.hearthway.base.Problem;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.Programs.KeptDraft;
 import org.hearthway.program.Programs.Version;
@@ -113,6 +114,27 @@ final class Editing {
 
     List<ProgramLine> programLines() {
         return lines.stream().map(line -> line.line(effective)).toList();
+    }
+
+    /** The lines with every refused one as it was before, or left out when it is new: a family never sees those. */
+    List<ProgramLine> soundLines(List<Problem> problems) {
+        var before = new ArrayList<>(baseLines());
+        var sound = new ArrayList<ProgramLine>();
+        var now = programLines();
+        for (int i = 0; i < now.size(); i++) {
+            var line = now.get(i);
+            var place = "lines[" + i + "].";
+            var was = before.stream()
+                    .filter(old -> old.exercise().equals(line.exercise()))
+                    .findFirst();
+            was.ifPresent(before::remove);
+            if (problems.stream().noneMatch(problem -> problem.field().startsWith(place))) {
+                sound.add(line);
+            } else {
+                was.ifPresent(sound::add);
+            }
+        }
+        return sound;
     }
 
     Draft draft() {

@@ -189,7 +189,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         var problems = ProgramRules.check(lines, sided);
         table.follow(problems, acts.cautions(editing.draft()), shown);
         load.follow(lines, editing.effective());
-        peek.follow(editing.baseLines(), lines, editing.effective(), shown);
+        peek.follow(editing.baseLines(), editing.soundLines(problems), editing.effective(), shown);
         var count = editing.diff().changes().size();
         changes.setText(say.say("changes", count));
         reason.setLabel(say.say("reason", editing.number() + 1));
