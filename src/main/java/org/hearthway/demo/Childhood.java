@@ -104,7 +104,7 @@ class Childhood {
         acts.at(
                 moment(begun, OFFICE),
                 () -> services.plans()
-                        .begin(person(way.by()), child(), way.pathway(), open(way.begun()), "agreed with the family"));
+                        .begin(person(way.by()), child(), way.pathway(), open(way.begun()), way.reason()));
         way.fixed()
                 .forEach(fixed -> acts.at(moment(fixed.done(), OFFICE.plusMinutes(10)), () -> {
                     var seen = services.plans()

@@ -69,6 +69,7 @@ class Stories implements ContentKind {
         var way = new Story.Way(
                 path.text("pathway"),
                 path.integer("begun", -YEARS, 0),
+                path.text("reason"),
                 path.text("by"),
                 each(
                         path,

@@ -35,8 +35,8 @@ record Story(
     /** Somebody who cares for the child. */
     record Cares(String person, Reach reach) {}
 
-    /** The path, the day it began, and the days that the clinic fixed. */
-    record Way(String pathway, int begun, String by, List<Fixed> fixed) {}
+    /** The path, the day it began and why, and the days that the clinic fixed. */
+    record Way(String pathway, int begun, String reason, String by, List<Fixed> fixed) {}
 
     /** A stage's day that was fixed, and on which day that was done. */
     record Fixed(String stage, int day, int done, String reason) {}

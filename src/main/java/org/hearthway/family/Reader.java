@@ -77,7 +77,7 @@ record Reader(Viewer.Person viewer, Child child, Instant instant, Words words) {
 
     /** Parts one after another as people say them: "a, b and c". */
     String list(List<String> parts) {
-        return com.ibm.icu.text.ListFormatter.getInstance(language().locale()).format(parts);
+        return words.list(language(), parts);
     }
 
     /** Where a page of this child stands. */

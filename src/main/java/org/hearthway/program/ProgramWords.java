@@ -1,6 +1,5 @@
 package org.hearthway.program;
 
-import com.ibm.icu.text.ListFormatter;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
@@ -84,7 +83,7 @@ public class ProgramWords {
         var names = days.stream()
                 .map(day -> words.shortWeekday(language, LocalDate.EPOCH.with(TemporalAdjusters.nextOrSame(day))))
                 .toList();
-        return ListFormatter.getInstance(language.locale()).format(names);
+        return words.list(language, names);
     }
 
     /** The exercise's name; the identifier where the library no longer knows it. */

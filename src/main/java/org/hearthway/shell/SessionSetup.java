@@ -23,6 +23,9 @@ class SessionSetup implements VaadinServiceInitListener {
     private final transient Words words;
     private final transient SignedIn signedIn;
 
+    private static final String BACK =
+            "const shown = window.Vaadin.connectionIndicator; if (shown) shown.onlineText = $0;";
+
     SessionSetup(Words words, SignedIn signedIn) {
         this.words = words;
         this.signedIn = signedIn;
@@ -35,7 +38,18 @@ class SessionSetup implements VaadinServiceInitListener {
         event.getSource()
                 .addUIInitListener(start -> signedIn.person()
                         .map(Viewer.Person::language)
-                        .ifPresent(language -> start.getUI().setLocale(language.locale())));
+                        .ifPresent(language -> {
+                            start.getUI().setLocale(language.locale());
+                            network(start.getUI(), language);
+                        }));
+    }
+
+    /** What stands at the top while the network is away, and for a moment when it is back. */
+    private void network(UI ui, Language language) {
+        var lost = ui.getReconnectDialogConfiguration();
+        lost.setDialogText(words.say(language, "shell.network.lost"));
+        lost.setDialogTextGaveUp(words.say(language, "shell.network.gone"));
+        ui.getPage().executeJs(BACK, words.say(language, "shell.network.back"));
     }
 
     private CustomizedSystemMessages systemMessages(SystemMessagesInfo info) {

@@ -1,6 +1,7 @@
 package org.hearthway.words;
 
 import com.ibm.icu.text.DateTimePatternGenerator;
+import com.ibm.icu.text.ListFormatter;
 import com.ibm.icu.text.MessageFormat;
 import com.ibm.icu.util.ULocale;
 import java.io.IOException;
@@ -8,9 +9,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.format.TextStyle;
 import java.time.temporal.TemporalAccessor;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
@@ -182,6 +186,16 @@ public class Words {
     /** The month cut short: "Mar". */
     public String shortMonth(Language language, LocalDate date) {
         return format(language, "MMM", date);
+    }
+
+    /** Parts one after another as people say them: "a, b, and c". */
+    public String list(Language language, List<String> parts) {
+        return marked(ListFormatter.getInstance(language.locale()).format(parts));
+    }
+
+    /** A time zone by its short name: "Arizona Time" or "MST". */
+    public String zone(Language language, ZoneId zone) {
+        return marked(zone.getDisplayName(TextStyle.SHORT_STANDALONE, language.locale()));
     }
 
     /** A wall-clock time: "10:30 AM". */

@@ -3,7 +3,8 @@ package org.hearthway.access.ui;
 import com.vaadin.flow.component.html.DescriptionList;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
-import java.time.format.TextStyle;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.stream.Collectors;
 import org.hearthway.access.SignedIn;
 import org.hearthway.clinic.ClinicSettings;
@@ -31,7 +32,8 @@ class SettingsView extends ClinicPage {
                 "hours",
                 clinic.officeDays().stream()
                                 .sorted()
-                                .map(day -> day.getDisplayName(TextStyle.SHORT, language.locale()))
+                                .map(day -> words.shortWeekday(
+                                        language, LocalDate.EPOCH.with(TemporalAdjusters.nextOrSame(day))))
                                 .collect(Collectors.joining(", "))
                         + " · " + words.time(language, clinic.officeOpens()) + " – "
                         + words.time(language, clinic.officeCloses()));

@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import org.hearthway.base.Language;
 import org.hearthway.clinic.ClinicSettings;
@@ -200,12 +199,6 @@ class DeskWords {
                         ? words.say(language, "desk.tomorrow-time", time)
                         : words.say(language, "desk.day-time", local.toLocalDate(), time);
         var same = local.getOffset().equals(message.due().atZone(zone).getOffset());
-        return same
-                ? when
-                : words.say(
-                        language,
-                        "desk.their-zone",
-                        when,
-                        message.zone().getDisplayName(TextStyle.SHORT_STANDALONE, language.locale()));
+        return same ? when : words.say(language, "desk.their-zone", when, words.zone(language, message.zone()));
     }
 }

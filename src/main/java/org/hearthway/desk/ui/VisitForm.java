@@ -2,7 +2,6 @@ package org.hearthway.desk.ui;
 
 import com.vaadin.flow.component.HasValidation;
 import com.vaadin.flow.component.combobox.ComboBox;
-import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextField;
@@ -18,6 +17,7 @@ import java.util.Optional;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Language;
 import org.hearthway.base.Problem;
+import org.hearthway.parts.DayField;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.visit.Visit;
@@ -94,9 +94,9 @@ final class VisitForm {
         return Tags.div("hw-visit-form", on, at, save);
     }
 
-    private DatePicker day(LocalDate day) {
-        var field = new DatePicker(say("desk.form.day"), day);
-        field.setLocale(language.locale());
+    private DayField day(LocalDate day) {
+        var field = new DayField(say("desk.form.day"), words, language);
+        field.setValue(day);
         return field;
     }
 
@@ -104,10 +104,12 @@ final class VisitForm {
         var field = new TimePicker(say("desk.form.time"), time);
         field.setLocale(language.locale());
         field.setStep(STEP);
+        // a list that opens by itself covers what comes next
+        field.setAutoOpen(false);
         return field;
     }
 
-    private static LocalDateTime start(DatePicker on, TimePicker at) {
+    private static LocalDateTime start(DayField on, TimePicker at) {
         var problems = new ArrayList<Problem>();
         if (on.getValue() == null) {
             problems.add(Problem.at("start", "desk.form.no-day"));

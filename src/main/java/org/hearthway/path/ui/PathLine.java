@@ -105,7 +105,7 @@ final class PathLine {
 
     /** As much of the month's name as there is room for. */
     private String letters(LocalDate month, double room) {
-        var name = month.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, language.locale());
+        var name = words.shortMonth(language, month);
         return room > 30 ? name : name.substring(0, 1).toUpperCase(language.locale());
     }
 
