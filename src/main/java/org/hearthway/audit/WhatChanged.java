@@ -9,8 +9,8 @@ import org.hearthway.base.Viewer;
 /** What changed in a child's plan, in the family's words; taken from every {@link org.hearthway.base.Change} as it happens. */
 public interface WhatChanged {
 
-    /** One change told to the family. */
-    record Told(Instant at, Bilingual words) {}
+    /** One change told to the family; its kind is that of {@link org.hearthway.base.Change#kind()}. */
+    record Told(Instant at, String kind, Bilingual words) {}
 
     /** What was told after the instant, newest first. */
     List<Told> since(Viewer viewer, ChildId child, Instant after);

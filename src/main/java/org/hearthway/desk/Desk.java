@@ -83,7 +83,15 @@ public class Desk {
             gaps.of(child.id(), plan, refill, ofChild(viewer, child.id(), booked))
                     .forEach(open::add);
         }
-        return new Composer(now, content.soonDays(), content.outDays()).compose(outbox.board(viewer), booked, open);
+        var whole =
+                new Composer(now, content.soonDays(), content.outDays()).compose(outbox.board(viewer), booked, open);
+        return new Board(
+                whole.rows().stream().filter(row -> tellsTheTruth(viewer, row)).toList());
+    }
+
+    /** Who does not see a child's messages cannot be told that nobody was asked. */
+    private boolean tellsTheTruth(Viewer viewer, Board.Row row) {
+        return row.says() != Board.Case.NOBODY_ASKED || gate.allows(viewer, Action.WORK_DESK, row.child());
     }
 
     /** What was and will be told about a child; nothing for somebody who books visits and leaves messages to others. */

@@ -4,6 +4,9 @@ import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.html.Div;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Span;
+import java.util.Map;
 import java.util.List;
 import java.util.Optional;
 import org.hearthway.audit.WhatChanged;
@@ -17,6 +20,9 @@ class NewsStrip extends Div {
 
     /** How many changes are told in full. */
     static final int TOLD = 3;
+
+    /** Where the reason of a kind of change stands: a stage tells why then, a refill why these days. */
+    private static final Map<String, String> REASONS = Map.of("PathChanged", "path", "RefillDateChanged", "dates");
 
     /** Where the news come from. */
     @Component
@@ -47,9 +53,9 @@ class NewsStrip extends Div {
         getElement().setAttribute("role", "note");
         getElement().setAttribute("aria-label", reader.say("family.news"));
         var words = Tags.div("", Bits.el("b", "", since(reader, since)));
-        told.stream().limit(TOLD).forEach(change -> words.add(line(reader.text(change.words()))));
+        told.stream().limit(TOLD).forEach(change -> words.add(line(reader, change)));
         if (told.size() > TOLD) {
-            words.add(line(reader.say("family.news.more", told.size() - TOLD)));
+            words.add(line(reader.say("family.news.more", told.size() - TOLD), Optional.empty()));
         }
         var hide = Tags.round(Icon.CLOSE, reader.say("family.news.hide"), pressed -> {
             putAway.run();
@@ -58,8 +64,17 @@ class NewsStrip extends Div {
         add(Icon.INFO.draw(), words, hide);
     }
 
-    private static HtmlContainer line(String words) {
-        return Bits.el("span", "", " " + words);
+    private static HtmlContainer line(Reader reader, Told change) {
+        return line(
+                reader.text(change.words()),
+                Optional.ofNullable(REASONS.get(change.kind()))
+                        .map(place -> Tags.link("", reader.address(place), reader.say("family.news.why"))));
+    }
+
+    private static HtmlContainer line(String words, Optional<Anchor> why) {
+        var line = Bits.el("span", "", " " + words);
+        why.ifPresent(link -> line.add(new Span(" "), link));
+        return line;
     }
 
     /** "New since Tuesday:", or the date when that is more than six days ago. */

@@ -50,6 +50,9 @@ class NotAvailablePage extends Div implements HasErrorParameter<NotAvailable>, H
         var home = new com.vaadin.flow.component.html.Anchor("./", words.say(language, "shell.home"));
         home.addClassNames("hw-button", "main");
         home.setRouterIgnore(true);
-        page.add(home);
+        var call = new com.vaadin.flow.component.html.Anchor("call", words.say(language, "shell.call"));
+        call.addClassNames("hw-button", "text");
+        call.setRouterIgnore(true);
+        page.add(Tags.div("u-row", home, call));
     }
 }

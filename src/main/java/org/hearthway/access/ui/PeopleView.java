@@ -28,6 +28,7 @@ class PeopleView extends ClinicPage {
 
     PeopleView(Accounts accounts, ClinicSettings clinic, Words words, SignedIn signedIn) {
         super("people", words, signedIn);
+        addClassName("hw-clinic-people");
         this.accounts = accounts;
         this.clinic = clinic;
         side.add(link, new Div());

@@ -34,9 +34,10 @@ class ToldChanges implements WhatChanged {
     void changed(Change change) {
         change.forFamily()
                 .ifPresent(words -> jdbc.sql(
-                                "insert into told_change (child, told_at, en, es) values (:child, :at, :en, :es)")
+                                "insert into told_change (child, told_at, kind, en, es) values (:child, :at, :kind, :en, :es)")
                         .param("child", change.child().value())
                         .param("at", utc(change.at()))
+                        .param("kind", change.kind())
                         .param("en", words.en())
                         .param("es", words.es())
                         .update());
@@ -51,7 +52,7 @@ class ToldChanges implements WhatChanged {
     public List<Told> since(Viewer viewer, ChildId child, Instant after) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
         return jdbc.sql("""
-                        select told_at, en, es from told_change
+                        select told_at, kind, en, es from told_change
                         where child = :child and told_at > :after
                         order by told_at desc, number desc
                         """)
@@ -59,6 +60,7 @@ class ToldChanges implements WhatChanged {
                 .param("after", utc(after))
                 .query((row, n) -> new Told(
                         row.getObject("told_at", OffsetDateTime.class).toInstant(),
+                        row.getString("kind"),
                         new Bilingual(row.getString("en"), row.getString("es"))))
                 .list();
     }

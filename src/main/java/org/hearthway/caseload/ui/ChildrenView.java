@@ -127,7 +127,11 @@ class ChildrenView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         }
         content.add(
                 found.isEmpty()
-                        ? Tags.div("hw-sheet hw-empty", Tags.p("hw-quiet", say("caseload.children.none")))
+                        ? Tags.div(
+                                "hw-sheet hw-empty",
+                                Tags.p(
+                                        "hw-quiet",
+                                        say(all.isEmpty() ? "caseload.children.first" : "caseload.children.none")))
                         : table(found));
     }
 

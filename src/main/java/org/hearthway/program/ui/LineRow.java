@@ -150,6 +150,7 @@ final class LineRow extends NativeTableRow {
         var input = new Input(ValueChangeMode.LAZY);
         input.setValueChangeTimeout(PAUSE);
         input.setValue(line.typed(which));
+        input.setPlaceholder("–");
         input.getElement()
                 .setAttribute("inputmode", "numeric")
                 .setAttribute("autocomplete", "off")
