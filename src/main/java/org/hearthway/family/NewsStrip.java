@@ -1,13 +1,13 @@
 package org.hearthway.family;
 
 import com.vaadin.flow.component.HtmlContainer;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import com.vaadin.flow.component.html.Anchor;
-import com.vaadin.flow.component.html.Span;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hearthway.audit.WhatChanged;
 import org.hearthway.audit.WhatChanged.Told;
