@@ -22,10 +22,11 @@ final class TrailWords {
 
     /** Who did it, from a tag such as {@code machine:reminders}. */
     String who(Viewer viewer, String tag) {
-        if (tag.startsWith("machine:")) {
+        var kind = tag.contains(":") ? tag.substring(0, tag.indexOf(':')) : "";
+        if (kind.equals("machine")) {
             return say(BY + mark(tag), say("access.trail.by.machine", tag));
         }
-        if (tag.startsWith("link:")) {
+        if (kind.equals("link")) {
             return say("access.trail.by.link", tag);
         }
         var name = people.name(viewer, tag);
