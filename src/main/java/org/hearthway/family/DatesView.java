@@ -90,8 +90,8 @@ class DatesView extends FamilyPage {
             }
 
             @Override
-            public void askToMove(Visit visit, String wish) {
-                answer(
+            public boolean askToMove(Visit visit, String wish) {
+                return answer(
                         reader,
                         "family.dates.asked",
                         () -> visits.askToMove(reader.viewer(), visit.id(), visit.sequence(), wish));
@@ -99,14 +99,17 @@ class DatesView extends FamilyPage {
         };
     }
 
-    private void answer(Reader reader, String done, Runnable answer) {
+    private boolean answer(Reader reader, String done, Runnable answer) {
+        var taken = true;
         try {
             answer.run();
             Told.done(reader.say(done));
         } catch (Overtaken moved) {
+            taken = false;
             Told.couldNot(reader.say("family.dates.moved"));
         }
         refresh();
+        return taken;
     }
 
     /** What the path asks for in the time ahead and nobody has booked, soonest first. */

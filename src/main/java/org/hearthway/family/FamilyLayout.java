@@ -3,6 +3,7 @@ package org.hearthway.family;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.dependency.JsModule;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Header;
@@ -23,6 +24,7 @@ import org.hearthway.parts.Tags;
 
 /** The frame around the family's pages: whose child, which language, notes, and the five places within the thumb's reach. */
 @Layout("my")
+@JsModule(Draft.SCRIPT)
 @PermitAll
 public class FamilyLayout extends Div implements RouterLayout, AfterNavigationObserver {
 
@@ -103,13 +105,14 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
             var there = Tags.link("", "my/" + other.id() + "/today", reader.say("family.switch.to", other.name()));
             list.add(Bits.el("li", "", there));
         });
-        list.add(Bits.el("li", "", out(reader.language())));
+        list.add(Bits.el("li", "", out(reader)));
         return Bits.el("details", "hw-who", summary, list);
     }
 
-    private Anchor out(Language language) {
-        var out = new Anchor("sign-out", readers.words(language, "family.out"));
+    private static Anchor out(Reader reader) {
+        var out = new Anchor("sign-out", reader.say("family.out"));
         out.setRouterIgnore(true);
+        Draft.goWith(out, reader);
         return out;
     }
 

@@ -77,17 +77,20 @@ class NotesView extends FamilyPage {
         note.setWidthFull();
         note.setMinRows(4);
         asked("about").filter("refill"::equals).ifPresent(about -> note.setValue(reader.say("family.notes.refill")));
-        var send = Tags.button("main wide big", reader.say("family.notes.send"), pressed -> send(reader, key, note));
-        add(Tags.div("hw-stack", note, send));
+        var draft = new Draft(reader, "note", note);
+        var send = Tags.button(
+                "main wide big", reader.say("family.notes.send"), pressed -> send(reader, key, note, draft));
+        add(Tags.div("hw-stack", draft, send));
     }
 
-    private void send(Reader reader, UUID key, TextArea note) {
+    private void send(Reader reader, UUID key, TextArea note, Draft draft) {
         if (note.isEmpty()) {
             tell(note, reader.say("family.notes.empty"));
             return;
         }
         try {
             signs.report(reader.viewer(), reader.id(), new Signs.ReportData(key, List.of(), false, note.getValue()));
+            draft.forget();
             Told.done(reader.say("family.notes.sent"));
             refresh();
         } catch (Invalid invalid) {

@@ -33,6 +33,7 @@ class OutcomeForm extends Div {
     private final Scale effort;
     private final Scale pain;
     private final TextArea note;
+    private final Draft draft;
     private final Div why;
     private final Div who;
     private final Faults faults = new Faults();
@@ -69,13 +70,14 @@ class OutcomeForm extends Div {
         note = new TextArea(reader.say("family.exercise.your-note"));
         note.setWidthFull();
         note.setMinRows(2);
+        draft = new Draft(reader, "went-" + planned.exercise().id() + "-" + day, note);
         why = Tags.div(
                 "hw-stack u-gap2", Tags.h2("u-l", reader.say("family.exercise.why-not")), reason, faults.at("reason"));
         who = Tags.div(
                 "hw-stack u-gap2", Tags.h2("u-l", reader.say("family.exercise.who")), ratedBy, faults.at("ratedBy"));
         add(Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("family.exercise.went")), outcome));
         add(why, effort, faults.at("effort"), pain, faults.at("pain"), who);
-        add(Tags.p("hw-s hw-quiet", reader.say("family.exercise.severe")), note, faults.at("note"), faults.at(""));
+        add(Tags.p("hw-s hw-quiet", reader.say("family.exercise.severe")), draft, faults.at("note"), faults.at(""));
         add(Tags.button("main big wide", reader.say("family.exercise.save"), pressed -> save(save)));
         outcome.onChange(this::arrange);
         effort.onChange(this::arrange);
@@ -127,6 +129,7 @@ class OutcomeForm extends Div {
         faults.clear();
         try {
             save.accept(entry());
+            draft.forget();
         } catch (Invalid invalid) {
             faults.tell(reader, invalid);
         }

@@ -23,6 +23,7 @@ class ReportForm extends Section {
     private final List<String> chosen = new ArrayList<>();
     private final Choice<Called> called;
     private final TextArea note;
+    private final Draft draft;
     private final Faults faults = new Faults();
 
     /** Whether the family has called. */
@@ -46,6 +47,7 @@ class ReportForm extends Section {
         note = new TextArea(reader.say("family.report.note"));
         note.setWidthFull();
         note.setMinRows(2);
+        draft = new Draft(reader, "report", note);
         add(
                 Tags.h2("u-xl", reader.say("family.report")),
                 Tags.p("hw-quiet", reader.say("family.report.after")),
@@ -57,7 +59,7 @@ class ReportForm extends Section {
                 "hw-more",
                 Bits.el("summary", "hw-button plain wide", reader.say("family.report.choose")),
                 list));
-        add(Bits.el("h3", "u-l", reader.say("family.report.called")), called, note, faults.at(""));
+        add(Bits.el("h3", "u-l", reader.say("family.report.called")), called, draft, faults.at(""));
         add(Tags.button("main wide", reader.say("family.report.send"), pressed -> send(send)));
     }
 
@@ -90,6 +92,7 @@ class ReportForm extends Section {
         try {
             send.accept(new ReportData(
                     key, chosen, called.chosen().filter(Called.YES::equals).isPresent(), note.getValue()));
+            draft.forget();
         } catch (Invalid invalid) {
             faults.tell(reader, invalid);
         }

@@ -19,8 +19,11 @@ class VisitCard extends Article {
     interface Answers {
         void confirm(Visit visit);
 
-        void askToMove(Visit visit, String wish);
+        /** Whether the wish was taken; not when somebody else changed the visit in between. */
+        boolean askToMove(Visit visit, String wish);
     }
+
+    private static final String AWAY = "u-away";
 
     private final Div form = Tags.div("acts wide");
 
@@ -92,8 +95,7 @@ class VisitCard extends Article {
         }
         if (visit.answer() != Visit.Answer.ASKED_TO_MOVE) {
             acts.add(Tags.button("plain", Icon.MOVE, reader.say("family.dates.move"), pressed -> {
-                acts.setVisible(false);
-                form.setVisible(true);
+                show(form, acts);
                 form.getChildren()
                         .filter(TextArea.class::isInstance)
                         .map(TextArea.class::cast)
@@ -103,23 +105,39 @@ class VisitCard extends Article {
         if (acts.getComponentCount() == 1) {
             acts.addClassName("one");
         }
-        form.setVisible(false);
+        // not invisible to the browser, which brings a draft back into it
+        form.addClassName(AWAY);
         var wish = new TextArea(reader.say("family.dates.wish"));
         wish.setHelperText(reader.say("family.dates.wish.help"));
         wish.setWidthFull();
+        var draft = new Draft(reader, "wish-" + visit.id(), wish);
+        wish.addValueChangeListener(typed -> {
+            if (typed.isFromClient()) {
+                show(form, acts);
+            }
+        });
         form.add(
-                wish,
+                draft,
                 Tags.button("plain", reader.say("family.cancel"), pressed -> {
-                    form.setVisible(false);
-                    acts.setVisible(true);
+                    draft.forget();
+                    wish.clear();
+                    show(acts, form);
                 }),
-                Tags.button("main", reader.say("family.dates.send"), pressed -> send(reader, visit, answers, wish)));
+                Tags.button(
+                        "main", reader.say("family.dates.send"), pressed -> send(reader, visit, answers, wish, draft)));
         add(acts, form);
     }
 
-    private static void send(Reader reader, Visit visit, Answers answers, TextArea wish) {
+    private static void show(Div shown, Div away) {
+        shown.removeClassName(AWAY);
+        away.addClassName(AWAY);
+    }
+
+    private static void send(Reader reader, Visit visit, Answers answers, TextArea wish, Draft draft) {
         try {
-            answers.askToMove(visit, wish.getValue());
+            if (answers.askToMove(visit, wish.getValue())) {
+                draft.forget();
+            }
         } catch (Invalid invalid) {
             wish.setErrorMessage(reader.say(invalid.problems().get(0)));
             wish.setInvalid(true);

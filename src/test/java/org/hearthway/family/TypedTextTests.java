@@ -78,7 +78,9 @@ class TypedTextTests {
         public void confirm(Visit visit) {}
 
         @Override
-        public void askToMove(Visit visit, String wish) {}
+        public boolean askToMove(Visit visit, String wish) {
+            return false;
+        }
     }
 
     private static void staysText(Component component, String typed) {
