@@ -26,11 +26,12 @@ class Answering {
     @EventListener
     void on(ApplicationReadyEvent ready) {
         if (ready.getApplicationContext() instanceof ServletWebServerApplicationContext server) {
-            LOG.info(
-                    "{} answers at http://{}:{}",
-                    clinic.demo() ? "The demo clinic" : "Hearthway",
-                    host,
-                    server.getWebServer().getPort());
+            var place = "http://" + host + ":" + server.getWebServer().getPort();
+            if (clinic.demo()) {
+                LOG.info("The demo clinic answers at {}", place);
+            } else {
+                LOG.info("Hearthway answers at {}", place);
+            }
         }
     }
 }
