@@ -4,7 +4,7 @@ import com.vaadin.flow.component.ComponentEvent;
 import com.vaadin.flow.component.ComponentUtil;
 import com.vaadin.flow.component.UI;
 
-/** Something was worked on a page, so that the numbers in the top bar are to be counted anew. */
+/** Something was worked on a page: the numbers in the top bar and the head of a folder are to be drawn anew. */
 public class TallyChanged extends ComponentEvent<UI> {
 
     TallyChanged(UI page) {

@@ -19,7 +19,8 @@ class ReminderIT {
 
     @Test
     void isSentByHandAndAnsweredByItsLink() throws Exception {
-        try (var clinic = RunningClinic.demo();
+        try (var clinic = RunningClinic.demo(KeptLog.AT_DEBUG);
+                var log = new KeptLog();
                 var desk = Browser.desk(clinic);
                 var phone = Browser.phone(clinic)) {
             // this family reads Spanish and lives by another clock than the clinic
@@ -53,6 +54,9 @@ class ReminderIT {
             // nobody waits for an answer any more, and the folder says which it was
             desk.open("/staff/desk?show=waiting").see("Noor Castellanos").seeNoMore("Mateo Quispe");
             desk.open("/staff/child/" + mateo + "/path").see("Wed, Mar 18 · Therapy visit, confirmed");
+
+            var token = link.group().substring(link.group().lastIndexOf('/') + 1);
+            log.tellsNothingOf(token, "Mateo", "Quispe", "Rosario", "rosario@", Tour.PASS_PHRASE, "de marzo");
         }
     }
 

@@ -62,6 +62,10 @@ class TextsView extends ClinicPage {
         var all = new Checkbox(
                 say("access.texts.all", boxes.size()),
                 change -> boxes.values().forEach(box -> box.setValue(change.getValue())));
+        if (boxes.isEmpty()) {
+            side.add(Tags.div("hw-sheet hw-side-form", Tags.p("", say("access.texts.none-waits"))));
+            return;
+        }
         side.add(Tags.div(
                 "hw-sheet hw-side-form",
                 Tags.h2("", say("access.texts.accept")),

@@ -1,6 +1,8 @@
 package org.hearthway.caseload.ui;
 
+import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.ComponentUtil;
 import com.vaadin.flow.component.HasElement;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Nav;
@@ -29,6 +31,7 @@ import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.Tags;
+import org.hearthway.parts.TallyChanged;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.shell.StaffLayout;
@@ -125,6 +128,20 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
         }
         drawHead(children.get(viewer, child));
         drawTabs(child, event.getLocation().getSegments());
+    }
+
+    @Override
+    protected void onAttach(AttachEvent event) {
+        var worked = ComponentUtil.addListener(event.getUI(), TallyChanged.class, changed -> {
+            var child = opened;
+            if (child != null) {
+                drawHead(children.get(viewer, child));
+            }
+        });
+        addDetachListener(gone -> {
+            worked.remove();
+            gone.unregisterListener();
+        });
     }
 
     private void drawHead(Child child) {

@@ -31,6 +31,7 @@ import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Stone;
 import org.hearthway.parts.SvgText;
 import org.hearthway.parts.Tags;
+import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
@@ -216,6 +217,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
             public void begin(String path, LocalDate day, String reason) {
                 plans.begin(viewer, child, path, day, reason);
                 Told.done(say.say("path.begin.done"));
+                TallyChanged.tell();
                 leave();
             }
         });
@@ -240,6 +242,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         try {
             plans.apply(viewer, child, change, reason, seen);
             Told.done(say.say("path.change.done"));
+            TallyChanged.tell();
             leave();
         } catch (Overtaken overtaken) {
             // what was typed stays; the plan under it is drawn afresh, with what would move now
