@@ -5,6 +5,7 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 import java.time.Instant;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
@@ -38,6 +39,7 @@ import org.springframework.test.context.ActiveProfiles;
         })
 @ActiveProfiles("clinic")
 @Import(HearthwayTest.Time.class)
+@ExtendWith(FromTheStart.class)
 public @interface HearthwayTest {
 
     /** The moment at which every test begins unless it moves the clock. */
