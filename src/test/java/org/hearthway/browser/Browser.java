@@ -72,6 +72,14 @@ public final class Browser implements AutoCloseable {
 
     private static final String AXE = axe();
 
+    /** Whether nothing that ends is still moving, notes that fade in within their shadow trees included. */
+    private static final String AT_REST = """
+            const shown = [document, ...[...document.querySelectorAll('vaadin-notification-card')].map(n => n.shadowRoot)];
+            return shown.filter(root => root)
+                .flatMap(root => root.getAnimations())
+                .every(a => a.playState !== 'running' || a.effect.getComputedTiming().endTime === Infinity);
+            """;
+
     private static final String FINDINGS = """
             const tell = arguments[arguments.length - 1];
             axe.run({exclude: ['vaadin-connection-indicator']}, {resultTypes: ['violations'], iframes: false}).then(
@@ -338,6 +346,8 @@ public final class Browser implements AutoCloseable {
         if (!Boolean.TRUE.equals(run("return !!window.axe"))) {
             run(AXE);
         }
+        // what is just fading in has not its colors yet
+        waitFor("what moves to come to rest", () -> Boolean.TRUE.equals(run(AT_REST)));
         assertThat((List<?>) driver.executeAsyncScript(FINDINGS))
                 .as("what axe-core finds on " + page)
                 .isEmpty();
