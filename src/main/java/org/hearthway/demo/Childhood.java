@@ -20,9 +20,6 @@ import org.hearthway.program.Programs;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Signs;
-import org.hearthway.visit.VisitId;
-import org.hearthway.visit.VisitKind;
-import org.hearthway.visit.Visits;
 import org.jspecify.annotations.Nullable;
 
 /** Turns one child's story into acts: who did what, when. */
@@ -37,7 +34,7 @@ class Childhood {
     private final ChildhoodFactory services;
     private final Story story;
     private final Map<String, Viewer.Person> persons;
-    private final LocalDate today;
+    private final DemoDays days;
     private final Instant now;
     private @Nullable ChildId id;
 
@@ -46,18 +43,18 @@ class Childhood {
         this.services = services;
         this.story = story;
         this.persons = persons;
-        this.today = today;
+        this.days = new DemoDays(today, services.calendar(), services.clinic().zone());
         this.now = now;
     }
 
     void addTo(Acts acts) {
-        acts.at(moment(story.entered(), MORNING), this::enter);
+        acts.at(days.atWork(story.entered(), MORNING), this::enter);
         story.way().ifPresent(way -> walk(way, acts));
-        story.fills().forEach(fill -> acts.at(moment(fill.day(), OFFICE), () -> fill(fill)));
-        story.versions().forEach(version -> acts.at(moment(version.day(), OFFICE), () -> prescribe(version)));
+        story.fills().forEach(fill -> acts.at(days.atWork(fill.day(), OFFICE), () -> fill(fill)));
+        story.versions().forEach(version -> acts.at(days.atWork(version.day(), OFFICE), () -> prescribe(version)));
         story.log().forEach(kept -> tick(kept, acts));
-        story.said().forEach(said -> acts.at(moment(said.day(), EVENING.plusMinutes(20)), () -> say(said)));
-        story.visits().forEach(visit -> visit(visit, acts));
+        story.said().forEach(said -> acts.at(days.moment(said.day(), EVENING.plusMinutes(20)), () -> say(said)));
+        story.visits().forEach(visit -> new Appointment(services, days, this::person, this::child, visit).addTo(acts));
         story.told().forEach(told -> tell(told, acts));
     }
 
@@ -71,18 +68,6 @@ class Childhood {
         return java.util.Objects.requireNonNull(id, "a story begins with the child being entered");
     }
 
-    private Instant moment(int day, LocalTime time) {
-        return today.plusDays(day).atTime(time).atZone(services.clinic().zone()).toInstant();
-    }
-
-    /** The day itself when the clinic is open, else the nearest open one, further from today. */
-    private LocalDate open(int day) {
-        var date = today.plusDays(day);
-        return day < 0
-                ? services.calendar().onOrBefore(date)
-                : services.calendar().onOrAfter(date);
-    }
-
     private void enter() {
         var coordinator = person(COORDINATOR);
         id = services.register()
@@ -91,7 +76,7 @@ class Childhood {
                         new ChildData(
                                 story.usedName(),
                                 story.familyName(),
-                                today.minus(story.age()),
+                                days.today().minus(story.age()),
                                 story.gmfcs(),
                                 story.skinTone()));
         story.caregivers()
@@ -102,11 +87,11 @@ class Childhood {
     private void walk(Story.Way way, Acts acts) {
         var begun = Math.max(way.begun(), story.entered());
         acts.at(
-                moment(begun, OFFICE),
+                days.atWork(begun, OFFICE),
                 () -> services.plans()
-                        .begin(person(way.by()), child(), way.pathway(), open(way.begun()), way.reason()));
+                        .begin(person(way.by()), child(), way.pathway(), days.open(way.begun()), way.reason()));
         way.fixed()
-                .forEach(fixed -> acts.at(moment(fixed.done(), OFFICE.plusMinutes(10)), () -> {
+                .forEach(fixed -> acts.at(days.atWork(fixed.done(), OFFICE.plusMinutes(10)), () -> {
                     var seen = services.plans()
                             .plan(person(way.by()), child())
                             .orElseThrow()
@@ -115,7 +100,7 @@ class Childhood {
                             .apply(
                                     person(way.by()),
                                     child(),
-                                    new Plans.Change.Fix(fixed.stage(), open(fixed.day())),
+                                    new Plans.Change.Fix(fixed.stage(), days.open(fixed.day())),
                                     fixed.reason(),
                                     seen);
                 }));
@@ -129,14 +114,13 @@ class Childhood {
                 .record(
                         nurse,
                         child(),
-                        new Pumps.FillData(
-                                today.plusDays(fill.day()), today.plusDays(fill.alarm()), fill.marginDays(), ""),
+                        new Pumps.FillData(days.open(fill.day()), days.on(fill.alarm()), fill.marginDays(), ""),
                         seen);
     }
 
     private void prescribe(Story.Version version) {
         var author = person(version.by());
-        var from = today.plusDays(version.day());
+        var from = days.open(version.day());
         var seen = services.programs()
                 .latest(author, child())
                 .map(Programs.Version::number)
@@ -168,8 +152,8 @@ class Childhood {
         for (int i = 0; i < marks.length(); i++) {
             var day = i - marks.length();
             Story.Kept.outcome(marks.charAt(i))
-                    .ifPresent(outcome -> acts.at(moment(day, EVENING), () -> {
-                        var date = today.plusDays(day);
+                    .ifPresent(outcome -> acts.at(days.moment(day, EVENING), () -> {
+                        var date = days.on(day);
                         if (isPlanned(kept.exercise(), date)) {
                             var could = outcome != Outcome.COULD_NOT;
                             log(
@@ -192,7 +176,7 @@ class Childhood {
     }
 
     private void say(Story.Said said) {
-        var date = today.plusDays(said.day());
+        var date = days.on(said.day());
         log(said.exercise(), said.by(), date, said.outcome(), said.reason(), said.effort(), said.pain(), said.note());
     }
 
@@ -212,59 +196,6 @@ class Childhood {
                         child(),
                         new HomeWeek.Entry(
                                 UUID.randomUUID(), exercise, day, outcome, reason, effort, pain, rated, note));
-    }
-
-    private void visit(Story.Seen seen, Acts acts) {
-        var booked = new VisitId[1];
-        var day = open(seen.day());
-        var coordinator = person(COORDINATOR);
-        acts.at(
-                moment(seen.booked(), OFFICE.plusMinutes(20)),
-                () -> booked[0] = services.visits()
-                        .book(
-                                coordinator,
-                                child(),
-                                new Visits.Booking(
-                                        seen.kind(),
-                                        day.atTime(seen.at()),
-                                        minutes(seen.kind()),
-                                        seen.place(),
-                                        seen.purpose())));
-        acts.at(moment(seen.booked(), EVENING), () -> answer(seen, booked[0]));
-        var after = day.atTime(seen.at())
-                .atZone(services.clinic().zone())
-                .toInstant()
-                .plus(Duration.ofHours(9));
-        acts.at(
-                seen.came() == Story.Came.CANCELLED ? moment(seen.booked() + 1, OFFICE) : after,
-                () -> settle(seen, booked[0]));
-    }
-
-    private int minutes(String kind) {
-        return services.visits().kinds().stream()
-                .filter(k -> k.id().equals(kind))
-                .map(VisitKind::minutes)
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("content/demo: no kind of visit " + kind));
-    }
-
-    private void answer(Story.Seen seen, VisitId visit) {
-        switch (seen.answered()) {
-            case NOTHING -> {}
-            case YES -> services.visits().confirm(person(seen.by()), visit, 0);
-            case ASKED_TO_MOVE -> services.visits().askToMove(person(seen.by()), visit, 0, seen.wish());
-        }
-    }
-
-    private void settle(Story.Seen seen, VisitId visit) {
-        var coordinator = person(COORDINATOR);
-        var version = services.visits().get(coordinator, visit).version();
-        switch (seen.came()) {
-            case NOT_NOTED -> {}
-            case YES -> services.visits().attended(coordinator, visit, true, version);
-            case NO -> services.visits().attended(coordinator, visit, false, version);
-            case CANCELLED -> services.visits().cancel(coordinator, visit, version);
-        }
     }
 
     private void tell(Story.Told told, Acts acts) {

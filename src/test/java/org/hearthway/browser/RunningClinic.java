@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -22,12 +23,13 @@ import org.springframework.context.support.GenericApplicationContext;
  */
 public final class RunningClinic implements AutoCloseable {
 
-    private final SettableClock clock = new SettableClock(HearthwayTest.START);
+    private final SettableClock clock;
     private final GreenMail mail = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
     private final ConfigurableApplicationContext context;
     private final String url;
 
-    private RunningClinic(String profile, List<String> settings) {
+    private RunningClinic(String profile, Instant start, List<String> settings) {
+        clock = new SettableClock(start);
         mail.start();
         var port = freePort();
         url = "http://localhost:" + port;
@@ -56,7 +58,12 @@ public final class RunningClinic implements AutoCloseable {
 
     /** The demo clinic; more settings as {@code name=value}. */
     public static RunningClinic demo(String... settings) {
-        return new RunningClinic("demo", List.of(settings));
+        return new RunningClinic("demo", HearthwayTest.START, List.of(settings));
+    }
+
+    /** The demo clinic as it is laid out at a moment. */
+    public static RunningClinic demoAt(Instant start) {
+        return new RunningClinic("demo", start, List.of());
     }
 
     /** A real clinic on an empty database; more settings as {@code name=value}. */
@@ -73,7 +80,7 @@ public final class RunningClinic implements AutoCloseable {
                 "hearthway.clinic.office-opens=08:00",
                 "hearthway.clinic.office-closes=16:30"));
         all.addAll(List.of(settings));
-        return new RunningClinic("clinic", all);
+        return new RunningClinic("clinic", HearthwayTest.START, all);
     }
 
     private static int freePort() {

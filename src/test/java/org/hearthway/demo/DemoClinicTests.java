@@ -1,0 +1,127 @@
+package org.hearthway.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.assertj.core.api.SoftAssertions;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+import org.hearthway.browser.RunningClinic;
+import org.hearthway.child.Child;
+import org.hearthway.child.ChildRegister;
+import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.program.Programs;
+import org.hearthway.pump.Pumps;
+import org.hearthway.visit.Visit;
+import org.hearthway.visit.Visits;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The demo's dates count from today; they must make sense together on whatever weekday that is. */
+class DemoClinicTests {
+
+    private static final Viewer MACHINE = new Viewer.Machine("test");
+    private static final int MANY = 500;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-03-12T14:00:00Z", "2026-03-15T22:00:00Z"})
+    void everyStoryFitsTogether(Instant now) {
+        try (var clinic = RunningClinic.demoAt(now)) {
+            var today = LocalDate.ofInstant(now, ZoneId.of("America/New_York"));
+            var plans = clinic.part(Plans.class).all(MACHINE);
+            var children = clinic.part(ChildRegister.class).all(MACHINE);
+            assertThat(children).hasSizeGreaterThanOrEqualTo(9);
+            assertThat(plans).hasSizeGreaterThanOrEqualTo(8);
+            SoftAssertions.assertSoftly(softly -> children.forEach(child -> {
+                var visits = visits(clinic.part(Visits.class), child);
+                worksOnWeekdays(softly, clinic, child);
+                var plan = plans.get(child.id());
+                if (plan != null) {
+                    keepsItsWindows(softly, child, plan, visits, today);
+                    missesNothing(softly, child, plan, visits, today);
+                    exercisesOnlyAtHome(softly, clinic, child, plan);
+                }
+            }));
+            refillIsTwelveDaysAwayAndNotBooked(clinic, children, today);
+        }
+    }
+
+    private static List<Visit> visits(Visits visits, Child child) {
+        return Stream.concat(
+                        visits.upcoming(MACHINE, child.id()).stream(), visits.past(MACHINE, child.id(), MANY).stream())
+                .toList();
+    }
+
+    private static void worksOnWeekdays(SoftAssertions softly, RunningClinic clinic, Child child) {
+        var weekend = List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
+        var decided = clinic.part(Plans.class).decisions(MACHINE, child.id()).stream()
+                .map(d -> LocalDate.ofInstant(d.at(), ZoneId.of("America/New_York")));
+        softly.assertThat(decided).as(child.name()).noneMatch(day -> weekend.contains(day.getDayOfWeek()));
+    }
+
+    /** What is booked for the plan lies where the plan wants it, so that the desk has no quarrel with it. */
+    private static void keepsItsWindows(
+            SoftAssertions softly, Child child, Plan plan, List<Visit> visits, LocalDate today) {
+        for (var visit : visits) {
+            var day = visit.start().toLocalDate();
+            windows(plan)
+                    .filter(window ->
+                            visit.purpose().filter(window.purpose()::equals).isPresent())
+                    .filter(window -> !day.isBefore(today))
+                    .forEach(window -> softly.assertThat(day)
+                            .as(child.name() + " " + window.purpose())
+                            .isBetween(window.from(), window.until()));
+        }
+    }
+
+    /** What the present stage asked for in the past was attended; of a visit that comes again, the last time. */
+    private static void missesNothing(
+            SoftAssertions softly, Child child, Plan plan, List<Visit> visits, LocalDate today) {
+        var now = plan.now().orElseThrow();
+        var last = new LinkedHashMap<String, Plan.VisitWindow>();
+        now.visits().stream()
+                .filter(window -> window.until().isBefore(today))
+                .forEach(window -> last.put(window.purpose().replaceAll("/\\d+$", ""), window));
+        last.values()
+                .forEach(window -> softly.assertThat(visits)
+                        .as(child.name() + " " + window.purpose())
+                        .anyMatch(visit -> visit.state() == Visit.State.ATTENDED
+                                && visit.purpose()
+                                        .filter(window.purpose()::equals)
+                                        .isPresent()));
+    }
+
+    /** After an operation the home program begins when the child is at home again. */
+    private static void exercisesOnlyAtHome(SoftAssertions softly, RunningClinic clinic, Child child, Plan plan) {
+        var hospital = plan.stage("hospital").orElseThrow();
+        softly.assertThat(clinic.part(Programs.class).history(MACHINE, child.id()))
+                .as(child.name())
+                .noneMatch(version -> !version.effective().isBefore(hospital.start())
+                        && !version.effective().isAfter(hospital.end()));
+    }
+
+    /** One date: the pump's record, and nothing booked that keeps it. */
+    private static void refillIsTwelveDaysAwayAndNotBooked(
+            RunningClinic clinic, List<Child> children, LocalDate today) {
+        var teo = children.stream()
+                .filter(c -> c.name().equals("Teo"))
+                .findFirst()
+                .orElseThrow();
+        Map<ChildId, LocalDate> refills = clinic.part(Pumps.class).refillDates(MACHINE);
+        assertThat(refills).containsEntry(teo.id(), today.plusDays(12));
+        assertThat(clinic.part(Visits.class).upcoming(MACHINE, teo.id()))
+                .noneMatch(visit -> visit.kind().id().equals("refill"));
+    }
+
+    private static Stream<Plan.VisitWindow> windows(Plan plan) {
+        return plan.stages().stream().flatMap(stage -> stage.visits().stream());
+    }
+}
