@@ -1,4 +1,4 @@
-package org.hearthway.shell;
+package org.hearthway.clinic.internal;
 
 import org.hearthway.clinic.ClinicSettings;
 import org.slf4j.Logger;
