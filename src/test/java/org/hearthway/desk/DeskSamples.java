@@ -20,12 +20,12 @@ import org.hearthway.visit.VisitId;
 import org.hearthway.visit.VisitKind;
 
 /** Messages and visits that tests begin from. */
-final class DeskSamples {
+public final class DeskSamples {
 
     static final ZoneId ZONE = ZoneId.of("America/New_York");
 
     /** Thursday, March 12, 2026, 10:00 at the clinic. */
-    static final Instant NOW = Instant.parse("2026-03-12T14:00:00Z");
+    public static final Instant NOW = Instant.parse("2026-03-12T14:00:00Z");
 
     static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
     static final ChildId CHILD = new ChildId(new UUID(0, 1));
@@ -57,7 +57,8 @@ final class DeskSamples {
         return new Visit(id(name), CHILD, kind(kind), start, ZONE, 45, "", purpose, answer, "", state, 1, 1);
     }
 
-    static Message message(String name, Optional<String> visit, Outbox.State state, Instant due) {
+    /** A mail, or a call when the state is one of a call. */
+    public static Message message(String name, Optional<String> visit, Outbox.State state, Instant due) {
         return new Message(
                 UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)),
                 CHILD,

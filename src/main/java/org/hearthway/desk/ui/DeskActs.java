@@ -21,6 +21,12 @@ interface DeskActs {
 
     void leave();
 
+    /** Reads the desk anew. */
+    void refresh();
+
+    /** Shows a form for a visit of any child. */
+    void beginBooking();
+
     void choose(Row row, boolean chosen);
 
     void chooseUpTo(Row row);

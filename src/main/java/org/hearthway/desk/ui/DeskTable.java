@@ -9,11 +9,8 @@ import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.dom.DebouncePhase;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Language;
-import org.hearthway.desk.Board;
 import org.hearthway.desk.Board.Group;
 import org.hearthway.desk.Board.Row;
 import org.hearthway.parts.Icon;
@@ -44,29 +41,24 @@ final class DeskTable {
     /**
      * Draws the list.
      *
-     * @param atHand the row that the keys are on
-     * @param focus whether the keys are brought there
+     * @param focus whether the keys are brought to the row at hand
      */
-    NativeTable draw(
-            Board board,
-            DeskShow show,
-            Map<ChildId, String> names,
-            Set<String> chosen,
-            Optional<String> atHand,
-            boolean focus) {
+    NativeTable draw(DeskRows rows, Map<ChildId, String> names, boolean focus) {
+        var chosen = rows.chosenIds();
         var table = new NativeTable();
         table.addClassNames("hw-table", "tight", "hw-desk-list");
         table.getElement().setAttribute("aria-label", say("desk.title"));
-        table.getHead().add(head(board, show, chosen));
+        table.getHead().add(head(rows));
         for (var group : Group.values()) {
-            var rows = board.in(group);
-            if (!show.shows(group) || rows.isEmpty()) {
+            var ofGroup =
+                    rows.shown().stream().filter(row -> row.group() == group).toList();
+            if (ofGroup.isEmpty()) {
                 continue;
             }
-            table.getBody().add(band(group, rows.size()));
-            for (var row : rows) {
+            table.getBody().add(band(group, ofGroup.size()));
+            for (var row : ofGroup) {
                 var line = line(row, names.getOrDefault(row.child(), ""), chosen.contains(row.id()));
-                if (atHand.filter(row.id()::equals).isPresent()) {
+                if (rows.isAtHand(row)) {
                     line.addClassName("on");
                     if (focus) {
                         Keys.focus(line);
@@ -78,17 +70,15 @@ final class DeskTable {
         return table;
     }
 
-    private NativeTableRow head(Board board, DeskShow show, Set<String> chosen) {
+    private NativeTableRow head(DeskRows rows) {
         var head = new NativeTableRow();
-        var sendable = board.rows().stream()
-                .filter(row -> show.shows(row.group()) && row.isSendable())
-                .toList();
+        var sendable = rows.shown().stream().filter(Row::isSendable).toList();
         var all = new NativeTableHeaderCell();
         all.addClassName("u-w2");
         if (sendable.isEmpty()) {
             all.add(Tags.span("hw-vh", say("desk.column.choose")));
         } else {
-            var ticked = sendable.stream().allMatch(row -> chosen.contains(row.id()));
+            var ticked = rows.chosen().containsAll(sendable);
             all.add(box(say("desk.choose-all"), ticked, acts::chooseAll));
         }
         head.add(all);

@@ -16,11 +16,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
@@ -34,11 +32,9 @@ import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
-import org.hearthway.desk.Board;
 import org.hearthway.desk.Board.Row;
 import org.hearthway.desk.Desk;
 import org.hearthway.parts.KeyBar;
-import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
@@ -54,7 +50,7 @@ import org.hearthway.words.Words;
 @RolesAllowed({"COORDINATOR", "NURSE"})
 class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, DeskActs {
 
-    private static final String PLACE = "staff/desk";
+    static final String PLACE = "staff/desk";
 
     private final transient Desk desk;
     private final transient Outbox outbox;
@@ -72,11 +68,8 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
     private final Div title = Tags.div("hw-title");
     private final Div list = Tags.div("hw-stack u-gap2 u-top");
     private final Aside panel = new Aside();
-    private final Set<String> chosen = new LinkedHashSet<>();
-    private transient Board board = new Board(List.of());
+    private final transient DeskRows rows = new DeskRows();
     private transient Map<ChildId, String> names = Map.of();
-    private DeskShow show = DeskShow.ALL;
-    private Optional<String> atHand = Optional.empty();
 
     DeskView(
             Desk desk,
@@ -128,93 +121,36 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
         var asked = event.getLocation().getQueryParameters();
-        show = DeskShow.of(asked.getSingleParameter("show"));
         read();
-        var row = asked.getSingleParameter("row").flatMap(board::row);
-        atHand = row.map(Row::id);
-        if (row.filter(found -> !show.shows(found.group())).isPresent()) {
-            show = DeskShow.ALL;
-        }
-        draw(false);
+        var row = asked.getSingleParameter("row").flatMap(rows::row);
+        rows.show(DeskShow.of(asked.getSingleParameter("show")), row);
+        draw(false, Optional.empty());
         panel.setClassName("open", row.isPresent());
     }
 
     private void read() {
-        board = desk.board(viewer);
+        rows.read(desk.board(viewer));
         names = children.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName));
-        chosen.removeIf(id -> board.row(id).filter(Row::isSendable).isEmpty());
     }
 
-    private void draw(boolean focus) {
-        drawTitle();
+    private void draw(boolean focus, Optional<Row> next) {
+        var above = new DeskHead(words, language, this);
+        title.removeAll();
+        title.add(above.title(rows, today()));
         list.removeAll();
-        if (!chosen.isEmpty()) {
-            list.add(bulk());
+        if (!rows.chosen().isEmpty()) {
+            list.add(above.bulk(rows));
         }
-        var shown = board.rows().stream().filter(row -> show.shows(row.group())).toList();
-        if (shown.isEmpty()) {
-            list.add(Tags.div("hw-sheet hw-empty", Tags.p("hw-quiet", say("desk.empty." + show.name()))));
+        var here = rows.settle(next);
+        if (here.isEmpty()) {
+            list.add(Tags.div(
+                    "hw-sheet hw-empty",
+                    Tags.p("hw-quiet", say("desk.empty." + rows.show().name()))));
             panel.removeAll();
             return;
         }
-        var here = shown.stream()
-                .filter(row -> atHand.filter(row.id()::equals).isPresent())
-                .findFirst()
-                .orElse(shown.get(0));
-        atHand = Optional.of(here.id());
-        list.add(new DeskTable(words, language, deskWords, this, outbox.sendsMail())
-                .draw(board, show, names, chosen, atHand, focus));
-        drawPanel(here);
-    }
-
-    private void drawTitle() {
-        title.removeAll();
-        var today = today();
-        var filters = Tags.div("hw-filters");
-        filters.getElement().setAttribute("role", "group").setAttribute("aria-label", say("desk.filters"));
-        var key = 0;
-        for (var one : DeskShow.values()) {
-            key++;
-            var count =
-                    board.rows().stream().filter(row -> one.shows(row.group())).count();
-            var chip = Tags.link("hw-chip", PLACE + "?show=" + one.inAddress(), say("desk.show." + one.name()));
-            chip.getElement()
-                    .setAttribute("aria-pressed", String.valueOf(one == show))
-                    .setAttribute("role", "button");
-            chip.add(Tags.span("hw-count", String.valueOf(count)));
-            filters.add(Keys.press(chip, String.valueOf(key)));
-        }
-        var book = Keys.press(Tags.button("plain", say("desk.book-any"), pressed -> drawBooking()), "b");
-        var refresh = Keys.press(Tags.button("text", say("desk.refresh"), pressed -> again(atHand)), "r");
-        refresh.getElement().setAttribute("data-on-return", true);
-        title.add(
-                Tags.h1(say("desk.title")),
-                Tags.span("hw-quiet", words.longDate(language, today)),
-                refresh,
-                Tags.span("grow", ""),
-                filters,
-                book);
-    }
-
-    private Div bulk() {
-        var rows = chosenRows();
-        var languages = rows.stream()
-                .flatMap(row -> row.message().stream())
-                .map(Message::language)
-                .distinct()
-                .count();
-        return Tags.div(
-                "hw-bulk",
-                Tags.span("hw-b", say("desk.bulk.chosen", rows.size())),
-                Tags.span("u-soft", say("desk.bulk.languages", languages)),
-                Tags.span("grow", ""),
-                Tags.button("", say("desk.bulk.none"), pressed -> chooseAll(false)),
-                Tags.button("", say("desk.hold"), pressed -> hold(chosenRows(), true)),
-                Tags.button("main", say("desk.bulk.send", rows.size()), pressed -> send(chosenRows())));
-    }
-
-    private List<Row> chosenRows() {
-        return board.rows().stream().filter(row -> chosen.contains(row.id())).toList();
+        list.add(new DeskTable(words, language, deskWords, this, outbox.sendsMail()).draw(rows, names, focus));
+        drawPanel(here.get());
     }
 
     private void drawPanel(Row row) {
@@ -246,15 +182,21 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
                 .toList();
     }
 
+    @Override
+    public void refresh() {
+        again(Optional.empty());
+    }
+
     /** A form for any child and any kind of visit. */
-    private void drawBooking() {
+    @Override
+    public void beginBooking() {
         panel.removeAll();
         panel.setClassName("open", true);
         var child = new ComboBox<Child>(say("desk.form.child"));
         child.setItems(children.all(viewer));
         child.setItemLabelGenerator(Child::fullName);
         child.setWidthFull();
-        atHand.flatMap(board::row)
+        rows.atHand()
                 .flatMap(row -> children.all(viewer).stream()
                         .filter(one -> one.id().equals(row.child()))
                         .findFirst())
@@ -279,8 +221,8 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
 
     @Override
     public void open(Row row) {
-        var moved = atHand.filter(row.id()::equals).isEmpty();
-        atHand = Optional.of(row.id());
+        var moved = !rows.isAtHand(row);
+        rows.takeInHand(row);
         panel.setClassName("open", true);
         if (moved) {
             drawPanel(row);
@@ -302,59 +244,38 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
     /** The row stands in the address, so that a reload lands on it. */
     private void remember(String row) {
         var query = new LinkedHashMap<String, String>();
-        query.put("show", show.inAddress());
+        query.put("show", rows.show().inAddress());
         query.put("row", row);
         UI.getCurrent().getPage().getHistory().replaceState(null, new Location(PLACE, QueryParameters.simple(query)));
     }
 
     @Override
     public void choose(Row row, boolean ticked) {
-        if (ticked) {
-            chosen.add(row.id());
-        } else {
-            chosen.remove(row.id());
-        }
-        atHand = Optional.of(row.id());
-        draw(true);
+        rows.choose(row, ticked);
+        draw(true, Optional.empty());
     }
 
     @Override
     public void chooseUpTo(Row row) {
-        var sendable = board.rows().stream()
-                .filter(one -> show.shows(one.group()) && one.isSendable())
-                .map(Row::id)
-                .toList();
-        var to = sendable.indexOf(row.id());
-        var from = chosen.stream()
-                .mapToInt(sendable::indexOf)
-                .filter(at -> at >= 0)
-                .min()
-                .orElse(to);
-        chosen.addAll(sendable.subList(Math.min(from, to), Math.max(from, to) + 1));
-        atHand = Optional.of(row.id());
-        draw(true);
+        rows.chooseUpTo(row);
+        draw(true, Optional.empty());
     }
 
     @Override
     public void chooseAll(boolean ticked) {
-        chosen.clear();
-        if (ticked) {
-            board.rows().stream()
-                    .filter(row -> show.shows(row.group()) && row.isSendable())
-                    .forEach(row -> chosen.add(row.id()));
-        }
-        draw(true);
+        rows.chooseAll(ticked);
+        draw(true, Optional.empty());
     }
 
     @Override
-    public void send(List<Row> rows) {
-        each(rows, message -> outbox.sendNow(viewer, message.id(), message.version()), "desk.done.sent");
+    public void send(List<Row> all) {
+        each(all, message -> outbox.sendNow(viewer, message.id(), message.version()), "desk.done.sent");
     }
 
     @Override
-    public void hold(List<Row> rows, boolean held) {
+    public void hold(List<Row> all, boolean held) {
         each(
-                rows,
+                all,
                 message -> outbox.hold(viewer, message.id(), held, message.version()),
                 held ? "desk.done.held" : "desk.done.let-go");
     }
@@ -364,24 +285,24 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
     }
 
     /** Works the rows one by one: what somebody else changed in between is left as it is, and counted. */
-    private void each(List<Row> rows, OfMessage work, String done) {
-        var next = after(rows.get(rows.size() - 1));
+    private void each(List<Row> all, OfMessage work, String done) {
+        var next = rows.after(all.get(all.size() - 1));
         var overtaken = 0;
-        for (var row : rows) {
+        for (var row : all) {
             try {
                 row.message().ifPresent(work::does);
             } catch (Overtaken changed) {
                 overtaken++;
             }
         }
-        chosen.clear();
+        rows.chooseAll(false);
         if (overtaken > 0) {
             Told.couldNot(say("desk.overtaken", overtaken));
         }
-        if (overtaken < rows.size()) {
-            Told.done(say(done, rows.size() - overtaken));
+        if (overtaken < all.size()) {
+            Told.done(say(done, all.size() - overtaken));
         }
-        again(next);
+        again(Optional.of(next));
     }
 
     @Override
@@ -415,7 +336,7 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
 
     @Override
     public void book(ChildId child, Visits.Booking booking) {
-        var next = atHand.flatMap(board::row).flatMap(this::after);
+        var next = rows.atHand().map(rows::after);
         visits.book(viewer, child, booking);
         Told.done(say(
                 "desk.done.booked",
@@ -425,38 +346,27 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
     }
 
     private void work(Visit visit, String done, Runnable work) {
-        board.rows().stream()
+        rows.atHand()
                 .filter(row ->
                         row.visit().map(Visit::id).filter(visit.id()::equals).isPresent())
-                .filter(row -> atHand.filter(row.id()::equals).isPresent())
-                .findFirst()
                 .ifPresent(row -> work(row, done, work));
     }
 
     private void work(Row row, String done, Runnable work) {
-        var next = after(row);
+        var next = rows.after(row);
         try {
             work.run();
             Told.done(say(done));
         } catch (Overtaken changed) {
             Told.couldNot(say("desk.overtaken", 1));
         }
-        again(next);
-    }
-
-    private Optional<String> after(Row row) {
-        var shown = board.rows().stream().filter(one -> show.shows(one.group())).toList();
-        var at = shown.indexOf(row);
-        return at + 1 < shown.size() ? Optional.of(shown.get(at + 1).id()) : Optional.of(row.id());
+        again(Optional.of(next));
     }
 
     /** Reads the desk anew; the row at hand stays, or the next one follows when it is gone. */
-    private void again(Optional<String> next) {
+    private void again(Optional<Row> next) {
         read();
-        if (atHand.flatMap(board::row).isEmpty()) {
-            atHand = next;
-        }
-        draw(true);
+        draw(true, next);
         TallyChanged.tell();
     }
 
