@@ -3,19 +3,10 @@ package org.hearthway.laws;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.catchThrowable;
-import static org.hearthway.testing.SignInRequests.PASSWORD;
-import static org.hearthway.testing.SignInRequests.signIn;
-import static org.mockito.Mockito.mock;
-import static org.mockito.Mockito.when;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.vaadin.flow.component.UI;
-import com.vaadin.flow.router.BeforeEnterEvent;
-import com.vaadin.flow.router.BeforeEnterObserver;
-import com.vaadin.flow.router.Location;
 import com.vaadin.flow.router.Route;
-import com.vaadin.flow.router.RouteParameters;
 import jakarta.annotation.security.RolesAllowed;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
@@ -55,8 +46,6 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Import;
-import org.springframework.security.core.context.SecurityContext;
-import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -123,8 +112,7 @@ class AnotherFamilysChildTests {
 
     @AfterEach
     void signOut() {
-        SecurityContextHolder.clearContext();
-        UI.setCurrent(null);
+        Pages.leave();
     }
 
     private List<Viewer.Person> strangers() {
@@ -303,33 +291,13 @@ class AnotherFamilysChildTests {
                 .toList();
     }
 
-    private void signedIn(SignInRequests.Somebody somebody) throws Exception {
-        var session = web.perform(signIn(somebody.email(), PASSWORD))
-                .andReturn()
-                .getRequest()
-                .getSession(false);
-        SecurityContextHolder.setContext(
-                (SecurityContext) Objects.requireNonNull(session).getAttribute("SPRING_SECURITY_CONTEXT"));
-    }
-
-    private static BeforeEnterEvent entering(String child) {
-        var event = mock(BeforeEnterEvent.class);
-        when(event.getRouteParameters()).thenReturn(new RouteParameters(Map.of("child", child, "exercise", "bridge")));
-        when(event.getLocation()).thenReturn(new Location("my/" + child));
-        return event;
-    }
-
-    private BeforeEnterObserver open(Class<?> page) {
-        UI.setCurrent(new UI());
-        return (BeforeEnterObserver) program.getAutowireCapableBeanFactory().createBean(page);
-    }
-
     @Test
     void everyPageAboutAChildAnswersAsIfItDidNotExistAndTheTrailKeepsIt() throws Exception {
+        var opened = new Pages(program, web);
         var parent = people.fresh(Role.CAREGIVER);
         var viewer = People.as(parent.account(), Role.CAREGIVER);
         households.link(ADMINISTRATOR, Children.enter(register), parent.account(), Reach.FULL);
-        signedIn(parent);
+        opened.signedIn(parent);
         assertThat(pages()).hasSizeGreaterThan(10);
         for (var page : pages()) {
             if (page.getSimpleName().equals("FolderStart")) {
@@ -339,7 +307,7 @@ class AnotherFamilysChildTests {
             var before = refusals(viewer, anothers);
             var answers = new ArrayList<Throwable>();
             for (var child : List.of(anothers.toString(), ChildId.random().toString(), "1", "'; --")) {
-                answers.add(catchThrowable(() -> open(page).beforeEnter(entering(child))));
+                answers.add(catchThrowable(() -> Pages.enter(opened.made(page), child)));
             }
             assertThat(answers)
                     .as(page.getSimpleName())
@@ -367,6 +335,7 @@ class AnotherFamilysChildTests {
 
     @Test
     void aFamilysPageThatIsOpenEndsWithTheRelationAndWithTheAccount() throws Exception {
+        var opened = new Pages(program, web);
         for (var page : pages()) {
             if (!page.getAnnotation(Route.class).value().startsWith("my/")
                     || page.getSimpleName().equals("ExerciseView")) {
@@ -374,21 +343,21 @@ class AnotherFamilysChildTests {
             }
             var parent = people.fresh(Role.CAREGIVER);
             households.link(ADMINISTRATOR, anothers, parent.account(), Reach.VIEW_ONLY);
-            signedIn(parent);
-            var open = open(page);
-            assertThatCode(() -> open.beforeEnter(entering(anothers.toString())))
+            opened.signedIn(parent);
+            var open = opened.made(page);
+            assertThatCode(() -> Pages.enter(open, anothers.toString()))
                     .as(page.getSimpleName())
                     .doesNotThrowAnyException();
 
             households.unlink(ADMINISTRATOR, anothers, parent.account());
-            assertThat(catchThrowable(() -> open.beforeEnter(entering(anothers.toString()))))
+            assertThat(catchThrowable(() -> Pages.enter(open, anothers.toString())))
                     .as(page.getSimpleName())
                     .isInstanceOf(NotAvailable.class);
 
             households.link(ADMINISTRATOR, anothers, parent.account(), Reach.VIEW_ONLY);
-            open.beforeEnter(entering(anothers.toString()));
+            Pages.enter(open, anothers.toString());
             accounts.disable(ADMINISTRATOR, parent.account());
-            assertThat(catchThrowable(() -> open.beforeEnter(entering(anothers.toString()))))
+            assertThat(catchThrowable(() -> Pages.enter(open, anothers.toString())))
                     .as(page.getSimpleName())
                     .isInstanceOf(NotAvailable.class);
         }

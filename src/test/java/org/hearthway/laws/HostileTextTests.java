@@ -2,26 +2,15 @@ package org.hearthway.laws;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
-import static org.hearthway.testing.SignInRequests.PASSWORD;
-import static org.hearthway.testing.SignInRequests.signIn;
-import static org.mockito.Mockito.mock;
-import static org.mockito.Mockito.when;
 
 import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.UI;
 import com.vaadin.flow.dom.Element;
-import com.vaadin.flow.router.BeforeEnterEvent;
-import com.vaadin.flow.router.BeforeEnterObserver;
-import com.vaadin.flow.router.Location;
-import com.vaadin.flow.router.RouteParameters;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -66,8 +55,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Import;
-import org.springframework.security.core.context.SecurityContext;
-import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.test.web.servlet.MockMvc;
 
 /**
@@ -344,8 +331,7 @@ class HostileTextTests {
 
     @AfterEach
     void signOut() {
-        SecurityContextHolder.clearContext();
-        UI.setCurrent(null);
+        Pages.leave();
     }
 
     static Stream<String> hostile() {
@@ -402,25 +388,16 @@ class HostileTextTests {
 
     /** Pages as a person sees them, about the child. */
     private List<Component> pages(SignInRequests.Somebody somebody, String... names) throws Exception {
-        var session = web.perform(signIn(somebody.email(), PASSWORD))
-                .andReturn()
-                .getRequest()
-                .getSession(false);
-        SecurityContextHolder.setContext(
-                (SecurityContext) Objects.requireNonNull(session).getAttribute("SPRING_SECURITY_CONTEXT"));
-        return Arrays.stream(names).map(this::page).toList();
+        var opened = new Pages(program, web);
+        opened.signedIn(somebody);
+        return Arrays.stream(names).map(name -> page(opened, name)).toList();
     }
 
-    private Component page(String name) {
-        UI.setCurrent(new UI());
-        var event = mock(BeforeEnterEvent.class);
-        when(event.getRouteParameters()).thenReturn(new RouteParameters(Map.of("child", child.toString())));
-        when(event.getLocation()).thenReturn(new Location("my/" + child));
+    private Component page(Pages opened, String name) {
         try {
-            var page = (Component)
-                    program.getAutowireCapableBeanFactory().createBean(Class.forName(Code.ROOT + "." + name));
-            ((BeforeEnterObserver) page).beforeEnter(event);
-            return page;
+            var page = opened.made(Class.forName(Code.ROOT + "." + name));
+            Pages.enter(page, child.toString());
+            return (Component) page;
         } catch (ClassNotFoundException e) {
             throw new IllegalStateException(e);
         }
