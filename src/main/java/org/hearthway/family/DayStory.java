@@ -49,6 +49,11 @@ record DayStory(HomeWeek.Day day) {
         return count(Outcome.DONE) + count(Outcome.SOME);
     }
 
+    /** How many of those in part only. */
+    int inPart() {
+        return count(Outcome.SOME);
+    }
+
     int couldNot() {
         return count(Outcome.COULD_NOT);
     }

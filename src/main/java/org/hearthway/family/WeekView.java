@@ -63,6 +63,7 @@ class WeekView extends FamilyPage {
     private static Component hero(Reader reader, List<DayStory> days, boolean begun) {
         var planned = days.stream().mapToInt(day -> day.planned().size()).sum();
         var done = days.stream().mapToInt(DayStory::done).sum();
+        var inPart = days.stream().mapToInt(DayStory::inPart).sum();
         var span = reader.say(
                 "family.week.span",
                 PathWords.date(reader, days.get(0).day().date()),
@@ -79,7 +80,8 @@ class WeekView extends FamilyPage {
                         reader.say(
                                 planned == 0
                                         ? "family.week.empty.then"
-                                        : done == 0 ? "family.week.start" : "family.week.praise")));
+                                        : done == 0 ? "family.week.start" : "family.week.praise",
+                                inPart)));
     }
 
     private void changed(Reader reader, ChangedLines changes, List<DayStory> days) {
@@ -163,13 +165,14 @@ class WeekView extends FamilyPage {
             items.add(item(
                     reader,
                     planned,
+                    date.isBefore(reader.today()),
                     next.filter(planned::equals).isPresent(),
                     changes.marks(planned.exercise().id(), date)));
         }
         return items;
     }
 
-    private static HtmlContainer item(Reader reader, Planned planned, boolean next, boolean changed) {
+    private static HtmlContainer item(Reader reader, Planned planned, boolean past, boolean next, boolean changed) {
         var name = reader.text(planned.exercise().name());
         var words = Tags.span("", next ? Bits.el("b", "hw-b", name) : Tags.span("", name));
         if (changed) {
@@ -191,7 +194,8 @@ class WeekView extends FamilyPage {
                 })
                 .orElse(next ? "now" : "");
         var item = Bits.el("li", "", Bits.pip(state));
-        item.add(Tags.span("hw-vh", reader.say("family.week.state." + (state.isEmpty() ? "open" : state))), words);
+        var spoken = state.isEmpty() ? (past ? "blank" : "open") : state;
+        item.add(Tags.span("hw-vh", reader.say("family.week.state." + spoken)), words);
         return item;
     }
 

@@ -159,7 +159,7 @@ final class PathLine {
         picture.shape(
                 "path",
                 "class",
-                "sv-ink",
+                "sv-ink today",
                 "stroke-width",
                 "1.5",
                 "d",

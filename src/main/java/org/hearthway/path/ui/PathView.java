@@ -61,6 +61,12 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
     private final transient ClinicSettings settings;
     private final transient Clock clock;
     private final Div head = new Div();
+    /** On a phone the line is wider than the screen: today comes into its middle. */
+    private static final String TO_TODAY = """
+            const today = this.querySelector('.today')?.getBoundingClientRect();
+            if (today) this.scrollLeft += today.left - this.getBoundingClientRect().left - this.clientWidth / 2;
+            """;
+
     private final Div line = new Div();
     private final Div table = new Div();
     private final Div beside = new Div();
@@ -144,6 +150,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         table.removeAll();
         head.add(title(plan));
         line.add(new PathLine(words, viewer.language()).draw(plan, moves));
+        line.getElement().executeJs(TO_TODAY);
         table.add(new StageTable(say, plan, this::address, chosen, moves));
         chosen.flatMap(plan::stage).ifPresent(stage -> table.add(why(stage, plan.today())));
     }

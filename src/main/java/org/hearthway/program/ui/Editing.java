@@ -116,7 +116,7 @@ final class Editing {
         return lines.stream().map(line -> line.line(effective)).toList();
     }
 
-    /** The lines with every refused one as it was before, or left out when it is new: a family never sees those. */
+    /** The lines with every refused one as it was before, or left out when it is new: that is what can come to the family. */
     List<ProgramLine> soundLines(List<Problem> problems) {
         var before = new ArrayList<>(baseLines());
         var sound = new ArrayList<ProgramLine>();

@@ -188,8 +188,9 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         var lines = editing.programLines();
         var problems = ProgramRules.check(lines, sided);
         table.follow(problems, acts.cautions(editing.draft()), shown);
-        load.follow(lines, editing.effective());
-        peek.follow(editing.baseLines(), editing.soundLines(problems), editing.effective(), shown);
+        var sound = editing.soundLines(problems);
+        load.follow(sound, editing.effective());
+        peek.follow(editing.baseLines(), sound, editing.effective(), shown);
         var count = editing.diff().changes().size();
         changes.setText(say.say("changes", count));
         reason.setLabel(say.say("reason", editing.number() + 1));
