@@ -63,8 +63,10 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
     private final Div head = new Div();
     /** On a phone the line is wider than the screen: today comes into its middle. */
     private static final String TO_TODAY = """
-            const today = this.querySelector('.today')?.getBoundingClientRect();
-            if (today) this.scrollLeft += today.left - this.getBoundingClientRect().left - this.clientWidth / 2;
+            requestAnimationFrame(() => {
+                const today = this.querySelector('.today')?.getBoundingClientRect();
+                if (today) this.scrollLeft += today.left - this.getBoundingClientRect().left - this.clientWidth / 2;
+            });
             """;
 
     private final Div line = new Div();
