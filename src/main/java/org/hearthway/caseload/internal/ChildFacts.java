@@ -1,6 +1,9 @@
 package org.hearthway.caseload.internal;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
@@ -44,7 +47,8 @@ class ChildFacts {
                 .filter(report -> !office.dayOf(report.at()).isBefore(lately))
                 .map(report -> new Facts.Report(report.key(), urgency(report.urgency()), report.at()))
                 .toList();
-        var pains = homeWeek.entries(viewer, child, lately, today).stream()
+        var entries = homeWeek.entries(viewer, child, lately, today);
+        var pains = entries.stream()
                 .flatMap(logged -> logged.entry().pain().stream()
                         .map(pain -> new Facts.Pain(
                                 logged.entry().key(),
@@ -53,14 +57,33 @@ class ChildFacts {
                                 pain,
                                 logged.at())))
                 .toList();
-        var homeDays = homeWeek.days(viewer, child, today.minusDays(HOME_DAYS), HOME_DAYS + 1).stream()
+        var homeDays = homeDays(viewer, child, today, lastDay(entries));
+        return new Facts(reports, pains, homeDays, refill(viewer, child), silenceAnsweredOn);
+    }
+
+    private static Optional<LocalDate> lastDay(List<HomeWeek.Logged> entries) {
+        return entries.stream().map(logged -> logged.entry().day()).max(Comparator.naturalOrder());
+    }
+
+    /**
+     * The planned days that can still matter. Days before the last logged one say nothing about silence, so they are
+     * read only where the last entry was for something that was not planned.
+     */
+    private List<Facts.HomeDay> homeDays(Viewer viewer, ChildId child, LocalDate today, Optional<LocalDate> lastEntry) {
+        var since = lastEntry.map(last -> homeDays(viewer, child, last, today)).orElse(List.of());
+        return since.stream().anyMatch(Facts.HomeDay::logged)
+                ? since
+                : homeDays(viewer, child, today.minusDays(HOME_DAYS), today);
+    }
+
+    private List<Facts.HomeDay> homeDays(Viewer viewer, ChildId child, LocalDate first, LocalDate last) {
+        return homeWeek.days(viewer, child, first, (int) ChronoUnit.DAYS.between(first, last) + 1).stream()
                 .filter(day -> !day.planned().isEmpty())
                 .map(day -> new Facts.HomeDay(
                         day.date(),
                         day.planned().stream()
                                 .anyMatch(planned -> planned.logged().isPresent())))
                 .toList();
-        return new Facts(reports, pains, homeDays, refill(viewer, child), silenceAnsweredOn);
     }
 
     private Optional<Facts.Refill> refill(Viewer viewer, ChildId child) {

@@ -454,14 +454,7 @@ class StoredNeedsTests {
     @Test
     void silentDaysAreFoundByTheRegularLookAndAnsweredOnes() {
         book();
-        when(homeWeek.days(any(), eq(child), any(), anyInt())).thenAnswer(call -> {
-            LocalDate from = call.getArgument(2);
-            int count = call.getArgument(3);
-            return from.datesUntil(from.plusDays(count))
-                    .map(day -> new HomeWeek.Day(
-                            day, day.isAfter(TODAY) ? List.of(mock(HomeWeek.Planned.class)) : List.of()))
-                    .toList();
-        });
+        somethingPlannedAfterToday();
         when(children.all(any())).thenReturn(List.of(new Child(child, Data.WREN, 1)));
         clock.set(Instant.parse("2026-03-15T14:00:00Z"));
         watch.lookAtAll();
@@ -481,6 +474,38 @@ class StoredNeedsTests {
         assertThat(only().cause().count())
                 .as("three more silent days after the answer")
                 .isEqualTo(3);
+    }
+
+    private void somethingPlannedAfterToday() {
+        when(homeWeek.days(any(), eq(child), any(), anyInt())).thenAnswer(call -> {
+            LocalDate from = call.getArgument(2);
+            int count = call.getArgument(3);
+            return from.datesUntil(from.plusDays(count))
+                    .map(day -> new HomeWeek.Day(
+                            day, day.isAfter(TODAY) ? List.of(mock(HomeWeek.Planned.class)) : List.of()))
+                    .toList();
+        });
+    }
+
+    @Test
+    void whatWasLoggedOutsideThePlanDoesNotBreakTheSilence() {
+        book();
+        somethingPlannedAfterToday();
+        var unplanned = new HomeWeek.Entry(
+                UUID.randomUUID(),
+                "calf-wall",
+                TODAY.plusDays(3),
+                HomeWeek.Outcome.DONE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "");
+        when(homeWeek.entries(any(), eq(child), any(), any()))
+                .thenReturn(List.of(new HomeWeek.Logged(unplanned, "Parent", clock.instant())));
+        clock.set(Instant.parse("2026-03-16T14:00:00Z"));
+        watch.look(child);
+        assertThat(only().cause().count()).isEqualTo(3);
     }
 
     @Test
