@@ -20,6 +20,10 @@ public enum Action {
     CHANGE_PROGRAM(true),
     /** Record a fill or an alarm date. */
     RECORD_PUMP(true),
+    /** Enter which devices are in a child's body. */
+    RECORD_DEVICE(true),
+    /** Say where a child stands with the clinic, confirm a death, take it back. */
+    CHANGE_STATUS(true),
     /** Take up, answer, set aside an item that needs a look. */
     WORK_NEEDS(true),
     /** Book, move, cancel a visit. */

@@ -16,12 +16,12 @@ public record Child(ChildId id, ChildData data, long version) {
 
     /** What the child is called. */
     public String name() {
-        return data.usedName();
+        return data.names().used();
     }
 
-    /** Used name and family name. */
+    /** Used name and surnames. */
     public String fullName() {
-        return data.usedName() + " " + data.familyName();
+        return data.names().full();
     }
 
     /** Age in completed years on a day. */

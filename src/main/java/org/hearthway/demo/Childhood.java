@@ -11,6 +11,7 @@ import java.util.UUID;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildData;
+import org.hearthway.child.Names;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Outcome;
@@ -73,9 +74,8 @@ class Childhood {
         id = services.register()
                 .enter(
                         coordinator,
-                        new ChildData(
-                                story.usedName(),
-                                story.familyName(),
+                        ChildData.plain(
+                                Names.plain(story.usedName(), story.familyName()),
                                 days.today().minus(story.age()),
                                 story.gmfcs(),
                                 story.skinTone()));

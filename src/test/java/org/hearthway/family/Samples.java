@@ -18,6 +18,7 @@ import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
+import org.hearthway.child.Names;
 import org.hearthway.content.Provenance;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.HomeWeek;
@@ -44,7 +45,7 @@ final class Samples {
 
     static Reader reader(Language language, LocalDateTime now) {
         var viewer = new Viewer.Person(AccountId.random(), "Somebody", Set.of(Role.CAREGIVER), language, NEW_YORK);
-        var data = new ChildData("Wren", "Halloway", LocalDate.of(2019, 5, 4), Optional.of(3), 2);
+        var data = ChildData.plain(Names.plain("Wren", "Halloway"), LocalDate.of(2019, 5, 4), Optional.of(3), 2);
         return new Reader(viewer, new Child(ChildId.random(), data, 1), at(now), WORDS);
     }
 

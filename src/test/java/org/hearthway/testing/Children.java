@@ -8,6 +8,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
+import org.hearthway.child.Names;
 
 /** Children for tests: a fresh one each time. */
 public final class Children {
@@ -16,7 +17,7 @@ public final class Children {
 
     /** Data that the register takes. */
     public static ChildData data() {
-        return new ChildData("Wren", "Halloway", LocalDate.of(2019, 5, 4), Optional.of(3), 2);
+        return ChildData.plain(Names.plain("Wren", "Halloway"), LocalDate.of(2019, 5, 4), Optional.of(3), 2);
     }
 
     /** Enters a fresh child. */

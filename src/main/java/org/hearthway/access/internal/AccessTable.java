@@ -5,12 +5,14 @@ import static org.hearthway.base.Action.BOOK_VISIT;
 import static org.hearthway.base.Action.CHANGE_CHILD;
 import static org.hearthway.base.Action.CHANGE_PATH;
 import static org.hearthway.base.Action.CHANGE_PROGRAM;
+import static org.hearthway.base.Action.CHANGE_STATUS;
 import static org.hearthway.base.Action.ENTER_CHILD;
 import static org.hearthway.base.Action.LINK_CAREGIVER;
 import static org.hearthway.base.Action.LIST_CHILDREN;
 import static org.hearthway.base.Action.LOG_SESSION;
 import static org.hearthway.base.Action.MANAGE_ACCOUNTS;
 import static org.hearthway.base.Action.MANAGE_CLINIC;
+import static org.hearthway.base.Action.RECORD_DEVICE;
 import static org.hearthway.base.Action.RECORD_PUMP;
 import static org.hearthway.base.Action.REPORT;
 import static org.hearthway.base.Action.SEE_FAMILY_PAGES;
@@ -50,6 +52,8 @@ final class AccessTable {
                         CHANGE_PATH,
                         CHANGE_PROGRAM,
                         RECORD_PUMP,
+                        RECORD_DEVICE,
+                        CHANGE_STATUS,
                         WORK_NEEDS);
             case NURSE ->
                 Set.of(
@@ -59,6 +63,8 @@ final class AccessTable {
                         CHANGE_CHILD,
                         CHANGE_PATH,
                         RECORD_PUMP,
+                        RECORD_DEVICE,
+                        CHANGE_STATUS,
                         WORK_NEEDS,
                         BOOK_VISIT,
                         ANSWER_VISIT);
@@ -71,6 +77,7 @@ final class AccessTable {
                         SEE_FOLDER,
                         CHANGE_CHILD,
                         LINK_CAREGIVER,
+                        CHANGE_STATUS,
                         WORK_NEEDS,
                         BOOK_VISIT,
                         ANSWER_VISIT,

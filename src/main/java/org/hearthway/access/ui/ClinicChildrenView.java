@@ -32,6 +32,7 @@ class ClinicChildrenView extends ClinicPage implements BeforeEnterObserver {
     private final transient ChildRegister register;
     private final transient Households households;
     private final transient Accounts accounts;
+    private final Div alike = Tags.div("");
     private @Nullable ChildId chosen;
     private long seen;
 
@@ -57,8 +58,9 @@ class ClinicChildrenView extends ClinicPage implements BeforeEnterObserver {
         list();
         side.removeAll();
         if (chosen == null) {
+            alike.removeAll();
             side.add(new ChildForm(words, language)
-                    .draw(say("access.child.new"), say("access.child.enter"), this::enter));
+                    .draw(say("access.child.new"), say("access.child.enter"), this::enter, alike));
             return;
         }
         var child = register.get(viewer(), chosen);
@@ -71,9 +73,20 @@ class ClinicChildrenView extends ClinicPage implements BeforeEnterObserver {
                 Tags.link("hw-button text", PLACE, say("access.child.another")));
     }
 
+    /** What looks like a child who is here already is shown first; entering it all the same is a press of its own. */
     private void enter(ChildData data) {
+        var known = register.alike(viewer(), data);
+        alike.removeAll();
+        if (known.isEmpty()) {
+            enterAsNew(data);
+            return;
+        }
+        alike.add(new AlikeSheet(words, language).draw(known, PLACE, () -> enterAsNew(data)));
+    }
+
+    private void enterAsNew(ChildData data) {
         var id = register.enter(viewer(), data);
-        Told.done(say("access.child.entered", data.usedName()));
+        Told.done(say("access.child.entered", data.names().used()));
         UI.getCurrent().navigate(PLACE, QueryParameters.of("child", id.toString()));
     }
 

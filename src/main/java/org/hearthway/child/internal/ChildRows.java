@@ -7,18 +7,23 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Allergies;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Names;
+import org.hearthway.child.engine.Gestation;
 import org.hearthway.child.events.ChildCorrected;
 import org.hearthway.child.events.ChildEntered;
 import org.hearthway.clinic.ClinicSettings;
@@ -32,7 +37,8 @@ import org.springframework.transaction.annotation.Transactional;
 class ChildRows implements ChildRegister {
 
     private static final String SELECT = """
-            select c.id, c.version, v.used_name, v.family_name, v.birth_date, v.gmfcs, v.skin_tone
+            select c.id, c.version, v.used_name, v.given_name, v.family_name, v.second_surname, v.birth_date,
+              v.gestation_weeks, v.gestation_days, v.gmfcs, v.skin_tone, v.allergies_asked, v.allergies, v.interpreter
             from child c join child_version v on v.child = c.id and v.version = c.version
             """;
 
@@ -123,21 +129,71 @@ class ChildRows implements ChildRegister {
     }
 
     private void write(Viewer viewer, ChildId child, long version, ChildData data, OffsetDateTime at) {
+        var names = data.names().stripped();
         jdbc.sql("""
-                        insert into child_version (child, version, used_name, family_name, birth_date, gmfcs,
-                          skin_tone, entered_by, entered_at)
-                        values (:child, :version, :used, :family, :birth, :gmfcs, :tone, :by, :at)
+                        insert into child_version (child, version, used_name, given_name, family_name, second_surname,
+                          birth_date, gestation_weeks, gestation_days, gmfcs, skin_tone, allergies_asked, allergies,
+                          interpreter, entered_by, entered_at)
+                        values (:child, :version, :used, :given, :family, :second, :birth, :weeks, :days, :gmfcs, :tone,
+                          :asked, :allergies, :interpreter, :by, :at)
                         """)
                 .param("child", child.value())
                 .param("version", version)
-                .param("used", data.usedName().strip())
-                .param("family", data.familyName().strip())
+                .param("used", names.used())
+                .param("given", names.given())
+                .param("family", names.surname())
+                .param("second", names.secondSurname())
                 .param("birth", data.birthDate())
+                .param("weeks", data.gestation().map(Gestation::weeks).orElse(null))
+                .param("days", data.gestation().map(Gestation::days).orElse(null))
                 .param("gmfcs", data.gmfcs().orElse(null))
                 .param("tone", data.skinTone())
+                .param("asked", data.allergies().asked())
+                .param("allergies", String.join("\n", data.allergies().known()))
+                .param("interpreter", data.interpreter().strip())
                 .param("by", viewer.tag())
                 .param("at", at)
                 .update();
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Former> names(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        var all = jdbc.sql("""
+                        select v.used_name, v.given_name, v.family_name, v.second_surname, v.entered_at
+                        from child_version v where v.child = :child order by v.version
+                        """)
+                .param("child", child.value())
+                .query((row, n) -> new Former(
+                        names(row),
+                        row.getObject("entered_at", OffsetDateTime.class).toInstant()))
+                .list();
+        var kept = new ArrayDeque<Former>();
+        for (var each : all) {
+            if (kept.isEmpty() || !kept.getFirst().names().equals(each.names())) {
+                kept.addFirst(each);
+            }
+        }
+        return List.copyOf(kept);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Alike> alike(Viewer viewer, ChildData data) {
+        gate.require(viewer, Action.ENTER_CHILD);
+        return jdbc.sql(SELECT + " order by v.family_name, v.used_name, c.id").query(ChildRows::child).list().stream()
+                .map(child -> new Alike(child, Resemblance.between(child.data(), data)))
+                .filter(alike -> !alike.why().isEmpty())
+                .collect(Collectors.toList());
+    }
+
+    private static Names names(ResultSet row) throws SQLException {
+        return new Names(
+                row.getString("used_name"),
+                row.getString("given_name"),
+                row.getString("family_name"),
+                row.getString("second_surname"));
     }
 
     private LocalDate today() {
@@ -149,12 +205,18 @@ class ChildRows implements ChildRegister {
     }
 
     private static Child child(ResultSet row, int number) throws SQLException {
+        var weeks = Optional.ofNullable(row.getObject("gestation_weeks", Integer.class));
+        var days = row.getInt("gestation_days");
         var data = new ChildData(
-                row.getString("used_name"),
-                row.getString("family_name"),
+                names(row),
                 row.getObject("birth_date", LocalDate.class),
+                weeks.map(known -> new Gestation(known, days)),
                 Optional.ofNullable(row.getObject("gmfcs", Integer.class)),
-                row.getInt("skin_tone"));
+                row.getInt("skin_tone"),
+                new Allergies(
+                        row.getBoolean("allergies_asked"),
+                        row.getString("allergies").lines().collect(Collectors.toList())),
+                row.getString("interpreter"));
         return new Child(new ChildId(row.getObject("id", UUID.class)), data, row.getLong("version"));
     }
 }

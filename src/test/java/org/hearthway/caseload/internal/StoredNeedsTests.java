@@ -41,6 +41,7 @@ import org.hearthway.caseload.engine.Rule;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Names;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.Provenance;
 import org.hearthway.program.HomeWeek;
@@ -567,6 +568,7 @@ class StoredNeedsTests {
     }
 
     private static final class Data {
-        static final ChildData WREN = new ChildData("Wren", "Halloway", LocalDate.of(2019, 5, 4), Optional.of(3), 2);
+        static final ChildData WREN =
+                ChildData.plain(Names.plain("Wren", "Halloway"), LocalDate.of(2019, 5, 4), Optional.of(3), 2);
     }
 }

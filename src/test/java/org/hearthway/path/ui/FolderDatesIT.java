@@ -18,6 +18,7 @@ import org.hearthway.browser.Browser;
 import org.hearthway.browser.RunningClinic;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Names;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.pump.Pumps;
@@ -74,7 +75,9 @@ class FolderDatesIT {
 
     private ChildId child(String name) {
         return clinic.part(ChildRegister.class)
-                .enter(SETUP, new ChildData(name, "Ferrow", LocalDate.of(2020, 8, 3), Optional.of(3), 2));
+                .enter(
+                        SETUP,
+                        ChildData.plain(Names.plain(name, "Ferrow"), LocalDate.of(2020, 8, 3), Optional.of(3), 2));
     }
 
     private ChildId afterSurgery(String name) {
