@@ -1,6 +1,8 @@
 package org.hearthway.child;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.ChildId;
@@ -21,11 +23,27 @@ public interface Standings {
     /** The present standing of a child; for anyone who may see the family's pages of it. */
     Standing now(Viewer viewer, ChildId child);
 
+    /** Days on which nothing is asked of the family. */
+    record Pause(LocalDate from, Optional<LocalDate> until) {
+
+        /** Whether the day lies in it; {@code until} is the first day after it. */
+        public boolean holdsOn(LocalDate day) {
+            return !day.isBefore(from)
+                    && until.filter(end -> !day.isBefore(end)).isEmpty();
+        }
+    }
+
+    /** The clinic's days on which nothing is asked, oldest first; what was taken back never was. */
+    List<Pause> pauses(Viewer viewer, ChildId child);
+
+    /** The present status, which cannot change before the caller's transaction ends. */
+    Status hold(Viewer viewer, ChildId child);
+
     /** Everything that was said, newest first; for the team. */
     List<Standing> history(Viewer viewer, ChildId child);
 
     /** The children that are not active, each with its status; for staff lists and the machine. */
-    java.util.Map<ChildId, Status> notActive(Viewer viewer);
+    Map<ChildId, Status> notActive(Viewer viewer);
 
     /** Deaths that wait for a second person; for staff. */
     Set<ChildId> waiting(Viewer viewer);

@@ -4,12 +4,15 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Standings;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans;
 import org.hearthway.pump.Pumps;
@@ -36,6 +39,7 @@ public class Desk {
     private final Plans plans;
     private final Pumps pumps;
     private final ChildRegister children;
+    private final Standings standings;
     private final Gate gate;
     private final DeskContent content;
     private final ClinicSettings settings;
@@ -47,6 +51,7 @@ public class Desk {
             Plans plans,
             Pumps pumps,
             ChildRegister children,
+            Standings standings,
             Gate gate,
             DeskContent content,
             ClinicSettings settings,
@@ -56,6 +61,7 @@ public class Desk {
         this.plans = plans;
         this.pumps = pumps;
         this.children = children;
+        this.standings = standings;
         this.gate = gate;
         this.content = content;
         this.settings = settings;
@@ -72,12 +78,21 @@ public class Desk {
         gate.require(viewer, Action.LIST_CHILDREN);
         var now = clock.instant();
         var today = LocalDate.ofInstant(now, settings.zone());
-        var booked = visits.between(viewer, today.minusDays(LOOK_BACK_DAYS), today.plusDays(LOOK_AHEAD_DAYS));
+        var gone = standings.notActive(viewer).entrySet().stream()
+                .filter(known -> !known.getValue().isWatched())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        var booked = visits.between(viewer, today.minusDays(LOOK_BACK_DAYS), today.plusDays(LOOK_AHEAD_DAYS)).stream()
+                .filter(visit -> !gone.contains(visit.child()))
+                .collect(Collectors.toList());
         var gaps = new Gaps(today, content.aheadDays(), content.refillKind(), content.refillWindowDays());
         var refills = pumps.refillDates(viewer);
         var all = plans.all(viewer);
         var open = new ArrayList<Composer.Gap>();
         for (var child : children.all(viewer)) {
+            if (gone.contains(child.id())) {
+                continue;
+            }
             var plan = Optional.ofNullable(all.get(child.id()));
             var refill = Optional.ofNullable(refills.get(child.id()));
             gaps.of(child.id(), plan, refill, ofChild(viewer, child.id(), booked))

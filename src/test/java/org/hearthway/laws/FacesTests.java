@@ -20,6 +20,7 @@ class FacesTests {
     private static final Map<String, String> ASK_NOBODY = Map.ofEntries(
             Map.entry("Households.reach", "the access decision itself asks it"),
             Map.entry("Households.exists", "the access decision itself asks it"),
+            Map.entry("Devices.anyInPlace", "says only whether, to rules that were let in"),
             Map.entry("Links.create", "makes a link that nobody has yet; the caller was let in"),
             Map.entry("Links.token", "works on a link's identifier, which only services hold"),
             Map.entry("Links.open", "the token is the proof"),

@@ -127,6 +127,11 @@ public class LeanClinic {
     }
 
     @Bean
+    KnownStandings standings() {
+        return new KnownStandings();
+    }
+
+    @Bean
     Words words() {
         return new Words();
     }

@@ -10,6 +10,8 @@ import org.hearthway.caseload.engine.Office;
 import org.hearthway.caseload.engine.Reconciliation;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Standings;
+import org.hearthway.child.events.StandingChanged;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.program.events.ProgramSaved;
@@ -40,6 +42,7 @@ class NeedsWatch {
     private final NeedItems items;
     private final NeedsContent content;
     private final ChildRegister children;
+    private final Standings standings;
     private final Office office;
     private final Clock clock;
     private final TransactionTemplate together;
@@ -50,6 +53,7 @@ class NeedsWatch {
             NeedItems items,
             NeedsContent content,
             ChildRegister children,
+            Standings standings,
             ClinicSettings settings,
             ClinicCalendar calendar,
             Clock clock,
@@ -58,6 +62,7 @@ class NeedsWatch {
         this.items = items;
         this.content = content;
         this.children = children;
+        this.standings = standings;
         this.office = new Office(settings.zone(), settings.officeCloses(), calendar::onOrAfter);
         this.clock = clock;
         this.together = new TransactionTemplate(transactions);
@@ -72,7 +77,8 @@ class NeedsWatch {
         RefillDateChanged.class,
         VisitBooked.class,
         VisitMoved.class,
-        VisitCancelled.class
+        VisitCancelled.class,
+        StandingChanged.class
     })
     void on(Change change) {
         look(change.child());
@@ -91,7 +97,11 @@ class NeedsWatch {
         together.executeWithoutResult(transaction -> bringInLine(child));
     }
 
+    /** Of a child that nobody watches any more nothing is opened and nothing is ended, so that taking it back restores all. */
     private void bringInLine(ChildId child) {
+        if (!standings.now(MACHINE, child).status().isWatched()) {
+            return;
+        }
         var now = clock.instant();
         var today = office.dayOf(now);
         var answered = items.lastAnswered(child, Rule.NO_LOG).map(office::dayOf);

@@ -22,6 +22,8 @@ import org.hearthway.caseload.Needs;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.engine.RuleBook;
 import org.hearthway.caseload.engine.Urgency;
+import org.hearthway.child.Standings;
+import org.hearthway.child.Status;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.sign.Signs;
 import org.springframework.stereotype.Service;
@@ -40,6 +42,7 @@ class StoredNeeds implements Needs {
     private final Gate gate;
     private final Accounts accounts;
     private final Signs signs;
+    private final Standings standings;
     private final ClinicSettings settings;
     private final Clock clock;
     private final NeedSteps steps;
@@ -50,6 +53,7 @@ class StoredNeeds implements Needs {
             Gate gate,
             Accounts accounts,
             Signs signs,
+            Standings standings,
             ClinicSettings settings,
             Clock clock,
             NeedSteps steps) {
@@ -58,6 +62,7 @@ class StoredNeeds implements Needs {
         this.gate = gate;
         this.accounts = accounts;
         this.signs = signs;
+        this.standings = standings;
         this.settings = settings;
         this.clock = clock;
         this.steps = steps;
@@ -92,7 +97,9 @@ class StoredNeeds implements Needs {
     }
 
     private List<Item> told(Viewer viewer, List<NeedItems.Row> all) {
+        var status = standings.notActive(viewer);
         var rows = all.stream()
+                .filter(row -> status.getOrDefault(row.child(), Status.ACTIVE).isWatched())
                 .filter(row -> gate.allows(viewer, Action.SEE_FOLDER, row.child()))
                 .toList();
         var people = accounts.byId(viewer, NeedItems.people(rows));

@@ -37,6 +37,7 @@ import org.springframework.context.annotation.Lazy;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 @Service
@@ -86,6 +87,33 @@ class StandingRows implements Standings {
                 .param("child", child.value())
                 .query(StandingRows::standing)
                 .list();
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Pause> pauses(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        var said = jdbc.sql("select s.* from child_standing s where s.child = :child order by s.number")
+                .param("child", child.value())
+                .query(StandingRows::standing)
+                .list();
+        return Pauses.of(said, at -> LocalDate.ofInstant(at, clinic.zone()));
+    }
+
+    @Override
+    @Transactional(propagation = Propagation.MANDATORY)
+    public Status hold(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        stand(child);
+        return newest(child).status();
+    }
+
+    /** Whoever changes a standing, or relies on it, holds the child's row until the transaction ends. */
+    private void stand(ChildId child) {
+        jdbc.sql("select id from child where id = :id for update")
+                .param("id", child.value())
+                .query(UUID.class)
+                .optional();
     }
 
     @Override
@@ -180,6 +208,7 @@ class StandingRows implements Standings {
     }
 
     private Standing seen(ChildId child, long seen) {
+        stand(child);
         var now = newest(child);
         if (now.number() != seen) {
             throw new Overtaken();

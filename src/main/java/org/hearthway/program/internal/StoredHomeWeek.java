@@ -14,6 +14,7 @@ import org.hearthway.base.Gate;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Standings;
 import org.hearthway.content.SignOff;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
@@ -42,6 +43,7 @@ class StoredHomeWeek implements HomeWeek {
     private final Cautions cautions;
     private final ExerciseLibrary library;
     private final SignOff signOff;
+    private final Standings standings;
     private final SessionRules rules;
     private final ApplicationEventPublisher events;
     private final TransactionOperations transaction;
@@ -54,6 +56,7 @@ class StoredHomeWeek implements HomeWeek {
             Cautions cautions,
             ExerciseLibrary library,
             SignOff signOff,
+            Standings standings,
             SessionRules rules,
             ApplicationEventPublisher events,
             TransactionOperations transaction,
@@ -64,6 +67,7 @@ class StoredHomeWeek implements HomeWeek {
         this.cautions = cautions;
         this.library = library;
         this.signOff = signOff;
+        this.standings = standings;
         this.rules = rules;
         this.events = events;
         this.transaction = transaction;
@@ -85,10 +89,12 @@ class StoredHomeWeek implements HomeWeek {
                 .collect(Collectors.toMap(Slot::of, Function.identity()));
         var care = cautions.rules(viewer, child);
         var shown = shown(viewer, plan);
+        var pauses = standings.pauses(viewer, child);
         return plan.stream()
                 .map(day -> new Day(
                         day.date(),
                         day.lines().stream()
+                                .filter(line -> pauses.stream().noneMatch(pause -> pause.holdsOn(day.date())))
                                 .filter(line -> shown.contains(line.exercise()))
                                 .filter(line -> cautions.lock(line.exercise(), day.date(), care)
                                         .isEmpty())

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
 import org.hearthway.access.Account;
+import org.hearthway.child.Standings;
 import org.hearthway.reminder.Outbox.State;
 import org.hearthway.reminder.events.MessageSettled;
 import org.slf4j.Logger;
@@ -34,6 +35,7 @@ class Delivery {
     private final MailComposer composer;
     private final Postman postman;
     private final Family family;
+    private final Standings standings;
     private final SendingRules sending;
     private final TransactionTemplate inTransaction;
     private final ApplicationEventPublisher events;
@@ -46,6 +48,7 @@ class Delivery {
             MailComposer composer,
             Postman postman,
             Family family,
+            Standings standings,
             SendingRules sending,
             TransactionTemplate inTransaction,
             ApplicationEventPublisher events,
@@ -54,6 +57,7 @@ class Delivery {
         this.composer = composer;
         this.postman = postman;
         this.family = family;
+        this.standings = standings;
         this.sending = sending;
         this.inTransaction = inTransaction;
         this.events = events;
@@ -124,7 +128,21 @@ class Delivery {
         }
     }
 
+    /**
+     * Hands the message to the mail server while the child's status stands still: once a status that asks nothing of
+     * the family is committed, nothing leaves any more.
+     */
     private void handOver(OutboxRow row, MimeMessage message) {
+        inTransaction.executeWithoutResult(status -> {
+            if (standings.hold(Family.MACHINE, row.draft().child()).asksTheFamily()) {
+                deliver(row, message);
+            } else {
+                later(row, row.draft().due(), row.state(), row.reason(), row.doubtful());
+            }
+        });
+    }
+
+    private void deliver(OutboxRow row, MimeMessage message) {
         try {
             postman.deliver(message);
             var sent = row.doubtful() ? State.MAY_HAVE_GONE_TWICE : State.SENT;

@@ -31,8 +31,8 @@ class DeliveryQueue {
     int callsDue(Instant now) {
         return db.sql("""
                         update outbox_message set state = 'TO_CALL', version = version + 1
-                        where channel = 'CALL' and state = 'PLANNED' and due <= ?
-                        """).param(utc(now)).update();
+                        where channel = 'CALL' and state = 'PLANNED' and due <= ? and %s
+                        """.formatted(OutboxRows.MAY_LEAVE)).param(utc(now)).update();
     }
 
     /** Claims due mails for this worker, the oldest first. */
@@ -40,9 +40,9 @@ class DeliveryQueue {
         var due = db.sql("""
                         select id, version from outbox_message
                         where channel = 'MAIL' and state in ('PLANNED', 'RETRYING') and due <= ?
-                          and (lease_until is null or lease_until < ?)
+                          and (lease_until is null or lease_until < ?) and %s
                         order by due, id fetch first %d rows only
-                        """.formatted(atMost))
+                        """.formatted(OutboxRows.MAY_LEAVE, atMost))
                 .params(utc(now), utc(now))
                 .query((row, number) -> new Due(row.getObject("id", UUID.class), row.getLong("version")))
                 .list();

@@ -22,6 +22,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Standings;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.reminder.events.MessageSettled;
@@ -45,6 +46,7 @@ class DeskOutbox implements Outbox {
     private final Postman postman;
     private final Accounts accounts;
     private final Visits visits;
+    private final Standings standings;
     private final Gate gate;
     private final ClinicSettings clinic;
     private final Words words;
@@ -57,6 +59,7 @@ class DeskOutbox implements Outbox {
             Postman postman,
             Accounts accounts,
             Visits visits,
+            Standings standings,
             Gate gate,
             ClinicSettings clinic,
             Words words,
@@ -67,6 +70,7 @@ class DeskOutbox implements Outbox {
         this.postman = postman;
         this.accounts = accounts;
         this.visits = visits;
+        this.standings = standings;
         this.gate = gate;
         this.clinic = clinic;
         this.words = words;
@@ -100,6 +104,9 @@ class DeskOutbox implements Outbox {
         var row = toWork(viewer, message, seen);
         if (row.draft().channel() != Channel.MAIL || (!waits(row.state()) && row.state() != State.NOT_REACHED)) {
             throw movedOn();
+        }
+        if (!standings.now(Family.MACHINE, row.draft().child()).status().asksTheFamily()) {
+            throw new Invalid(Problem.at("", "reminder.problem.quiet"));
         }
         change(row, State.PLANNED, clock.instant(), true, row.note(), null);
     }

@@ -25,6 +25,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 class OutboxRows {
 
+    /** Not of a child whose family is left in peace, see {@link Silence}. */
+    static final String MAY_LEAVE = "child not in (select q.child from outbox_quiet q where q.quiet)";
+
     private final JdbcClient db;
 
     OutboxRows(JdbcClient db) {
@@ -144,13 +147,13 @@ class OutboxRows {
                 .list();
     }
 
-    /** All that are not cancelled and due, or settled, after the instant. */
+    /** All that are not cancelled and due, or settled, after the instant; of children left in peace only the settled. */
     List<OutboxRow> after(Instant instant) {
         return db.sql("""
                         select * from outbox_message where state <> 'CANCELLED' and (due >= ? or settled_at >= ?
-                          or state in ('RETRYING', 'TO_CALL', 'HELD'))
+                          or state in ('RETRYING', 'TO_CALL', 'HELD')) and (settled_at is not null or %s)
                         order by due
-                        """)
+                        """.formatted(MAY_LEAVE))
                 .params(utc(instant), utc(instant))
                 .query(OutboxRows::row)
                 .list();

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hearthway.access.Links;
 import org.hearthway.base.ChildId;
+import org.hearthway.child.Standings;
 import org.hearthway.reminder.Outbox.Channel;
 import org.hearthway.reminder.Outbox.State;
 import org.hearthway.reminder.internal.Planner.Wanted;
@@ -29,13 +30,15 @@ class Planning {
     private final OutboxRows rows;
     private final Links links;
     private final Visits visits;
+    private final Standings standings;
     private final Clock clock;
 
-    Planning(Planner planner, OutboxRows rows, Links links, Visits visits, Clock clock) {
+    Planning(Planner planner, OutboxRows rows, Links links, Visits visits, Standings standings, Clock clock) {
         this.planner = planner;
         this.rows = rows;
         this.links = links;
         this.visits = visits;
+        this.standings = standings;
         this.clock = clock;
     }
 
@@ -43,6 +46,9 @@ class Planning {
     @Transactional(propagation = Propagation.MANDATORY)
     public void visit(VisitId id) {
         var visit = visits.get(Family.MACHINE, id);
+        if (isLeftInPeace(visit.child())) {
+            return;
+        }
         rows.linksOf(id).forEach(link -> links.extend(link, visit.endsAt()));
         agree(planner.forVisit(visit), Optional.of(visit));
     }
@@ -50,6 +56,9 @@ class Planning {
     /** For a child's refill. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void refill(ChildId child) {
+        if (isLeftInPeace(child)) {
+            return;
+        }
         agree(planner.forRefill(child), Optional.empty());
     }
 
@@ -58,6 +67,10 @@ class Planning {
     public void child(ChildId child) {
         visits.upcoming(Family.MACHINE, child).forEach(visit -> visit(visit.id()));
         refill(child);
+    }
+
+    private boolean isLeftInPeace(ChildId child) {
+        return !standings.now(Family.MACHINE, child).status().asksTheFamily();
     }
 
     private void agree(Wanted wanted, Optional<Visit> visit) {

@@ -17,6 +17,7 @@ import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.reminder.Outbox.Channel;
+import org.hearthway.testing.KnownStandings;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DataSourceTransactionManager;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
@@ -65,6 +66,7 @@ final class KilledDelivery {
                 composer(),
                 telling(new SmtpPostman(sender)),
                 new Family(known.households(), known.accounts()),
+                new KnownStandings(),
                 new SendingRules(),
                 inTransaction,
                 event -> {},
