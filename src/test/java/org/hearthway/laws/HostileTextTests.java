@@ -31,6 +31,7 @@ import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.child.Households.Reach;
+import org.hearthway.child.Names;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
@@ -238,13 +239,13 @@ class HostileTextTests {
                         "usedName",
                         80,
                         (c, text) -> change(c, text, "Halloway"),
-                        c -> register.get(parent, c).data().usedName()),
+                        c -> register.get(parent, c).data().names().used()),
                 new Sink(
                         "family name",
                         "familyName",
                         120,
                         (c, text) -> change(c, "Wren", text),
-                        c -> register.get(parent, c).data().familyName()),
+                        c -> register.get(parent, c).data().names().surname()),
                 new Sink(
                         "name of a caregiver",
                         "name",
@@ -260,7 +261,7 @@ class HostileTextTests {
     }
 
     private void change(ChildId c, String usedName, String familyName) {
-        var data = new ChildData(usedName, familyName, LocalDate.of(2019, 5, 4), Optional.of(3), 2);
+        var data = ChildData.plain(Names.plain(usedName, familyName), LocalDate.of(2019, 5, 4), Optional.of(3), 2);
         register.change(ADMINISTRATOR, c, data, register.get(ADMINISTRATOR, c).version());
     }
 

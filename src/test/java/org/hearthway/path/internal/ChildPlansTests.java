@@ -24,6 +24,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Names;
 import org.hearthway.content.ContentReading;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
@@ -145,7 +146,7 @@ class ChildPlansTests {
     void adviceCountsTheAgeOnTheDayOfSurgeryAndMovesWithIt() {
         var born = LocalDate.of(2016, 2, 11);
         given(children.get(SURGEON, child))
-                .willReturn(new Child(child, new ChildData("Ada", "Test", born, Optional.of(2), 1), 1));
+                .willReturn(new Child(child, ChildData.plain(Names.plain("Ada", "Test"), born, Optional.of(2), 1), 1));
         assertThat(plans.advice(SURGEON, child)).isEmpty();
         begin();
         assertThat(age(plans.advice(SURGEON, child)).answer()).isEqualTo(Remark.Answer.USUAL);
@@ -158,7 +159,8 @@ class ChildPlansTests {
     void adviceForAPathToBeginSavesNothingAndBlocksNothing() {
         var born = LocalDate.of(2025, 1, 1);
         given(children.get(SURGEON, child))
-                .willReturn(new Child(child, new ChildData("Ada", "Test", born, Optional.empty(), 1), 1));
+                .willReturn(
+                        new Child(child, ChildData.plain(Names.plain("Ada", "Test"), born, Optional.empty(), 1), 1));
         var remarks = plans.adviceIfBegun(SURGEON, child, "sdr", BEGIN);
         assertThat(age(remarks).answer()).isEqualTo(Remark.Answer.OUTSIDE);
         assertThat(plans.plan(SURGEON, child)).isEmpty();

@@ -37,6 +37,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
+import org.hearthway.child.Names;
 import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.testing.HearthwayTest;
@@ -69,7 +70,7 @@ class MailedVisitTests {
     private static final Viewer.Person DESK = People.with(Role.COORDINATOR);
     private static final Viewer.Person ADMINISTRATOR = People.with(Role.ADMINISTRATOR);
     private static final ChildData QUILLON =
-            new ChildData("Quillon", "Marchetti", LocalDate.of(2019, 5, 4), Optional.of(3), 2);
+            ChildData.plain(Names.plain("Quillon", "Marchetti"), LocalDate.of(2019, 5, 4), Optional.of(3), 2);
     private static final LocalDateTime TUESDAY = LocalDateTime.of(2026, 3, 24, 10, 30);
     private static final Pattern LINK = Pattern.compile("http\\S+");
 
