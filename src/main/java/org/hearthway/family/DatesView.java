@@ -33,14 +33,17 @@ class DatesView extends FamilyPage {
     private final transient Pumps pumps;
     private final transient Gate gate;
     private final transient CallLines lines;
+    private final transient Pause pauses;
 
-    DatesView(Readers readers, Visits visits, FamilyPlans plans, Pumps pumps, Gate gate, CallLines lines) {
+    DatesView(
+            Readers readers, Visits visits, FamilyPlans plans, Pumps pumps, Gate gate, CallLines lines, Pause pauses) {
         super(readers);
         this.visits = visits;
         this.plans = plans;
         this.pumps = pumps;
         this.gate = gate;
         this.lines = lines;
+        this.pauses = pauses;
     }
 
     @Override
@@ -56,7 +59,7 @@ class DatesView extends FamilyPage {
     @Override
     void draw(Reader reader) {
         var coming = visits.upcoming(reader.viewer(), reader.id());
-        var mayAnswer = gate.allows(reader.viewer(), Action.ANSWER_VISIT, reader.id());
+        var mayAnswer = gate.allows(reader.viewer(), Action.ANSWER_VISIT, reader.id()) && !pauses.asksNothing(reader);
         var longDate = reader.words().longDate(reader.language(), reader.today());
         add(Bits.hero(reader.large(longDate), reader.say("family.dates.of", reader.name())));
         var list = Tags.div("hw-stack u-gap3");

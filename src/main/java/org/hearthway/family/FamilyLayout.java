@@ -35,11 +35,14 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
     private final Nav places = new Nav();
     private final Anchor skip = new Anchor();
     private final Div demo = Tags.div("hw-demo");
+    private final Div pause = Tags.div("hw-frame");
+    private final transient Pause pauses;
     private final boolean isDemo;
 
-    FamilyLayout(Readers readers, Accounts accounts, ClinicSettings clinic) {
+    FamilyLayout(Readers readers, Accounts accounts, Pause pauses, ClinicSettings clinic) {
         this.readers = readers;
         this.accounts = accounts;
+        this.pauses = pauses;
         this.isDemo = clinic.demo();
         page.setId("main");
         page.getElement().setAttribute("tabindex", "-1");
@@ -47,7 +50,7 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
         skip.addClassName("hw-skip");
         skip.setRouterIgnore(true);
         demo.setVisible(isDemo);
-        add(skip, new Header(demo, Tags.div("hw-frame", top)), Tags.div("hw-family under", page), places);
+        add(skip, new Header(demo, Tags.div("hw-frame", top), pause), Tags.div("hw-family under", page), places);
     }
 
     @Override
@@ -82,6 +85,8 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
             top.add(child(reader), Tags.span("grow", ""), otherLanguage(reader));
         }
         top.add(notes(reader));
+        pause.removeAll();
+        pauses.draw(reader).ifPresent(pause::add);
         drawPlaces(reader, family.place());
         tell(reader.language());
     }

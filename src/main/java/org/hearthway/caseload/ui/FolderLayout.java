@@ -62,6 +62,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
     private final transient ChildWords childWords;
     private final transient Words words;
     private final transient ClinicSettings settings;
+    private final transient StatusSheet.Parts status;
     private final transient Clock clock;
     private final Viewer.Person viewer;
     private final Language language;
@@ -80,6 +81,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
             ChildWords childWords,
             Words words,
             ClinicSettings settings,
+            StatusSheet.Parts status,
             Clock clock,
             SignedIn signedIn) {
         this.children = children;
@@ -91,6 +93,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
         this.childWords = childWords;
         this.words = words;
         this.settings = settings;
+        this.status = status;
         this.clock = clock;
         this.viewer = signedIn.require();
         this.language = viewer.language();
@@ -155,7 +158,8 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
                 initial,
                 Tags.h1(child.fullName()),
                 Tags.span("hw-label line", say("caseload.children.age", child.ageOn(today))),
-                facts(child, plan, today));
+                facts(child, plan, today),
+                new StatusSheet(status, viewer, child.id(), child.name(), () -> drawHead(child)));
     }
 
     private Component facts(Child child, Optional<Plan> plan, LocalDate today) {
