@@ -26,9 +26,10 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
             "people", "staff/clinic",
             "children", "staff/clinic/children",
             "texts", "staff/clinic/texts",
+            "hazards", "staff/clinic/hazards",
             "settings", "staff/clinic/settings",
             "trail", "staff/clinic/trail");
-    private static final List<String> ORDER = List.of("people", "children", "texts", "settings", "trail");
+    private static final List<String> ORDER = List.of("people", "children", "texts", "hazards", "settings", "trail");
 
     final transient Words words;
     final Language language;
