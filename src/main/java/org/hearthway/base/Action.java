@@ -4,6 +4,8 @@ package org.hearthway.base;
 public enum Action {
     /** See the family's own pages of a child: today, week, path, dates. */
     SEE_FAMILY_PAGES(true),
+    /** See what a child does at home on which day, and how each exercise is done; nothing else of it. */
+    SEE_WEEK(true),
     /** Tick an exercise, rate effort and pain. */
     LOG_SESSION(true),
     /** Confirm a visit or ask to move it. */
@@ -32,6 +34,12 @@ public enum Action {
     WORK_DESK(true),
     /** Say who cares for a child and how far that reaches. */
     LINK_CAREGIVER(true),
+    /** See how to reach each caregiver, and what the team knows of each home. */
+    SEE_HOMES(true),
+    /** Ask somebody outside the clinic to help a child for a time, and end it. */
+    LINK_HELPER(true),
+    /** See and say whether a safeguarding flag stands; for staff whom an administrator named. */
+    SAFEGUARD(true),
     /** See the list of children. */
     LIST_CHILDREN(false),
     /** Enter a new child. */

@@ -30,10 +30,17 @@ public interface Signs {
      * @param signs identifiers of the signs; none for a note to the team
      * @param called whether the family called
      * @param note in the family's own words, at most 2000 characters; may be empty when a sign is named
+     * @param teamOnly whether the child's other caregivers must not see it; a sign is never kept from them
      */
-    record ReportData(UUID key, List<String> signs, boolean called, String note) {
+    record ReportData(UUID key, List<String> signs, boolean called, String note, boolean teamOnly) {
         public ReportData {
             signs = List.copyOf(signs);
+            teamOnly = teamOnly && signs.isEmpty();
+        }
+
+        /** A report, or a note that all caregivers of the child may see. */
+        public ReportData(UUID key, List<String> signs, boolean called, String note) {
+            this(key, signs, called, note, false);
         }
     }
 
@@ -49,6 +56,7 @@ public interface Signs {
      * @param by who wrote it
      * @param at when it reached the clinic
      * @param read who of the team read it and when, if somebody has
+     * @param teamOnly whether the writer keeps it from the child's other caregivers
      */
     record Report(
             UUID key,
@@ -59,9 +67,24 @@ public interface Signs {
             String note,
             String by,
             Instant at,
-            Optional<Read> read) {
+            Optional<Read> read,
+            boolean teamOnly) {
         public Report {
             signs = List.copyOf(signs);
+        }
+
+        /** One that all caregivers of the child may see. */
+        public Report(
+                UUID key,
+                ChildId child,
+                List<Sign> signs,
+                Optional<Sign.Urgency> urgency,
+                boolean called,
+                String note,
+                String by,
+                Instant at,
+                Optional<Read> read) {
+            this(key, child, signs, urgency, called, note, by, at, read, false);
         }
     }
 
@@ -76,7 +99,7 @@ public interface Signs {
      */
     void report(Viewer viewer, ChildId child, ReportData data);
 
-    /** Reports and notes about a child, newest first. */
+    /** Reports and notes about a child, newest first; to a caregiver, without what another one keeps for the team. */
     List<Report> of(Viewer viewer, ChildId child);
 
     /** Says that the viewer, of the team, has read it; the family sees it. The first to say so stands. */

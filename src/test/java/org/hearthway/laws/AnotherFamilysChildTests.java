@@ -62,7 +62,8 @@ class AnotherFamilysChildTests {
     private static final Viewer.Person ADMINISTRATOR = People.with(Role.ADMINISTRATOR);
 
     /** Asked by a caregiver without a child: what is the caregiver's own, and no child's. */
-    private static final Set<String> ONES_OWN = Set.of("ChildRegister.mine", "Accounts.speak", "Tally.count");
+    private static final Set<String> ONES_OWN =
+            Set.of("ChildRegister.mine", "Helpers.mine", "Accounts.speak", "Tally.count");
 
     @Autowired
     private ApplicationContext program;

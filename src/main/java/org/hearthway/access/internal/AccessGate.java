@@ -8,18 +8,24 @@ import org.hearthway.base.Gate;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Helpers;
 import org.hearthway.child.Households;
+import org.hearthway.child.Safeguarding;
 import org.springframework.stereotype.Component;
 
-/** Asks {@link AccessTable}, with the child's household as the only fact besides. */
+/** Asks {@link AccessTable}, with the child's household, its helpers and who is named for safeguarding as the only facts besides. */
 @Component
 class AccessGate implements Gate {
 
     private final Households households;
+    private final Helpers helpers;
+    private final Safeguarding safeguarding;
     private final AuditTrail trail;
 
-    AccessGate(Households households, AuditTrail trail) {
+    AccessGate(Households households, Helpers helpers, Safeguarding safeguarding, AuditTrail trail) {
         this.households = households;
+        this.helpers = helpers;
+        this.safeguarding = safeguarding;
         this.trail = trail;
     }
 
@@ -36,18 +42,42 @@ class AccessGate implements Gate {
                     && AccessTable.grantedToLink().contains(action)
                     && households.exists(child);
         }
-        return viewer instanceof Viewer.Machine && households.exists(child);
+        // no work of the program needs to know of a flag
+        return viewer instanceof Viewer.Machine && action != Action.SAFEGUARD && households.exists(child);
     }
 
     private boolean allowsPerson(Viewer.Person person, Action action, ChildId child) {
-        if (grantedByRole(person, action)) {
-            return households.exists(child);
+        if (grantedByRole(person, action) || grantedByName(person, action)) {
+            return households.exists(child) && !isOfTheFamily(person, action, child);
         }
+        return grantedToCaregiver(person, action, child) || grantedToHelper(person, action, child);
+    }
+
+    /** Somebody of the team whose own child this is reads nothing here of the other home. */
+    private boolean isOfTheFamily(Viewer.Person person, Action action, ChildId child) {
+        return AccessTable.closedToFamily().contains(action)
+                && person.is(Role.CAREGIVER)
+                && households.reach(person.account(), child).isPresent();
+    }
+
+    private boolean grantedToCaregiver(Viewer.Person person, Action action, ChildId child) {
         return person.is(Role.CAREGIVER)
                 && households
                         .reach(person.account(), child)
                         .filter(reach -> AccessTable.granted(reach).contains(action))
                         .isPresent();
+    }
+
+    private boolean grantedToHelper(Viewer.Person person, Action action, ChildId child) {
+        return person.is(Role.HELPER)
+                && AccessTable.grantedToHelper().contains(action)
+                && helpers.reaches(person.account(), child);
+    }
+
+    private boolean grantedByName(Viewer.Person person, Action action) {
+        return person.roles().stream()
+                        .anyMatch(role -> AccessTable.grantedToNamed(role).contains(action))
+                && safeguarding.isNamed(person.account());
     }
 
     private static boolean grantedByRole(Viewer.Person person, Action action) {

@@ -8,6 +8,7 @@ import static org.hearthway.base.Action.CHANGE_PROGRAM;
 import static org.hearthway.base.Action.CHANGE_STATUS;
 import static org.hearthway.base.Action.ENTER_CHILD;
 import static org.hearthway.base.Action.LINK_CAREGIVER;
+import static org.hearthway.base.Action.LINK_HELPER;
 import static org.hearthway.base.Action.LIST_CHILDREN;
 import static org.hearthway.base.Action.LOG_SESSION;
 import static org.hearthway.base.Action.MANAGE_ACCOUNTS;
@@ -15,8 +16,11 @@ import static org.hearthway.base.Action.MANAGE_CLINIC;
 import static org.hearthway.base.Action.RECORD_DEVICE;
 import static org.hearthway.base.Action.RECORD_PUMP;
 import static org.hearthway.base.Action.REPORT;
+import static org.hearthway.base.Action.SAFEGUARD;
 import static org.hearthway.base.Action.SEE_FAMILY_PAGES;
 import static org.hearthway.base.Action.SEE_FOLDER;
+import static org.hearthway.base.Action.SEE_HOMES;
+import static org.hearthway.base.Action.SEE_WEEK;
 import static org.hearthway.base.Action.WORK_DESK;
 import static org.hearthway.base.Action.WORK_NEEDS;
 
@@ -33,20 +37,41 @@ final class AccessTable {
     /** What a caregiver may do, for a child that this caregiver cares for. */
     static Set<Action> granted(Reach reach) {
         return switch (reach) {
-            case FULL -> Set.of(SEE_FAMILY_PAGES, LOG_SESSION, ANSWER_VISIT, REPORT);
-            case VIEW_ONLY -> Set.of(SEE_FAMILY_PAGES);
+            case FULL -> Set.of(SEE_FAMILY_PAGES, SEE_WEEK, LOG_SESSION, ANSWER_VISIT, REPORT, LINK_HELPER);
+            case VIEW_ONLY -> Set.of(SEE_FAMILY_PAGES, SEE_WEEK);
         };
     }
 
-    /** What a role may do, for every child of the clinic. A caregiver's role alone grants nothing. */
+    /** What nobody may do to a child that this person cares for, whatever else the person is. */
+    static Set<Action> closedToFamily() {
+        return Set.of(SEE_HOMES, SAFEGUARD);
+    }
+
+    /** What a helper may do, for a child whom this helper helps today. */
+    static Set<Action> grantedToHelper() {
+        return Set.of(SEE_WEEK, LOG_SESSION);
+    }
+
+    /** What a person whom an administrator named for safeguarding may do besides, when the role is one of these. */
+    static Set<Action> grantedToNamed(Role role) {
+        return switch (role) {
+            case THERAPIST, PHYSICIAN, NURSE, COORDINATOR -> Set.of(SAFEGUARD);
+            case CAREGIVER, HELPER, ADMINISTRATOR -> Set.of();
+        };
+    }
+
+    /** What a role may do, for every child of the clinic. A caregiver's or a helper's role alone grants nothing. */
     static Set<Action> granted(Role role) {
         return switch (role) {
-            case CAREGIVER -> Set.of();
-            case THERAPIST -> Set.of(LIST_CHILDREN, SEE_FAMILY_PAGES, SEE_FOLDER, CHANGE_PROGRAM, WORK_NEEDS);
+            case CAREGIVER, HELPER -> Set.of();
+            case THERAPIST ->
+                Set.of(LIST_CHILDREN, SEE_FAMILY_PAGES, SEE_WEEK, SEE_FOLDER, SEE_HOMES, CHANGE_PROGRAM, WORK_NEEDS);
             case PHYSICIAN ->
                 Set.of(
                         LIST_CHILDREN,
                         SEE_FAMILY_PAGES,
+                        SEE_WEEK,
+                        SEE_HOMES,
                         SEE_FOLDER,
                         CHANGE_CHILD,
                         CHANGE_PATH,
@@ -59,6 +84,8 @@ final class AccessTable {
                 Set.of(
                         LIST_CHILDREN,
                         SEE_FAMILY_PAGES,
+                        SEE_WEEK,
+                        SEE_HOMES,
                         SEE_FOLDER,
                         CHANGE_CHILD,
                         CHANGE_PATH,
@@ -74,9 +101,12 @@ final class AccessTable {
                         LIST_CHILDREN,
                         ENTER_CHILD,
                         SEE_FAMILY_PAGES,
+                        SEE_WEEK,
+                        SEE_HOMES,
                         SEE_FOLDER,
                         CHANGE_CHILD,
                         LINK_CAREGIVER,
+                        LINK_HELPER,
                         CHANGE_STATUS,
                         WORK_NEEDS,
                         BOOK_VISIT,
@@ -88,8 +118,11 @@ final class AccessTable {
                         LIST_CHILDREN,
                         ENTER_CHILD,
                         SEE_FAMILY_PAGES,
+                        SEE_WEEK,
+                        SEE_HOMES,
                         CHANGE_CHILD,
                         LINK_CAREGIVER,
+                        LINK_HELPER,
                         MANAGE_ACCOUNTS,
                         MANAGE_CLINIC);
         };

@@ -70,6 +70,10 @@ class ClinicChildrenView extends ClinicPage implements BeforeEnterObserver {
                         .with(child.data())
                         .draw(child.fullName(), say("access.child.save"), data -> change(child.id(), data)),
                 new CaregiversSheet(households, accounts, words, child.id(), this::draw).draw(viewer()),
+                Tags.link(
+                        "hw-button plain wide",
+                        "staff/clinic/child/" + child.id() + "/family",
+                        say("access.homes.open")),
                 Tags.link("hw-button text", PLACE, say("access.child.another")));
     }
 

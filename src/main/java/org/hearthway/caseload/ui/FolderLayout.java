@@ -51,7 +51,7 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
 class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, AfterNavigationObserver {
 
-    private static final List<String> TABS = List.of("path", "program", "pump", "signs");
+    private static final List<String> TABS = List.of("path", "program", "pump", "signs", "family");
 
     private final transient ChildRegister children;
     private final transient Plans plans;

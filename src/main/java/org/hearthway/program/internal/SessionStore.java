@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.program.HomeWeek.Entry;
@@ -76,6 +77,19 @@ class SessionStore {
                 .param("saidByName", by.name())
                 .param("at", ProgramStore.utc(at))
                 .update();
+    }
+
+    /** Whether what counts for an exercise on a day was said by this account. */
+    boolean isSaidBy(ChildId child, String exercise, LocalDate day, AccountId account) {
+        return jdbc.sql("select said_by from session_entry where child = :child and exercise = :exercise"
+                        + " and for_day = :forDay order by turn desc fetch first 1 row only")
+                .param("child", child.value())
+                .param("exercise", exercise)
+                .param("forDay", day)
+                .query(UUID.class)
+                .optional()
+                .filter(account.value()::equals)
+                .isPresent();
     }
 
     /** What counts, newest first. */

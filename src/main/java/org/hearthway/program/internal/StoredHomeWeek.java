@@ -37,6 +37,8 @@ class StoredHomeWeek implements HomeWeek {
     /** Most days asked for at once. */
     private static final int MOST_DAYS = 400;
 
+    private static final Viewer WEEK = new Viewer.Machine("week");
+
     private final ProgramStore programs;
     private final SessionStore sessions;
     private final Gate gate;
@@ -77,7 +79,7 @@ class StoredHomeWeek implements HomeWeek {
     @Override
     @Transactional(readOnly = true)
     public List<Day> days(Viewer viewer, ChildId child, LocalDate from, int count) {
-        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        gate.require(viewer, Action.SEE_WEEK, child);
         if (count < 1 || count > MOST_DAYS) {
             throw new IllegalArgumentException("1 to " + MOST_DAYS + " days at once");
         }
@@ -85,11 +87,14 @@ class StoredHomeWeek implements HomeWeek {
                 .map(v -> new Dated(v.number(), v.effective(), v.lines()))
                 .toList();
         var plan = WeekSchedule.days(versions, from, count);
+        var whole = gate.allows(viewer, Action.SEE_FAMILY_PAGES, child);
         var logged = sessions.counting(child, from, from.plusDays(count - 1L)).stream()
+                .map(said -> whole ? said : withoutWords(said))
                 .collect(Collectors.toMap(Slot::of, Function.identity()));
-        var care = cautions.rules(viewer, child);
+        // whoever sees the week need not see the path and the status that it follows from
+        var care = cautions.rules(WEEK, child);
         var shown = shown(viewer, plan);
-        var pauses = standings.pauses(viewer, child);
+        var pauses = standings.pauses(WEEK, child);
         return plan.stream()
                 .map(day -> new Day(
                         day.date(),
@@ -101,6 +106,16 @@ class StoredHomeWeek implements HomeWeek {
                                 .map(line -> planned(line, day.date(), logged))
                                 .toList()))
                 .toList();
+    }
+
+    /** What a helper sees of an entry: how the exercise went, not what the family wrote to the team, nor who did. */
+    private static Logged withoutWords(Logged said) {
+        var e = said.entry();
+        return new Logged(
+                new Entry(
+                        e.key(), e.exercise(), e.day(), e.outcome(), e.reason(), e.effort(), e.pain(), e.ratedBy(), ""),
+                "",
+                said.at());
     }
 
     /** An exercise on a day. */
@@ -176,6 +191,11 @@ class StoredHomeWeek implements HomeWeek {
     @Transactional
     public void takeBack(Viewer viewer, ChildId child, String exercise, LocalDate day) {
         gate.require(viewer, Action.LOG_SESSION, child);
+        if (!gate.allows(viewer, Action.SEE_FAMILY_PAGES, child)
+                && !sessions.isSaidBy(child, exercise, day, person(viewer).account())) {
+            // a helper takes back what the helper said, not what the family did
+            throw new NotAvailable();
+        }
         var counts = sessions.counting(child, day, day).stream()
                 .anyMatch(logged -> logged.entry().exercise().equals(exercise));
         if (counts) {

@@ -34,7 +34,8 @@ class ReportStore {
             String note,
             AccountId by,
             Instant at,
-            Optional<KeptRead> read) {}
+            Optional<KeptRead> read,
+            boolean teamOnly) {}
 
     record KeptRead(AccountId by, Instant at) {}
 
@@ -54,8 +55,8 @@ class ReportStore {
 
     void insert(ChildId child, ReportData data, List<Sign> signs, AccountId by, Instant at) {
         jdbc.sql("""
-                        insert into sign_report (id, child, called, note, reported_by, reported_at)
-                        values (:id, :child, :called, :note, :by, :at)
+                        insert into sign_report (id, child, called, note, reported_by, reported_at, team_only)
+                        values (:id, :child, :called, :note, :by, :at, :teamOnly)
                         """)
                 .param("id", data.key())
                 .param("child", child.value())
@@ -63,6 +64,7 @@ class ReportStore {
                 .param("note", data.note())
                 .param("by", by.value())
                 .param("at", micros(at))
+                .param("teamOnly", data.teamOnly())
                 .update();
         for (int place = 0; place < signs.size(); place++) {
             var sign = signs.get(place);
@@ -102,7 +104,7 @@ class ReportStore {
     List<Kept> ofChild(ChildId child) {
         var signs = signsOf(child);
         return jdbc.sql("""
-                        select r.id, r.called, r.note, r.reported_by, r.reported_at, x.read_by, x.read_at
+                        select r.id, r.called, r.note, r.team_only, r.reported_by, r.reported_at, x.read_by, x.read_at
                         from sign_report r left join sign_report_read x on x.report = r.id
                         where r.child = :child
                         order by r.reported_at desc, r.id
@@ -124,7 +126,8 @@ class ReportStore {
                 instant(row, "reported_at"),
                 reader == null
                         ? Optional.empty()
-                        : Optional.of(new KeptRead(new AccountId(reader), instant(row, "read_at"))));
+                        : Optional.of(new KeptRead(new AccountId(reader), instant(row, "read_at"))),
+                row.getBoolean("team_only"));
     }
 
     private Map<UUID, List<Sign>> signsOf(ChildId child) {

@@ -103,7 +103,7 @@ class ReportedSigns implements Signs {
                 .distinct()
                 .flatMap(id -> kind.find(id).stream())
                 .collect(Collectors.toList());
-        var report = new ReportData(data.key(), data.signs(), data.called(), readable(data.note()));
+        var report = new ReportData(data.key(), data.signs(), data.called(), readable(data.note()), data.teamOnly());
         check(report, signs);
         try {
             transaction.executeWithoutResult(t -> keep(person, child, report, signs));
@@ -158,13 +158,22 @@ class ReportedSigns implements Signs {
     @Transactional(readOnly = true)
     public List<Report> of(Viewer viewer, ChildId child) {
         gate.require(viewer, isStaffAlone(viewer) ? Action.SEE_FOLDER : Action.SEE_FAMILY_PAGES, child);
-        var kept = store.ofChild(child);
+        var kept =
+                store.ofChild(child).stream().filter(one -> isFor(viewer, one)).collect(Collectors.toList());
         var people = accounts.byId(
                 NAMES,
                 kept.stream()
                         .flatMap(k -> Stream.concat(Stream.of(k.by()), k.read().map(ReportStore.KeptRead::by).stream()))
                         .collect(Collectors.toSet()));
         return kept.stream().map(k -> report(child, k, people)).collect(Collectors.toList());
+    }
+
+    /** What one caregiver keeps for the team, no other caregiver sees, be it a colleague of the team besides. */
+    private static boolean isFor(Viewer viewer, ReportStore.Kept kept) {
+        return !kept.teamOnly()
+                || isStaffAlone(viewer)
+                || viewer instanceof Viewer.Machine
+                || (viewer instanceof Viewer.Person person && person.account().equals(kept.by()));
     }
 
     /** Whoever runs the clinic's side of the program may see the family's pages, but reads no reports. */
@@ -182,7 +191,8 @@ class ReportedSigns implements Signs {
                 kept.note(),
                 name(people, kept.by()),
                 kept.at(),
-                kept.read().map(read -> new Read(name(people, read.by()), read.at())));
+                kept.read().map(read -> new Read(name(people, read.by()), read.at())),
+                kept.teamOnly());
     }
 
     private static String name(Map<AccountId, Account> people, AccountId id) {

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,11 +22,14 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Helpers;
 import org.hearthway.child.Households;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
+import org.hearthway.testing.Helping;
 import org.hearthway.testing.People;
+import org.hearthway.testing.SettableClock;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -36,6 +41,9 @@ class AccessMatrixTests {
 
     private static final Path FILE = Path.of("src/test/resources/access/matrix.csv");
 
+    private static final LocalDate TODAY = LocalDate.ofInstant(HearthwayTest.START, People.ZONE);
+    private static final LocalDate LATER = TODAY.plusDays(30);
+
     record Row(String who, String relation, Action action, boolean allowed) {}
 
     @Autowired
@@ -46,6 +54,12 @@ class AccessMatrixTests {
 
     @Autowired
     private Households households;
+
+    @Autowired
+    private Helpers helpers;
+
+    @Autowired
+    private SettableClock clock;
 
     @Autowired
     private AuditTrail trail;
@@ -64,6 +78,9 @@ class AccessMatrixTests {
     private static List<String> relations(String who, Action action) {
         if (!action.isAboutAChild()) {
             return List.of("CLINIC");
+        }
+        if (who.equals("HELPER")) {
+            return List.of("HELPING", "PAST_LAST_DAY", "ENDED", "FULL", "OTHER", "NO_CHILD");
         }
         return Set.of("LINK", "MACHINE").contains(who)
                 ? List.of("FULL", "OTHER", "NO_CHILD")
@@ -116,6 +133,10 @@ class AccessMatrixTests {
         }
         var person = People.with(Role.valueOf(row.who()));
         var administrator = People.with(Role.ADMINISTRATOR);
+        if (row.who().equals("HELPER")) {
+            help(row, child, person);
+            return person;
+        }
         switch (row.relation()) {
             case "FULL" -> households.link(administrator, child, person.account(), Reach.FULL);
             case "VIEW_ONLY" -> households.link(administrator, child, person.account(), Reach.VIEW_ONLY);
@@ -128,6 +149,26 @@ class AccessMatrixTests {
             }
         }
         return person;
+    }
+
+    private void help(Row row, ChildId child, Viewer.Person helper) {
+        var administrator = People.with(Role.ADMINISTRATOR);
+        switch (row.relation()) {
+            case "HELPING" -> Helping.until(LATER, helpers, households, child, helper.account());
+            case "PAST_LAST_DAY" -> {
+                clock.set(HearthwayTest.START.minus(Duration.ofDays(3)));
+                Helping.until(TODAY.minusDays(1), helpers, households, child, helper.account());
+                clock.set(HearthwayTest.START);
+            }
+            case "ENDED" -> {
+                Helping.until(LATER, helpers, households, child, helper.account());
+                helpers.end(administrator, child, helper.account(), 1);
+            }
+            case "FULL" -> households.link(administrator, child, helper.account(), Reach.FULL);
+            default -> {
+                // helps nobody
+            }
+        }
     }
 
     @Test
