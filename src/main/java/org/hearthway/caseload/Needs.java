@@ -28,6 +28,7 @@ public interface Needs {
      * @param owner who has taken it
      * @param seen who looked at it first
      * @param aside set aside until a day, with the reason; empty once that day has come
+     * @param handed of a report that cannot wait: who on call was told, and what comes next
      * @param left how it left the list; empty while it is open
      * @param version the version that was read
      */
@@ -39,6 +40,7 @@ public interface Needs {
             Optional<Person> owner,
             Optional<Stamp> seen,
             Optional<Aside> aside,
+            Optional<Handed> handed,
             Optional<Left> left,
             long version) {}
 
@@ -50,6 +52,28 @@ public interface Needs {
 
     /** Out of sight until a day. */
     record Aside(LocalDate until, String reason) {}
+
+    /** A person on call and since when the item is, or will be, with this person. */
+    record Turn(Person with, Instant since) {}
+
+    /**
+     * The way of a report that cannot wait from one person on call to the next.
+     *
+     * @param told who was told, in order
+     * @param next who is told next, and when; empty once somebody took it up or read it, or when nobody is on call
+     * @param waits whether nobody has taken it up or read it
+     * @param startedOver whether everybody in the order was told and it has started over
+     */
+    record Handed(List<Turn> told, Optional<Turn> next, boolean waits, boolean startedOver) {
+        public Handed {
+            told = List.copyOf(told);
+        }
+
+        /** With whom it is while it waits. */
+        public Optional<Turn> at() {
+            return waits && !told.isEmpty() ? Optional.of(told.get(told.size() - 1)) : Optional.empty();
+        }
+    }
 
     /** How an item left the list: by a person with an outcome, or by itself because its cause was gone. */
     record Left(Instant at, Optional<Person> by, Optional<Outcome> outcome, String words, Optional<Gone> gone) {}
@@ -66,7 +90,7 @@ public interface Needs {
         NOTHING
     }
 
-    /** Every open item, set aside or not: what cannot wait first, then by due day. */
+    /** Every open item, set aside or not: what cannot wait and nobody has first, then what cannot wait, then by due day. */
     List<Item> open(Viewer viewer);
 
     /** Items that left the list since the moment, newest first. */

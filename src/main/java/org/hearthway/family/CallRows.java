@@ -35,7 +35,7 @@ class CallRows extends UnorderedList {
     static Anchor link(String style, Line line, Component... parts) {
         var link = new Anchor(line.link());
         if (!style.isBlank()) {
-            link.addClassName(style);
+            link.addClassNames(style.split(" "));
         }
         link.add(parts);
         link.setRouterIgnore(true);

@@ -130,7 +130,9 @@ class CallView extends FamilyPage {
                 .filter(report -> !report.signs().isEmpty())
                 .limit(REPORTS_SHOWN)
                 .toList();
-        return own.isEmpty() ? Tags.span("", "") : new ReportList(reader, reader.say("family.report.own"), own);
+        return own.isEmpty()
+                ? Tags.span("", "")
+                : new ReportList(reader, reader.say("family.report.own"), own, lines.lines());
     }
 
     private static Component notes(Reader reader) {

@@ -60,7 +60,7 @@ class NotesView extends FamilyPage {
                 .limit(SHOWN)
                 .toList();
         if (!notes.isEmpty()) {
-            add(new ReportList(reader, reader.say("family.notes.own"), notes));
+            add(new ReportList(reader, reader.say("family.notes.own"), notes, List.of()));
         }
     }
 

@@ -41,7 +41,7 @@ class TypedTextTests {
                 typed,
                 reader.instant(),
                 Optional.empty());
-        staysText(new ReportList(reader, "title", List.of(report)), typed);
+        staysText(new ReportList(reader, "title", List.of(report), List.of()), typed);
     }
 
     @ParameterizedTest

@@ -27,9 +27,11 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
             "children", "staff/clinic/children",
             "texts", "staff/clinic/texts",
             "hazards", "staff/clinic/hazards",
+            "on-call", "staff/clinic/on-call",
             "settings", "staff/clinic/settings",
             "trail", "staff/clinic/trail");
-    private static final List<String> ORDER = List.of("people", "children", "texts", "hazards", "settings", "trail");
+    private static final List<String> ORDER =
+            List.of("people", "children", "texts", "on-call", "hazards", "settings", "trail");
 
     final transient Words words;
     final Language language;

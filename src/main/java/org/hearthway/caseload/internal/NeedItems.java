@@ -50,7 +50,21 @@ class NeedItems {
             Optional<Outcome> outcome,
             String leftWords,
             Optional<Gone> gone,
-            long version) {}
+            long version) {
+
+        /** Whether it is a report of one of the two upper urgencies. */
+        boolean cannotWait() {
+            return cause.rule() == Rule.SIGN
+                    && cause.urgency()
+                            .filter(urgency -> urgency == Urgency.NOW || urgency == Urgency.URGENT)
+                            .isPresent();
+        }
+
+        /** Whether it cannot wait and nobody has taken it up or read it. */
+        boolean waitsForAnybody() {
+            return cannotWait() && leftAt.isEmpty() && owner.isEmpty() && seenBy.isEmpty();
+        }
+    }
 
     List<Row> open() {
         return jdbc.sql("select * from need_item where left_at is null order by due_date, since, id")
@@ -63,6 +77,26 @@ class NeedItems {
                 .param("child", child.value())
                 .query(NeedItems::row)
                 .list();
+    }
+
+    /** Children of whom a report waits that cannot. */
+    List<ChildId> childrenWaiting() {
+        return jdbc
+                .sql("select distinct child from need_item where left_at is null and rule = 'SIGN'"
+                        + " and urgency in ('NOW', 'URGENT') and owner is null and seen_by is null")
+                .query(UUID.class)
+                .list()
+                .stream()
+                .map(ChildId::new)
+                .toList();
+    }
+
+    /** An item that nobody else can work before the caller's transaction ends. */
+    Optional<Row> hold(UUID id) {
+        return jdbc.sql("select * from need_item where id = :id for update")
+                .param("id", id)
+                .query(NeedItems::row)
+                .optional();
     }
 
     List<Row> leftSince(Instant since) {

@@ -43,6 +43,7 @@ class NeedsWatch {
     private final NeedsContent content;
     private final ChildRegister children;
     private final Standings standings;
+    private final Escalations escalations;
     private final Office office;
     private final Clock clock;
     private final TransactionTemplate together;
@@ -54,6 +55,7 @@ class NeedsWatch {
             NeedsContent content,
             ChildRegister children,
             Standings standings,
+            Escalations escalations,
             ClinicSettings settings,
             ClinicCalendar calendar,
             Clock clock,
@@ -63,6 +65,7 @@ class NeedsWatch {
         this.content = content;
         this.children = children;
         this.standings = standings;
+        this.escalations = escalations;
         this.office = new Office(settings.zone(), settings.officeCloses(), calendar::onOrAfter);
         this.clock = clock;
         this.together = new TransactionTemplate(transactions);
@@ -94,7 +97,10 @@ class NeedsWatch {
 
     /** Brings the child's open items in line with the facts. */
     void look(ChildId child) {
-        together.executeWithoutResult(transaction -> bringInLine(child));
+        together.executeWithoutResult(transaction -> {
+            bringInLine(child);
+            escalations.advance(child);
+        });
     }
 
     /** Of a child that nobody watches any more nothing is opened and nothing is ended, so that taking it back restores all. */

@@ -4,10 +4,13 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.base.AccountId;
@@ -19,9 +22,9 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.Needs;
+import org.hearthway.caseload.engine.Escalation;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.engine.RuleBook;
-import org.hearthway.caseload.engine.Urgency;
 import org.hearthway.child.Standings;
 import org.hearthway.child.Status;
 import org.hearthway.clinic.ClinicSettings;
@@ -43,6 +46,7 @@ class StoredNeeds implements Needs {
     private final Accounts accounts;
     private final Signs signs;
     private final Standings standings;
+    private final Escalations escalations;
     private final ClinicSettings settings;
     private final Clock clock;
     private final NeedSteps steps;
@@ -54,6 +58,7 @@ class StoredNeeds implements Needs {
             Accounts accounts,
             Signs signs,
             Standings standings,
+            Escalations escalations,
             ClinicSettings settings,
             Clock clock,
             NeedSteps steps) {
@@ -63,6 +68,7 @@ class StoredNeeds implements Needs {
         this.accounts = accounts;
         this.signs = signs;
         this.standings = standings;
+        this.escalations = escalations;
         this.settings = settings;
         this.clock = clock;
         this.steps = steps;
@@ -73,7 +79,8 @@ class StoredNeeds implements Needs {
     public List<Item> open(Viewer viewer) {
         gate.require(viewer, Action.LIST_CHILDREN);
         return told(viewer, items.open()).stream()
-                .sorted(Comparator.comparing(StoredNeeds::cannotWait)
+                .sorted(Comparator.comparing(StoredNeeds::waits)
+                        .thenComparing(StoredNeeds::cannotWait)
                         .reversed()
                         .thenComparing(item -> item.cause().dueDay())
                         .thenComparing(item -> item.cause().rule())
@@ -82,11 +89,12 @@ class StoredNeeds implements Needs {
                 .toList();
     }
 
+    private static boolean waits(Item item) {
+        return item.handed().filter(Handed::waits).isPresent();
+    }
+
     private static boolean cannotWait(Item item) {
-        return item.cause()
-                .urgency()
-                .filter(urgency -> urgency == Urgency.NOW || urgency == Urgency.URGENT)
-                .isPresent();
+        return item.handed().isPresent();
     }
 
     @Override
@@ -102,11 +110,50 @@ class StoredNeeds implements Needs {
                 .filter(row -> status.getOrDefault(row.child(), Status.ACTIVE).isWatched())
                 .filter(row -> gate.allows(viewer, Action.SEE_FOLDER, row.child()))
                 .toList();
-        var people = accounts.byId(viewer, NeedItems.people(rows));
-        return rows.stream().map(row -> item(row, people)).toList();
+        var ways = ways(rows);
+        var named = new HashSet<>(NeedItems.people(rows));
+        ways.values().stream().flatMap(way -> way.all().stream()).forEach(turn -> named.add(turn.person()));
+        var people = accounts.byId(viewer, named);
+        return rows.stream()
+                .map(row -> item(row, Optional.ofNullable(ways.get(row.id())), people))
+                .toList();
     }
 
-    private Item item(NeedItems.Row row, Map<AccountId, Account> people) {
+    /** The turns of an item so far, and the one to come. */
+    private record Way(boolean waits, List<Escalation.Turn> told, Optional<Escalation.Turn> next) {
+
+        List<Escalation.Turn> all() {
+            return Stream.concat(told.stream(), next.stream()).toList();
+        }
+
+        Handed with(Map<AccountId, Account> people) {
+            return new Handed(
+                    told.stream().map(turn -> turn(turn, people)).toList(),
+                    next.map(turn -> turn(turn, people)),
+                    waits,
+                    Escalation.startedOver(told));
+        }
+
+        private static Turn turn(Escalation.Turn turn, Map<AccountId, Account> people) {
+            return new Turn(person(turn.person(), people), turn.from());
+        }
+    }
+
+    private Map<UUID, Way> ways(List<NeedItems.Row> rows) {
+        var urgent = rows.stream().filter(NeedItems.Row::cannotWait).toList();
+        if (urgent.isEmpty()) {
+            return Map.of();
+        }
+        var order = escalations.order();
+        var turns = escalations.told(urgent);
+        return urgent.stream().collect(Collectors.toMap(NeedItems.Row::id, row -> {
+            var told = turns.getOrDefault(row.id(), List.of());
+            var next = row.waitsForAnybody() ? order.next(told, row.since()) : Optional.<Escalation.Turn>empty();
+            return new Way(row.waitsForAnybody(), told, next);
+        }));
+    }
+
+    private Item item(NeedItems.Row row, Optional<Way> way, Map<AccountId, Account> people) {
         var left = row.leftAt()
                 .map(at -> new Left(
                         at, row.leftBy().map(by -> person(by, people)), row.outcome(), row.leftWords(), row.gone()));
@@ -120,6 +167,7 @@ class StoredNeeds implements Needs {
                 row.asideUntil()
                         .filter(until -> until.isAfter(today()))
                         .map(until -> new Aside(until, row.asideReason())),
+                way.map(known -> known.with(people)),
                 left,
                 row.version());
     }

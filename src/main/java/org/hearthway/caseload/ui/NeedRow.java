@@ -8,8 +8,11 @@ import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Span;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.Language;
+import org.hearthway.caseload.Needs.Handed;
 import org.hearthway.caseload.Needs.Item;
 import org.hearthway.caseload.Needs.Person;
 import org.hearthway.caseload.engine.Urgency;
@@ -57,7 +60,9 @@ final class NeedRow {
     NativeTableRow open(
             Item item, Optional<Kid> kid, NeedWords.Why why, Step step, String usual, boolean asideAllowed, Acts acts) {
         var row = row(item, kid);
-        row.add(by(item), why(why, needWords.standing(language, item, today)));
+        var told = why(why, needWords.standing(language, item, today));
+        way(item).forEach(told::add);
+        row.add(by(item), told);
         row.add(who(item, usual, asideAllowed, acts));
         var next = Keys.press(Tags.link("hw-button plain u-step", step.address(), step.words()), "enter");
         row.add(cell("step", next));
@@ -69,12 +74,27 @@ final class NeedRow {
         var when = item.left()
                 .map(left -> needWords.moment(language, left.at(), today))
                 .orElse("");
-        row.add(
-                cell("by", Tags.span("hw-by", when)),
-                why(why, Optional.of(needWords.left(language, item, today))),
-                cell("who"),
-                cell("step"));
+        row.add(cell("by", Tags.span("hw-by", when)), left(item, why), cell("who"), cell("step"));
         return row;
+    }
+
+    private NativeTableCell left(Item item, NeedWords.Why why) {
+        var cell = why(why, Optional.of(needWords.left(language, item, today)));
+        way(item).forEach(cell::add);
+        return cell;
+    }
+
+    /** With whom of the people on call it is, and who comes next: loud once it has passed somebody by. */
+    private List<Component> way(Item item) {
+        var way = new WayWords(words, needWords, language, today).of(item);
+        var lines = new ArrayList<Component>();
+        way.filter(w -> !w.says().isEmpty())
+                .ifPresent(w -> lines.add(
+                        w.loud()
+                                ? Tags.div("hw-handed loud", Icon.CLASH.draw("sm"), new Span(w.says()))
+                                : Tags.div("hw-handed", Icon.PERSON.draw("sm"), new Span(w.says()))));
+        way.filter(w -> !w.then().isEmpty()).ifPresent(w -> lines.add(small(w.then())));
+        return lines;
     }
 
     private NativeTableRow row(Item item, Optional<Kid> kid) {
@@ -121,7 +141,12 @@ final class NeedRow {
     }
 
     private NativeTableCell who(Item item, String usual, boolean asideAllowed, Acts acts) {
-        var owner = item.owner().map(Person::name);
+        var owner = item.owner()
+                .map(Person::name)
+                .or(() -> item.handed()
+                        .flatMap(Handed::at)
+                        .map(turn -> words.say(
+                                language, "caseload.call.holds", turn.with().name())));
         var name = Tags.div("", Tags.span(owner.isPresent() ? "hw-b" : "hw-quiet", owner.orElse(usual)));
         var tools = new Div();
         tools.addClassName("hw-acts");

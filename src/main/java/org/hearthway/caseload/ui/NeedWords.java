@@ -3,6 +3,8 @@ package org.hearthway.caseload.ui;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.UUID;
@@ -154,10 +156,17 @@ class NeedWords {
     /** A time of today, or a day with its time. */
     String moment(Language language, Instant at, LocalDate today) {
         var local = at.atZone(zone);
-        var time = words.time(language, local.toLocalTime());
+        var time = words.time(language, local.toLocalTime()) + whichOfTwo(language, local);
         return local.toLocalDate().equals(today)
                 ? time
                 : words.say(language, "caseload.day-time", local.toLocalDate(), time);
+    }
+
+    /** In the night on which an hour comes twice the clock alone does not say which of the two it is. */
+    private String whichOfTwo(Language language, ZonedDateTime local) {
+        return zone.getRules().getValidOffsets(local.toLocalDateTime()).size() < 2
+                ? ""
+                : " " + DateTimeFormatter.ofPattern("zzz", language.locale()).format(local);
     }
 
     /** Whether somebody has it, has looked, or has set it aside; empty when nothing was done yet. */

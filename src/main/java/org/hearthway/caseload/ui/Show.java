@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import org.hearthway.base.Viewer;
+import org.hearthway.caseload.Needs.Handed;
 import org.hearthway.caseload.Needs.Item;
+import org.hearthway.caseload.Needs.Turn;
 import org.hearthway.caseload.engine.Rule;
 
 /** Which items are shown. */
@@ -38,7 +40,8 @@ enum Show {
             case MINE ->
                 up
                         && item.owner()
-                                .filter(owner -> owner.account().equals(viewer.account()))
+                                .or(() -> item.handed().flatMap(Handed::at).map(Turn::with))
+                                .filter(holder -> holder.account().equals(viewer.account()))
                                 .isPresent();
             case SIGNS -> up && rule == Rule.SIGN;
             case PUMP -> up && rule == Rule.REFILL;

@@ -107,7 +107,7 @@ class Delivery {
             return;
         }
         var hours = sending.plan().hours();
-        if (!row.byHand() && !hours.allow(now, draft.zone())) {
+        if (!row.byHand() && !row.toTeam() && !hours.allow(now, draft.zone())) {
             later(row, hours.onOrAfter(now, draft.zone()), row.state(), row.reason(), row.doubtful());
             return;
         }
@@ -134,7 +134,8 @@ class Delivery {
      */
     private void handOver(OutboxRow row, MimeMessage message) {
         inTransaction.executeWithoutResult(status -> {
-            if (standings.hold(Family.MACHINE, row.draft().child()).asksTheFamily()) {
+            var child = standings.hold(Family.MACHINE, row.draft().child());
+            if (row.toTeam() ? child.isWatched() : child.asksTheFamily()) {
                 deliver(row, message);
             } else {
                 later(row, row.draft().due(), row.state(), row.reason(), row.doubtful());
@@ -160,7 +161,8 @@ class Delivery {
     private void tryAgain(OutboxRow row, Postman.NotTaken failed) {
         var draft = row.draft();
         var wait = sending.backOff().after(row.tries() + 1, row.id().getMostSignificantBits());
-        var next = sending.plan().hours().onOrAfter(clock.instant().plus(wait), draft.zone());
+        var soonest = clock.instant().plus(wait);
+        var next = row.toTeam() ? soonest : sending.plan().hours().onOrAfter(soonest, draft.zone());
         if (draft.usefulUntil().filter(next::isAfter).isPresent()) {
             settle(row, State.NOT_REACHED, failed.reason());
         } else {

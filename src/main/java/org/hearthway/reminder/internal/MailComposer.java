@@ -11,6 +11,7 @@ import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.Date;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.stream.Stream;
 import org.hearthway.access.Links;
@@ -25,6 +26,9 @@ import org.thymeleaf.context.Context;
 class MailComposer {
 
     private static final int ID_BYTES = 16;
+
+    /** Where the team finds what waits for it, after signing in. */
+    private static final String NEEDS = "/staff/needs";
 
     private final ClinicSettings clinic;
     private final Links links;
@@ -60,7 +64,9 @@ class MailComposer {
     MimeMessage compose(OutboxRow row, String address, Instant now) throws MessagingException {
         var draft = row.draft();
         var message = new KeyedMessage(messageId(draft.idem()));
-        var url = row.link().map(link -> clinic.baseUrl() + "/v/" + links.token(link));
+        var url = row.toTeam()
+                ? Optional.of(clinic.baseUrl() + NEEDS)
+                : row.link().map(link -> clinic.baseUrl() + "/v/" + links.token(link));
         var body = url.map(to -> draft.body().replace(MessageTexts.LINK, to)).orElse(draft.body());
         var helper = new MimeMessageHelper(message, true, StandardCharsets.UTF_8.name());
         helper.setFrom(sender());

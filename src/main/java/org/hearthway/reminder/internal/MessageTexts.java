@@ -16,10 +16,13 @@ import org.springframework.stereotype.Component;
 @Component
 class MessageTexts implements ContentKind {
 
-    /** Whom a text is for. Only the family's must stay neutral; staff see theirs after signing in. */
+    /** Whom a text is for. What travels as mail must stay neutral; staff see the others after signing in. */
     enum Reader {
         FAMILY,
-        STAFF
+        /** Of the clinic, on the screen. */
+        STAFF,
+        /** Of the clinic, by mail. */
+        TEAM
     }
 
     /** A text with gaps such as {@code {day}}. */
@@ -53,14 +56,14 @@ class MessageTexts implements ContentKind {
         files.put(text, file);
     }
 
-    /** Each gap is one we can fill, and no word of a family text gives the child away. */
+    /** Each gap is one we can fill, and no word of a text that travels gives the child away. */
     @Override
     public void check() {
         files.forEach((text, file) -> {
             for (var language : Language.values()) {
                 gaps(file, "subject", text.subject().in(language), SUBJECT_GAPS);
                 gaps(file, "body", text.body().in(language), BODY_GAPS);
-                if (text.to() == Reader.FAMILY) {
+                if (text.to() != Reader.STAFF) {
                     neutral(file, "subject", text.subject().in(language));
                     neutral(file, "body", text.body().in(language));
                 }

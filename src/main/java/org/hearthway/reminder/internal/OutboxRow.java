@@ -17,6 +17,7 @@ import org.hearthway.reminder.Outbox.State;
  * @param byHand whether a person said to send it now, whatever the hour
  * @param doubtful whether an earlier try may have reached the server
  * @param unwanted whether its cause fell away while it was being sent
+ * @param toTeam whether it is for a person of the clinic, and so goes at any hour
  * @param version counts the changes
  */
 record OutboxRow(
@@ -30,4 +31,5 @@ record OutboxRow(
         boolean byHand,
         boolean doubtful,
         boolean unwanted,
+        boolean toTeam,
         long version) {}

@@ -25,8 +25,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 class OutboxRows {
 
-    /** Not of a child whose family is left in peace, see {@link Silence}. */
-    static final String MAY_LEAVE = "child not in (select q.child from outbox_quiet q where q.quiet)";
+    /** Not of a child whose family is left in peace, nor to the team of one whom nobody watches, see {@link Silence}. */
+    static final String MAY_LEAVE =
+            "child not in (select q.child from outbox_quiet q where q.unwatched or (q.quiet and not to_team))";
 
     private final JdbcClient db;
 
@@ -35,12 +36,20 @@ class OutboxRows {
     }
 
     void insert(Draft draft, Optional<UUID> link, Instant now) {
+        insert(draft, link, false, now);
+    }
+
+    void insertToTeam(Draft draft, Instant now) {
+        insert(draft, Optional.empty(), true, now);
+    }
+
+    private void insert(Draft draft, Optional<UUID> link, boolean toTeam, Instant now) {
         db.sql("""
                 insert into outbox_message (id, idem, cause, child, person, visit, channel, language, zone, about, text_id,
                   occasion_local, occasion_zone, urgent, subject, body, link, due, useful_until, state, tries, reason,
-                  note, by_hand, doubtful, unwanted, created_at, version)
+                  note, by_hand, doubtful, unwanted, to_team, created_at, version)
                 values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', 0, '', '', false, false, false,
-                  ?, 1)
+                  ?, ?, 1)
                 """)
                 .params(
                         UUID.randomUUID(),
@@ -62,6 +71,7 @@ class OutboxRows {
                         link.orElse(null),
                         utc(draft.due()),
                         draft.usefulUntil().map(OutboxRows::utc).orElse(null),
+                        toTeam,
                         utc(now))
                 .update();
     }
@@ -141,7 +151,7 @@ class OutboxRows {
     }
 
     List<OutboxRow> ofChild(ChildId child) {
-        return db.sql("select * from outbox_message where child = ? order by due desc")
+        return db.sql("select * from outbox_message where child = ? and not to_team order by due desc")
                 .param(child.value())
                 .query(OutboxRows::row)
                 .list();
@@ -150,7 +160,7 @@ class OutboxRows {
     /** All that are not cancelled and due, or settled, after the instant; of children left in peace only the settled. */
     List<OutboxRow> after(Instant instant) {
         return db.sql("""
-                        select * from outbox_message where state <> 'CANCELLED' and (due >= ? or settled_at >= ?
+                        select * from outbox_message where state <> 'CANCELLED' and not to_team and (due >= ? or settled_at >= ?
                           or state in ('RETRYING', 'TO_CALL', 'HELD')) and (settled_at is not null or %s)
                         order by due
                         """.formatted(MAY_LEAVE))
@@ -233,6 +243,7 @@ class OutboxRows {
                 row.getBoolean("by_hand"),
                 row.getBoolean("doubtful"),
                 row.getBoolean("unwanted"),
+                row.getBoolean("to_team"),
                 row.getLong("version"));
     }
 }

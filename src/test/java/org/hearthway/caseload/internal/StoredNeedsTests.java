@@ -22,6 +22,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
+import org.hearthway.access.OnCall;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
@@ -48,6 +49,7 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.reminder.StaffMail;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
 import org.hearthway.sign.events.ReportRead;
@@ -90,6 +92,8 @@ class StoredNeedsTests {
         NeedItems.class,
         NeedsWatch.class,
         NeedSteps.class,
+        NeedTurns.class,
+        Escalations.class,
         StoredNeeds.class
     })
     static class Parts {
@@ -121,6 +125,19 @@ class StoredNeedsTests {
         @Bean
         Accounts accounts() {
             return mock(Accounts.class);
+        }
+
+        @Bean
+        OnCall onCall() {
+            var nobody = mock(OnCall.class);
+            when(nobody.now(any()))
+                    .thenReturn(new OnCall.Kept(OnCall.Order.unsaid(), Optional.empty(), Optional.empty(), 0));
+            return nobody;
+        }
+
+        @Bean
+        StaffMail staffMail() {
+            return mock(StaffMail.class);
         }
     }
 

@@ -70,7 +70,7 @@ class MailComposerTests {
                 NOW,
                 Optional.empty());
         var link = Optional.of(new UUID(1, 2));
-        return new OutboxRow(UUID.randomUUID(), draft, link, State.PLANNED, 0, "", "", false, false, false, 1);
+        return new OutboxRow(UUID.randomUUID(), draft, link, State.PLANNED, 0, "", "", false, false, false, false, 1);
     }
 
     private static MimeMessage written(MimeMessage mail) throws Exception {
