@@ -33,7 +33,7 @@ class EscalationLoop {
             } catch (RuntimeException e) {
                 // its text may carry an address; one child's trouble keeps nobody else waiting
                 LOG.error(
-                        "one escalation is left for the next turn: {}",
+                        "an escalation is left for the next turn ({})",
                         e.getClass().getName());
             }
         });
