@@ -121,6 +121,6 @@ class Escalations {
     }
 
     private static String cause(UUID item) {
-        return "need:" + item;
+        return "need|" + item;
     }
 }
