@@ -1,6 +1,8 @@
 package org.hearthway.content;
 
 import java.util.List;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.Problem;
 
 /**
  * One kind of content, implemented by the feature that uses it. All kinds are read once, before the program takes
@@ -22,6 +24,16 @@ public interface ContentKind {
      * families do not read or that says nothing medical.
      */
     default List<FamilyText> familyTexts() {
+        return List.of();
+    }
+
+    /**
+     * What this kind asks of a family text beyond what holds for all of them; asked when a clinic puts its own words in
+     * place of it.
+     *
+     * @return problems at {@code en} or {@code es}
+     */
+    default List<Problem> problems(Bilingual words) {
         return List.of();
     }
 }

@@ -33,6 +33,7 @@ class FacesTests {
             Map.entry("Passwords.set", "the token is the proof"),
             Map.entry("SignOff.isShown", "says only whether a text of the content may be shown"),
             Map.entry("SignOff.shownAmong", "says only whether texts of the content may be shown"),
+            Map.entry("SignOff.ownWords", "the clinic's words for a text of the content, no child's data"),
             Map.entry("Plans.pathways", "content, no child's data"),
             Map.entry("Plans.why", "words for a date the caller already has"),
             Map.entry("ExerciseLibrary.all", "content, no child's data"),

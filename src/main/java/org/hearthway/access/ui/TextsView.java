@@ -7,65 +7,111 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Predicate;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.SignedIn;
-import org.hearthway.base.Bilingual;
-import org.hearthway.base.Language;
 import org.hearthway.clinic.ClinicSettings;
-import org.hearthway.content.FamilyText;
-import org.hearthway.content.Provenance;
 import org.hearthway.content.SignOff;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.words.Words;
+import org.jspecify.annotations.Nullable;
 
-/** Every text that families read, in both languages, with its source and reviewers; accepting one or several. */
+/**
+ * Every text that families read, in both languages, with its source and reviewers: accepting one or several, sending one
+ * back, the clinic's own words, and what families do not see now.
+ */
 @Route("staff/clinic/texts")
 @RolesAllowed("ADMINISTRATOR")
 class TextsView extends ClinicPage {
 
+    /** So many names fit above the list without pushing it away. */
+    private static final int FEW = 6;
+
     private final transient SignOff signOff;
     private final transient People people;
     private final transient ClinicSettings clinic;
+    private final transient Clock clock;
     private final transient Map<SignOff.Item, Checkbox> boxes = new LinkedHashMap<>();
+    private final transient Map<SignOff.Item, NativeDetails> rows = new LinkedHashMap<>();
     private final NativeButton accept;
 
-    TextsView(SignOff signOff, Accounts accounts, ClinicSettings clinic, Words words, SignedIn signedIn) {
+    TextsView(SignOff signOff, Accounts accounts, ClinicSettings clinic, Clock clock, Words words, SignedIn signedIn) {
         super("texts", words, signedIn);
+        addClassName("hw-clinic-texts");
         this.signOff = signOff;
         this.people = new People(accounts);
         this.clinic = clinic;
-        accept = Tags.button("main wide", "", pressed -> acceptChosen());
+        this.clock = clock;
+        accept = Tags.button("main wide", "", pressed -> attempt(this::acceptChosen));
         accept.setId("accept");
-        list();
+        list(null);
     }
 
-    private void list() {
+    private void list(SignOff.@Nullable Item open) {
         boxes.clear();
+        rows.clear();
         main.removeAll();
         side.removeAll();
-        var accepted = new HashMap<SignOff.Item, SignOff.Acceptance>();
-        signOff.accepted(viewer()).forEach(each -> accepted.put(each.item(), each));
+        var all = TextState.all(signOff, viewer(), clinic.zone());
+        gaps(all.stream().filter(state -> !state.isAccepted()).toList());
         var kind = "";
-        for (var text : signOff.all(viewer())) {
-            if (!text.item().kind().equals(kind)) {
-                kind = text.item().kind();
+        for (var state : all) {
+            if (!state.text().item().kind().equals(kind)) {
+                kind = state.text().item().kind();
                 main.add(Tags.h2("hw-kind", say("access.kind." + kind)));
             }
-            main.add(line(text, Optional.ofNullable(accepted.get(text.item()))));
+            main.add(line(state));
         }
-        var all = new Checkbox(
-                say("access.texts.all", boxes.size()),
-                change -> boxes.values().forEach(box -> box.setValue(change.getValue())));
+        acceptance();
+        summary(all);
+        if (open != null) {
+            show(open);
+        }
+    }
+
+    /** What families do not see, by name. */
+    private void gaps(List<TextState> hidden) {
+        if (hidden.isEmpty()) {
+            return;
+        }
+        var names = Tags.div("hw-gaps");
+        for (var state : hidden) {
+            names.add(Tags.button(
+                    "text",
+                    state.shown(0).in(language),
+                    pressed -> show(state.text().item())));
+        }
+        var gaps = new NativeDetails(
+                Tags.span("kidn", say(clinic.demo() ? "access.texts.gaps.demo" : "access.texts.gaps", hidden.size())),
+                names);
+        gaps.addClassNames("hw-banner", "hw-text-gaps");
+        gaps.setOpen(hidden.size() <= FEW);
+        main.add(gaps);
+    }
+
+    private void show(SignOff.Item item) {
+        var row = rows.get(item);
+        if (row != null) {
+            row.setOpen(true);
+            fill(row, item);
+            row.scrollIntoView();
+        }
+    }
+
+    private void acceptance() {
         if (boxes.isEmpty()) {
             side.add(Tags.div("hw-sheet hw-side-form", Tags.p("", say("access.texts.none-waits"))));
             return;
         }
+        var all = new Checkbox(
+                say("access.texts.all", boxes.size()),
+                change -> boxes.values().forEach(box -> box.setValue(change.getValue())));
         side.add(Tags.div(
                 "hw-sheet hw-side-form",
                 Tags.h2("", say("access.texts.accept")),
@@ -76,64 +122,84 @@ class TextsView extends ClinicPage {
         count();
     }
 
-    private Component line(FamilyText text, Optional<SignOff.Acceptance> acceptance) {
-        var title = text.title().in(language);
+    private void summary(List<TextState> all) {
+        var today = LocalDate.now(clock.withZone(clinic.zone()));
+        side.add(Tags.div(
+                "hw-sheet hw-side-form",
+                Tags.h2("", say("access.texts.sums")),
+                Tags.p("", say("access.texts.sum.accepted", sum(all, TextState::isAccepted), all.size())),
+                Tags.p("", say("access.texts.sum.back", sum(all, TextState::isSentBack))),
+                Tags.p("", say("access.texts.sum.own", sum(all, TextState::hasOwnWords))),
+                Tags.p("", say("access.texts.sum.due", sum(all, state -> state.isDue(today))))));
+    }
+
+    private static long sum(List<TextState> all, Predicate<TextState> which) {
+        return all.stream().filter(which).count();
+    }
+
+    private Component line(TextState state) {
+        var item = state.text().item();
+        var title = state.shown(0).in(language);
         var row = Tags.div("hw-text");
-        if (acceptance.isEmpty()) {
+        if (state.decision().isEmpty()) {
             var box = new Checkbox();
             box.setAriaLabel(say("access.texts.choose", title));
             box.addValueChangeListener(change -> count());
-            boxes.put(text.item(), box);
+            boxes.put(item, box);
             row.add(box);
         } else {
             row.add(Tags.span("hw-tick-gap", ""));
         }
         var details = new NativeDetails(
-                Tags.span("", Tags.span("kidn", title), Tags.span("hw-sub", " " + state(text, acceptance))),
-                body(text));
+                Tags.span(
+                        "",
+                        Tags.span("kidn", title),
+                        Tags.span("hw-sub hw-text-state " + mark(state), stateOf(state)),
+                        Tags.span("hw-sub", state.hasOwnWords() ? say("access.texts.own") : "")),
+                new Div());
+        details.addToggleListener(toggled -> fill(details, item));
+        rows.put(item, details);
         row.add(details);
         return row;
     }
 
-    private String state(FamilyText text, Optional<SignOff.Acceptance> acceptance) {
-        var version = text.provenance().version();
-        return acceptance
-                .map(a -> say(
-                        "access.texts.accepted",
-                        version,
-                        people.name(viewer(), a.by()),
-                        LocalDate.ofInstant(a.at(), clinic.zone())))
-                .orElseGet(() -> say("access.texts.open", version));
-    }
-
-    private Component body(FamilyText text) {
-        var body = Tags.div("hw-text-body");
-        body.add(both(text.title()));
-        text.texts().forEach(each -> body.add(both(each)));
-        var provenance = text.provenance();
-        body.add(Tags.p("hw-s hw-quiet", say("access.texts.source", provenance.source())));
-        for (var each : Language.values()) {
-            body.add(Tags.p("hw-s hw-quiet", reviewed(provenance, each)));
+    private static String mark(TextState state) {
+        if (state.isAccepted()) {
+            return "hw-account-state active";
         }
-        return body;
+        return state.isSentBack() ? "hw-account-state disabled" : "hw-account-state";
     }
 
-    private static Div both(Bilingual text) {
-        var pair = Tags.div("hw-both");
-        for (var each : Language.values()) {
-            var side = Tags.p("", text.in(each));
-            side.getElement().setAttribute("lang", each.tag());
-            pair.add(side);
+    private String stateOf(TextState state) {
+        var version = state.text().provenance().version();
+        if (state.decision().isEmpty()) {
+            return say("access.texts.open", version);
         }
-        return pair;
+        var last = state.decision().get();
+        var day = LocalDate.ofInstant(last.at(), clinic.zone());
+        var by = people.name(viewer(), last.by());
+        if (state.isSentBack()) {
+            return say("access.texts.back", version, by, day);
+        }
+        var due = state.due().orElse(day);
+        return say("access.texts.accepted", version, by, day)
+                + " · "
+                + say(
+                        state.isDue(LocalDate.now(clock.withZone(clinic.zone())))
+                                ? "access.texts.overdue"
+                                : "access.texts.due",
+                        due);
     }
 
-    private String reviewed(Provenance provenance, Language of) {
-        var name = say("access.language." + of.name());
-        return provenance
-                .review(of)
-                .map(review -> say("access.texts.reviewed", name, review.by(), review.on()))
-                .orElseGet(() -> say("access.texts.not-reviewed", name));
+    /** Draws a text when it is opened: eighty of them at once would be long to draw and to send. */
+    private void fill(NativeDetails row, SignOff.Item item) {
+        if (row.isOpen() && !(row.getContent() instanceof TextBody)) {
+            TextState.all(signOff, viewer(), clinic.zone()).stream()
+                    .filter(state -> state.text().item().equals(item))
+                    .findFirst()
+                    .ifPresent(state -> row.setContent(
+                            new TextBody(state, this, signOff, people, clinic.zone(), () -> list(item))));
+        }
     }
 
     private void count() {
@@ -149,6 +215,6 @@ class TextsView extends ClinicPage {
                 .toList();
         signOff.accept(viewer(), chosen);
         Told.done(say("access.texts.done", chosen.size()));
-        list();
+        list(null);
     }
 }

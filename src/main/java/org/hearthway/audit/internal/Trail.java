@@ -14,6 +14,7 @@ import org.hearthway.base.Change;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.Viewer;
+import org.hearthway.content.events.TextDecided;
 import org.springframework.context.annotation.Lazy;
 import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -61,6 +62,12 @@ class Trail implements AuditTrail {
     @EventListener
     void changed(Change change) {
         write(change.at(), change.by(), Optional.of(change.child()), "changed: " + change.kind());
+    }
+
+    /** What families read is the clinic's word, so that each decision on it leaves its line, too. */
+    @EventListener
+    void decided(TextDecided decided) {
+        happened(decided.by(), decided.what());
     }
 
     private void write(Instant at, Viewer viewer, Optional<ChildId> child, String what) {

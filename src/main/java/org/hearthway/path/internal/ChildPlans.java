@@ -36,7 +36,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 class ChildPlans implements Plans {
 
-    private final PathKind paths;
+    private final ClinicPaths paths;
     private final DecisionRecords records;
     private final PathReasons reasons;
     private final ChildRegister children;
@@ -48,7 +48,7 @@ class ChildPlans implements Plans {
     private final ApplicationEventPublisher events;
 
     ChildPlans(
-            PathKind paths,
+            ClinicPaths paths,
             DecisionRecords records,
             PathReasons reasons,
             ChildRegister children,

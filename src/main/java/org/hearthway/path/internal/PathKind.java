@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
 import org.hearthway.content.FamilyText;
@@ -79,16 +78,9 @@ class PathKind implements ContentKind {
     }
 
     private static FamilyText familyText(Template template, Provenance provenance) {
-        var texts = template.stages().stream()
-                .flatMap(stage -> Stream.of(
-                                Stream.of(stage.name(), stage.says()),
-                                stage.tasks().stream(),
-                                stage.precautions().stream().map(Precaution::says),
-                                Stream.of(stage.why()))
-                        .flatMap(all -> all))
-                .toList();
+        var pieces = PathPieces.of(template);
         var item = new SignOff.Item("paths", template.id(), template.version());
-        return new FamilyText(item, template.name(), texts, provenance);
+        return new FamilyText(item, template.name(), pieces.subList(1, pieces.size()), provenance);
     }
 
     @Override

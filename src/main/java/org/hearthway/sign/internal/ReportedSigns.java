@@ -77,12 +77,18 @@ class ReportedSigns implements Signs {
         var shown = signOff.shownAmong(kind.all().stream().map(SignKind::item).collect(Collectors.toList()));
         return kind.all().stream()
                 .filter(sign -> shown.contains(SignKind.item(sign)))
+                .map(this::inTheClinicsWords)
                 .collect(Collectors.toList());
     }
 
     @Override
     public Optional<Sign> find(String id) {
-        return kind.find(id);
+        return kind.find(id).map(this::inTheClinicsWords);
+    }
+
+    private Sign inTheClinicsWords(Sign sign) {
+        var own = signOff.ownWords(SignKind.item(sign)).get(0);
+        return own == null ? sign : new Sign(sign.id(), sign.topic(), sign.urgency(), own, sign.provenance());
     }
 
     @Override
@@ -101,7 +107,7 @@ class ReportedSigns implements Signs {
         }
         var signs = data.signs().stream()
                 .distinct()
-                .flatMap(id -> kind.find(id).stream())
+                .flatMap(id -> find(id).stream())
                 .collect(Collectors.toList());
         var report = new ReportData(data.key(), data.signs(), data.called(), readable(data.note()), data.teamOnly());
         check(report, signs);

@@ -12,6 +12,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.Problem;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
 import org.hearthway.content.FamilyText;
@@ -86,7 +88,7 @@ class SignKind implements ContentKind {
         if (en.length() > LONGEST || es.length() > LONGEST) {
             block.wrong("says", "\"says\" is too long", "at most " + LONGEST + " characters in each language");
         }
-        if (WAITING.matcher(en).find() || WAITING_SPANISH.matcher(es).find()) {
+        if (tellsToWait(sign.says())) {
             block.wrong("says", "\"says\" tells a family to wait", "words that never say so: not sure means call");
         }
         if (!hasWords(en) || !hasWords(es)) {
@@ -106,6 +108,27 @@ class SignKind implements ContentKind {
                     String.format("the Spanish text has a reading ease of %.0f", ease),
                     LEAST_EASE + " or more: shorter sentences, shorter words");
         }
+    }
+
+    private static boolean tellsToWait(Bilingual says) {
+        return WAITING.matcher(says.en()).find()
+                || WAITING_SPANISH.matcher(says.es()).find();
+    }
+
+    /** A sign in the clinic's own words is held to what the file is held to, however short it is. */
+    @Override
+    public List<Problem> problems(Bilingual words) {
+        var problems = new ArrayList<Problem>();
+        if (tellsToWait(words)) {
+            problems.add(Problem.at(WAITING.matcher(words.en()).find() ? "en" : "es", "sign.problem.own-waits"));
+        }
+        if (ReadingLevel.english(words.en()).fleschKincaidGrade() > HARDEST_GRADE) {
+            problems.add(Problem.at("en", "sign.problem.own-hard"));
+        }
+        if (ReadingLevel.spanish(words.es()).fernandezHuertaEase() < LEAST_EASE) {
+            problems.add(Problem.at("es", "sign.problem.own-hard"));
+        }
+        return problems;
     }
 
     private static boolean hasWords(String text) {
@@ -142,7 +165,7 @@ class SignKind implements ContentKind {
     @Override
     public List<FamilyText> familyTexts() {
         return signs.values().stream()
-                .map(sign -> new FamilyText(item(sign), sign.says(), List.of(sign.says()), sign.provenance()))
+                .map(sign -> new FamilyText(item(sign), sign.says(), List.of(), sign.provenance()))
                 .collect(Collectors.toList());
     }
 

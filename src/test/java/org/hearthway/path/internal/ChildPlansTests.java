@@ -26,6 +26,7 @@ import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Names;
 import org.hearthway.content.ContentReading;
+import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.VisitKindNames;
@@ -61,6 +62,12 @@ class ChildPlansTests {
 
         @Bean
         ChildRegister children() {
+            return mock();
+        }
+
+        /** A clinic that has put no words of its own. */
+        @Bean
+        SignOff signOff() {
             return mock();
         }
 
