@@ -2,6 +2,7 @@ package org.hearthway.access.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import org.hearthway.base.Bilingual;
@@ -37,29 +38,24 @@ final class TextBody extends Div {
     }
 
     private Div piece(int place) {
-        var piece = Tags.div("hw-piece", both(state.shown(place)));
-        var acts = Tags.div("hw-piece-acts");
-        var edit = Tags.button(
-                "text", page.say(state.ownAt(place).isPresent() ? "access.own.edit" : "access.own.write"), pressed -> {
-                    piece.removeAll();
-                    piece.add(form(place));
-                });
-        edit.addClassName("hw-own-edit");
-        state.ownAt(place).ifPresent(own -> {
-            acts.add(Tags.span(
-                    "hw-s hw-quiet",
-                    page.say(
-                            "access.own.by",
-                            people.name(page.viewer(), own.by()),
-                            LocalDate.ofInstant(own.at(), zone))));
-            piece.add(Tags.div(
-                    "hw-original",
-                    Tags.span("hw-s hw-quiet", page.say("access.own.original")),
-                    both(state.text().pieces().get(place))));
+        var says = state.shown(place);
+        var piece = Tags.div("hw-piece", both(says));
+        var edit = Tags.button("text", page.say("access.own.write"), pressed -> {
+            piece.removeAll();
+            piece.add(form(place));
         });
-        acts.add(edit);
-        piece.add(acts);
+        edit.getElement().setAttribute("aria-label", page.say("access.own.write-this", says.in(page.language)));
+        piece.add(edit);
+        state.ownAt(place)
+                .ifPresent(own -> piece.add(Tags.div(
+                        "hw-original",
+                        Tags.p("hw-s", page.say("access.own.by", people.name(page.viewer(), own.by()), day(own.at()))),
+                        both(state.text().pieces().get(place)))));
         return piece;
+    }
+
+    private String day(Instant at) {
+        return page.words.dateWithYear(page.language, LocalDate.ofInstant(at, zone));
     }
 
     private Component form(int place) {
@@ -82,10 +78,12 @@ final class TextBody extends Div {
         for (var each : Language.values()) {
             facts.add(quiet(reviewed(provenance, each)));
         }
-        state.due().ifPresent(day -> facts.add(quiet(page.say("access.texts.look-again", day))));
+        state.due()
+                .ifPresent(day -> facts.add(
+                        quiet(page.say("access.texts.look-again", page.words.dateWithYear(page.language, day)))));
         for (var each : state.decisions()) {
             var by = people.name(page.viewer(), each.by());
-            var day = LocalDate.ofInstant(each.at(), zone);
+            var day = day(each.at());
             facts.add(quiet(
                     each.decided() == Decided.ACCEPTED
                             ? page.say("access.texts.was-accepted", by, day)
@@ -102,7 +100,11 @@ final class TextBody extends Div {
         var name = page.say("access.language." + of.name());
         return provenance
                 .review(of)
-                .map(review -> page.say("access.texts.reviewed", name, review.by(), review.on()))
+                .map(review -> page.say(
+                        "access.texts.reviewed",
+                        name,
+                        review.by(),
+                        page.words.dateWithYear(page.language, review.on())))
                 .orElseGet(() -> page.say("access.texts.not-reviewed", name));
     }
 

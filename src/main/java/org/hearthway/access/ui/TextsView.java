@@ -176,12 +176,13 @@ class TextsView extends ClinicPage {
             return say("access.texts.open", version);
         }
         var last = state.decision().get();
-        var day = LocalDate.ofInstant(last.at(), clinic.zone());
+        var on = LocalDate.ofInstant(last.at(), clinic.zone());
+        var day = words.dateWithYear(language, on);
         var by = people.name(viewer(), last.by());
         if (state.isSentBack()) {
             return say("access.texts.back", version, by, day);
         }
-        var due = state.due().orElse(day);
+        var due = words.dateWithYear(language, state.due().orElse(on));
         return say("access.texts.accepted", version, by, day)
                 + " · "
                 + say(
