@@ -12,7 +12,9 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.SignedIn;
 import org.hearthway.clinic.ClinicSettings;
@@ -80,13 +82,17 @@ class TextsView extends ClinicPage {
         if (hidden.isEmpty()) {
             return;
         }
-        var names = Tags.div("hw-gaps");
-        for (var state : hidden) {
-            names.add(Tags.button(
-                    "text",
-                    state.shown(0).in(language),
-                    pressed -> show(state.text().item())));
-        }
+        var names = Tags.div("");
+        hidden.stream()
+                .collect(Collectors.groupingBy(state -> state.text().item().kind(), TreeMap::new, Collectors.toList()))
+                .forEach((kind, states) -> {
+                    var list = Tags.div("hw-gaps");
+                    states.forEach(state -> list.add(Tags.bare(
+                            "hw-gap",
+                            state.shown(0).in(language),
+                            pressed -> show(state.text().item()))));
+                    names.add(Tags.p("hw-s hw-quiet", say("access.kind." + kind)), list);
+                });
         var gaps = new NativeDetails(
                 Tags.span("kidn", say(clinic.demo() ? "access.texts.gaps.demo" : "access.texts.gaps", hidden.size())),
                 names);
