@@ -9,12 +9,14 @@ import java.util.Set;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.h2.jdbcx.JdbcDataSource;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.SamePerson;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.words.Words;
@@ -129,6 +131,12 @@ public class LeanClinic {
     @Bean
     KnownStandings standings() {
         return new KnownStandings();
+    }
+
+    /** Two accounts are two people here. */
+    @Bean
+    SamePerson samePerson() {
+        return AccountId::equals;
     }
 
     @Bean

@@ -11,10 +11,14 @@ import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.SignedIn;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
@@ -26,6 +30,8 @@ import org.hearthway.parts.Icon;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
+import org.hearthway.pump.PumpSettings;
+import org.hearthway.pump.PumpSettings.SettingData;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Pumps.Fill;
 import org.hearthway.pump.Pumps.FillData;
@@ -35,9 +41,10 @@ import org.hearthway.words.Words;
 /** A child's pump in the folder: the day to refill by with its arithmetic, the form for a fill, every fill before. */
 @Route("staff/child/:child/pump")
 @RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
-class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, FillForm.Acts {
+class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, FillForm.Acts, SettingForm.Acts {
 
     private final transient Pumps pumps;
+    private final transient PumpSettings pumpSettings;
     private final transient Accounts accounts;
     private final transient Gate gate;
     private final transient Words words;
@@ -47,11 +54,14 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
     private final transient Viewer.Person viewer;
     private final Div state = new Div();
     private final Div beside = new Div();
+    private final Div settingPlace = new Div();
     private transient ChildId child = new ChildId(new UUID(0, 0));
     private long seen;
+    private long seenSetting;
 
     PumpView(
             Pumps pumps,
+            PumpSettings pumpSettings,
             Accounts accounts,
             Gate gate,
             Words words,
@@ -59,6 +69,7 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
             Clock clock,
             SignedIn signedIn) {
         this.pumps = pumps;
+        this.pumpSettings = pumpSettings;
         this.accounts = accounts;
         this.gate = gate;
         this.words = words;
@@ -70,7 +81,7 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
         var keys = new KeyBar()
                 .tell(say.say("pump.keys.record"), say.say("parts.key.ctrl"), say.say("parts.key.enter"))
                 .remark(say.say("pump.keys.written-down"));
-        add(Tags.div("hw-desk", Tags.div("hw-cols u-side24", state, beside)), keys);
+        add(Tags.div("hw-desk", Tags.div("hw-cols u-side24", state, Tags.div("hw-stack", beside, settingPlace))), keys);
     }
 
     @Override
@@ -84,6 +95,7 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
         gate.require(viewer, Action.SEE_FOLDER, child);
         drawState();
         drawForm();
+        drawSetting();
     }
 
     private LocalDate today() {
@@ -162,5 +174,42 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
             Told.couldNot(say.say("pump.overtaken"));
         }
         drawState();
+    }
+
+    private void drawSetting() {
+        var current = pumpSettings.current(viewer, child);
+        seenSetting = current.map(PumpSettings.Setting::number).orElse(0L);
+        var own =
+                current.filter(setting -> setting.by().equals(viewer.account())).isPresent();
+        settingPlace.removeAll();
+        settingPlace.add(
+                new SettingForm(say, words, current, gate.allows(viewer, Action.RECORD_PUMP, child), own, this));
+    }
+
+    @Override
+    public void enter(SettingData data) {
+        settle(() -> pumpSettings.enter(viewer, child, data, seenSetting), "pump.setting.saved");
+    }
+
+    @Override
+    public void confirm(SettingData again) {
+        settle(() -> pumpSettings.confirm(viewer, child, again, seenSetting), "pump.setting.done");
+    }
+
+    private void settle(Runnable act, String told) {
+        try {
+            act.run();
+            Told.done(say.say(told));
+        } catch (Overtaken overtaken) {
+            Told.couldNot(say.say("pump.setting.overtaken"));
+        }
+        drawSetting();
+    }
+
+    @Override
+    public String name(AccountId account) {
+        return Optional.ofNullable(accounts.byId(viewer, Set.of(account)).get(account))
+                .map(Account::name)
+                .orElse("");
     }
 }
