@@ -17,7 +17,9 @@ public interface Links {
         /** Become the first administrator of a clinic that has none; once. */
         FIRST_ADMINISTRATOR,
         /** Answer a visit; until the visit is over. */
-        ANSWER_VISIT
+        ANSWER_VISIT,
+        /** Read the emergency sheet of a child; for a short while. */
+        EMERGENCY_SHEET
     }
 
     /** A link that holds: its identifier, what it is for, and about what. */

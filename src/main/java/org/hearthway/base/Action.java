@@ -26,6 +26,8 @@ public enum Action {
     RECORD_DEVICE(true),
     /** Say where a child stands with the clinic, confirm a death, take it back. */
     CHANGE_STATUS(true),
+    /** Sign what must be done in an emergency. */
+    SIGN_EMERGENCY_PLAN(true),
     /** Take up, answer, set aside an item that needs a look. */
     WORK_NEEDS(true),
     /** Book, move, cancel a visit. */

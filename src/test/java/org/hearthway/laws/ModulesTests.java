@@ -31,6 +31,7 @@ class ModulesTests {
             Map.entry("sign", 8),
             Map.entry("visit", 8),
             Map.entry("reminder", 9),
+            Map.entry("paper", 9),
             Map.entry("family", 10),
             Map.entry("desk", 10),
             Map.entry("caseload", 10),

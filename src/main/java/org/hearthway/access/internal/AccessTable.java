@@ -21,6 +21,7 @@ import static org.hearthway.base.Action.SEE_FAMILY_PAGES;
 import static org.hearthway.base.Action.SEE_FOLDER;
 import static org.hearthway.base.Action.SEE_HOMES;
 import static org.hearthway.base.Action.SEE_WEEK;
+import static org.hearthway.base.Action.SIGN_EMERGENCY_PLAN;
 import static org.hearthway.base.Action.WORK_DESK;
 import static org.hearthway.base.Action.WORK_NEEDS;
 
@@ -79,6 +80,7 @@ final class AccessTable {
                         RECORD_PUMP,
                         RECORD_DEVICE,
                         CHANGE_STATUS,
+                        SIGN_EMERGENCY_PLAN,
                         WORK_NEEDS);
             case NURSE ->
                 Set.of(

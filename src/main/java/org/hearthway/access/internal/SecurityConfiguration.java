@@ -40,7 +40,9 @@ class SecurityConfiguration {
     static final String SIGN_IN = "/sign-in";
 
     /** Pages outside the component library; some of them also need no sign-in, see {@link #FILES}. */
-    private static final String[] PLAIN = {SIGN_IN, "/call/**", "/v/**", "/welcome/**", Landing.NO_CHILD};
+    private static final String[] PLAIN = {
+        SIGN_IN, "/call/**", "/v/**", "/welcome/**", "/emergency/**", Landing.NO_CHILD
+    };
 
     private static final String[] FILES = {"/look/**", "/figure/**", "/offline/**", "/parts/**"};
 
@@ -67,7 +69,7 @@ class SecurityConfiguration {
             throws Exception {
         http.authorizeHttpRequests(requests -> requests.requestMatchers("/", "/error")
                 .permitAll()
-                .requestMatchers(SIGN_IN, "/call/**", "/v/**", "/welcome/**")
+                .requestMatchers(SIGN_IN, "/call/**", "/v/**", "/welcome/**", "/emergency/**")
                 .permitAll()
                 .requestMatchers(FILES)
                 .permitAll());
