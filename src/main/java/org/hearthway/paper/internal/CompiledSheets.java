@@ -41,7 +41,7 @@ class CompiledSheets implements EmergencySheets {
 
     private static final int LINE_MOST = 60;
     private static final int CATHETER_MOST = 200;
-    private static final int PLAN_MOST = 900;
+    private static final int PLAN_MOST = 700;
 
     private final ChildRegister children;
     private final Devices devices;

@@ -24,8 +24,8 @@ import org.hearthway.words.Words;
  * @param dangers how dangers show themselves
  * @param plans titles and texts of the signed plan
  * @param signed who signed the plan and when; empty without one
- * @param device facts of what is in the body
- * @param child facts of the child
+ * @param device what is in the body
+ * @param facts drug and dose of a pump, and what else is known of the child
  * @param made when the sheet was put together
  */
 record SheetFace(
@@ -37,7 +37,7 @@ record SheetFace(
         List<Line> plans,
         String signed,
         List<Line> device,
-        List<Line> child,
+        List<Line> facts,
         String made) {
 
     /**
@@ -129,9 +129,6 @@ record SheetFace(
                                         .orElseGet(() -> say("paper.part.in", part.serial(), date(part.implanted()))),
                                 false)));
             });
-            if (sheet.devices().stream().anyMatch(device -> device.kind() == Device.Kind.PUMP)) {
-                pump(lines);
-            }
             sheet.plan()
                     .map(plan -> plan.data().catheter())
                     .filter(text -> !text.isEmpty())
@@ -168,6 +165,9 @@ record SheetFace(
         private List<Line> facts() {
             var data = sheet.child().data();
             var lines = new ArrayList<Line>();
+            if (sheet.devices().stream().anyMatch(device -> device.kind() == Device.Kind.PUMP)) {
+                pump(lines);
+            }
             if (!data.names().legal().equals(data.names().full())) {
                 lines.add(sure("paper.legal", data.names().legal()));
             }

@@ -1,14 +1,14 @@
 package org.hearthway.paper.internal;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.slf4j.Slf4jLogger;
-import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.hearthway.base.Language;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.ITemplateEngine;
@@ -20,11 +20,14 @@ class SheetPrinter {
 
     private static final String FONTS = "/fonts/";
 
+    /** What XML 1.0 cannot carry, however it is written; a person may have pasted it. */
+    private static final Pattern NOT_IN_XML =
+            Pattern.compile("[^\\x09\\x0A\\x0D\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]");
+
     private final ITemplateEngine templates;
 
     SheetPrinter(ITemplateEngine templates) {
         this.templates = templates;
-        XRLog.setLoggerImpl(new Slf4jLogger());
     }
 
     /**
@@ -34,7 +37,8 @@ class SheetPrinter {
      * @param model what it shows
      */
     byte[] print(String template, Language language, Map<String, Object> model) {
-        var page = templates.process(template, new Context(language.locale(), model));
+        var filled = templates.process(template, new Context(language.locale(), model));
+        var page = NOT_IN_XML.matcher(filled).replaceAll("");
         var out = new ByteArrayOutputStream();
         try {
             new PdfRendererBuilder()
@@ -54,7 +58,7 @@ class SheetPrinter {
         return out.toByteArray();
     }
 
-    private static final PdfRendererBuilder.FontStyle NORMAL = PdfRendererBuilder.FontStyle.NORMAL;
+    private static final FontStyle NORMAL = FontStyle.NORMAL;
 
     private static InputStream font(String name) {
         return Objects.requireNonNull(SheetPrinter.class.getResourceAsStream(FONTS + name + ".ttf"), name);
