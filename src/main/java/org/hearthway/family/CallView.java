@@ -6,7 +6,9 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
+import org.hearthway.child.Devices;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.paper.EmergencySheets;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
@@ -30,14 +32,26 @@ class CallView extends FamilyPage {
     private final transient Gate gate;
     private final transient CallLines lines;
     private final transient ClinicSettings clinic;
+    private final transient EmergencySheets sheets;
+    private final transient Devices devices;
 
-    CallView(Readers readers, Signs signs, FamilyPlans plans, Gate gate, CallLines lines, ClinicSettings clinic) {
+    CallView(
+            Readers readers,
+            Signs signs,
+            FamilyPlans plans,
+            Gate gate,
+            CallLines lines,
+            ClinicSettings clinic,
+            EmergencySheets sheets,
+            Devices devices) {
         super(readers);
         this.signs = signs;
         this.plans = plans;
         this.gate = gate;
         this.lines = lines;
         this.clinic = clinic;
+        this.sheets = sheets;
+        this.devices = devices;
     }
 
     @Override
@@ -73,6 +87,9 @@ class CallView extends FamilyPage {
                 stack.add(signs(reader, line, some));
             }
         }
+        if (devices.anyInPlace(reader.id())) {
+            stack.add(emergency(reader));
+        }
         stack.add(whatToSay(reader));
         var after = after(reader, mine);
         add(stack, after, reports(reader));
@@ -95,6 +112,25 @@ class CallView extends FamilyPage {
         }
         section.add(list);
         return section;
+    }
+
+    /** For a child with a device: the page that an emergency room reads, one press from here. */
+    private Component emergency(Reader reader) {
+        var open = Tags.button(
+                "plain big wide",
+                reader.say("family.call.sheet.open"),
+                pressed -> pressed.getSource()
+                        .getUI()
+                        .ifPresent(ui -> ui.getPage()
+                                .setLocation(sheets.open(reader.viewer(), reader.id())
+                                        .path())));
+        open.setId("emergency-sheet");
+        return Bits.el(
+                "section",
+                "hw-sheet",
+                Tags.h2("u-xl u-mb3", reader.say("family.call.sheet")),
+                Tags.p("u-mb3", reader.say("family.call.sheet.for")),
+                open);
     }
 
     private Component whatToSay(Reader reader) {

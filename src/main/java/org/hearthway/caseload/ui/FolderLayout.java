@@ -30,6 +30,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.paper.EmergencySheets;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.TallyChanged;
 import org.hearthway.path.Plans;
@@ -51,12 +52,13 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
 class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, AfterNavigationObserver {
 
-    private static final List<String> TABS = List.of("path", "program", "pump", "signs", "family");
+    private static final List<String> TABS = List.of("path", "program", "pump", "device", "signs", "family");
 
     private final transient ChildRegister children;
     private final transient Plans plans;
     private final transient Visits visits;
     private final transient Signs signs;
+    private final transient EmergencySheets sheets;
     private final transient Gate gate;
     private final transient AuditTrail trail;
     private final transient ChildWords childWords;
@@ -76,6 +78,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
             Plans plans,
             Visits visits,
             Signs signs,
+            EmergencySheets sheets,
             Gate gate,
             AuditTrail trail,
             ChildWords childWords,
@@ -88,6 +91,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
         this.plans = plans;
         this.visits = visits;
         this.signs = signs;
+        this.sheets = sheets;
         this.gate = gate;
         this.trail = trail;
         this.childWords = childWords;
@@ -159,7 +163,21 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
                 Tags.h1(child.fullName()),
                 Tags.span("hw-label line", say("caseload.children.age", child.ageOn(today))),
                 facts(child, plan, today),
+                emergency(child.id()),
                 new StatusSheet(status, viewer, child.id(), child.name(), () -> drawHead(child)));
+    }
+
+    /** In an emergency nobody looks for a tab: one press, from wherever in the folder. */
+    private Component emergency(ChildId child) {
+        var button = Tags.button(
+                "plain",
+                say("caseload.emergency.sheet"),
+                pressed -> pressed.getSource()
+                        .getUI()
+                        .ifPresent(ui -> ui.getPage()
+                                .setLocation(sheets.open(viewer, child).path())));
+        button.setId("emergency-sheet");
+        return button;
     }
 
     private Component facts(Child child, Optional<Plan> plan, LocalDate today) {

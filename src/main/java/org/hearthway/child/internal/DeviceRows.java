@@ -97,7 +97,7 @@ class DeviceRows implements Devices {
     @Override
     @Transactional
     public UUID enter(Viewer viewer, ChildId child, Device.Kind kind, List<Device.Part> parts) {
-        gate.require(viewer, Action.RECORD_PUMP, child);
+        gate.require(viewer, Action.RECORD_DEVICE, child);
         DeviceRules.check(kind, parts, today());
         var id = UUID.randomUUID();
         jdbc.sql("insert into child_device (id, child, version, entered_at) values (:id, :child, 1, :at)")
@@ -113,7 +113,7 @@ class DeviceRows implements Devices {
     @Override
     @Transactional
     public void change(Viewer viewer, ChildId child, UUID device, List<Device.Part> parts, long seen) {
-        gate.require(viewer, Action.RECORD_PUMP, child);
+        gate.require(viewer, Action.RECORD_DEVICE, child);
         var kind = of(viewer, child).stream()
                 .filter(known -> known.id().equals(device))
                 .findFirst()
