@@ -5,13 +5,16 @@ import java.time.LocalDate;
 import java.util.Map;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Devices;
 import org.hearthway.child.Households;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.paper.EmergencySheets;
 import org.hearthway.path.Plans;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
+import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Signs;
 import org.hearthway.visit.Visits;
@@ -24,7 +27,10 @@ record ChildhoodFactory(
         ChildRegister register,
         Households households,
         Plans plans,
+        Devices devices,
         Pumps pumps,
+        PumpSettings settings,
+        EmergencySheets sheets,
         Programs programs,
         ExerciseLibrary library,
         HomeWeek week,

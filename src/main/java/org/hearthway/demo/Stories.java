@@ -14,6 +14,8 @@ import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine.Side;
+import org.hearthway.pump.engine.Concentration;
+import org.hearthway.pump.engine.DailyDose;
 import org.springframework.stereotype.Component;
 
 /** The children of the demo clinic, a file each in {@code content/demo/children}. Read everywhere, used in the demo only. */
@@ -48,6 +50,7 @@ class Stories implements ContentKind {
                 each(file, "caregivers", one -> new Story.Cares(one.text("person"), one.choice("reach", Reach.class))),
                 file.maybeBlock("path").map(Stories::way),
                 each(file, "fills", Stories::filled),
+                file.maybeBlock("implanted").map(Stories::implanted),
                 each(file, "programs", Stories::version),
                 each(file, "log", Stories::kept),
                 each(file, "said", Stories::said),
@@ -89,6 +92,28 @@ class Stories implements ContentKind {
                 fill.integer("alarm", -YEARS, 400),
                 fill.integer("margin-days", 3, 14),
                 fill.text("by"));
+    }
+
+    private static Story.Implanted implanted(Entry pump) {
+        var day = pump.integer("day", -YEARS, -1);
+        var made = new Story.Implanted(
+                day,
+                pump.maybeInteger("printed", -YEARS, -1).orElse(day),
+                pump.text("pump"),
+                pump.text("catheter"),
+                pump.integer("strength", Concentration.LEAST, Concentration.MOST),
+                pump.integer("dose", DailyDose.LEAST, DailyDose.MOST),
+                pump.text("by"),
+                pump.maybeText("checked"),
+                pump.maybeBlock("plan").map(Stories::plan));
+        pump.done();
+        return made;
+    }
+
+    private static Story.Plan plan(Entry plan) {
+        var made = new Story.Plan(plan.text("by"), plan.text("line"), plan.text("catheter"), plan.text("withdrawal"));
+        plan.done();
+        return made;
     }
 
     private static Story.Version version(Entry version) {

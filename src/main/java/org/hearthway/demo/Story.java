@@ -26,6 +26,7 @@ record Story(
         List<Cares> caregivers,
         Optional<Way> way,
         List<Filled> fills,
+        Optional<Implanted> implanted,
         List<Version> versions,
         List<Kept> log,
         List<Said> said,
@@ -43,6 +44,30 @@ record Story(
 
     /** A fill of the pump. */
     record Filled(int day, int alarm, int marginDays, String by) {}
+
+    /**
+     * A pump put into the body.
+     *
+     * @param day when it came in
+     * @param printed when its setting was printed out
+     * @param strength micrograms per millilitre
+     * @param dose micrograms per day
+     * @param by who entered it
+     * @param checked who typed strength and dose again; empty when nobody has yet
+     */
+    record Implanted(
+            int day,
+            int printed,
+            String pump,
+            String catheter,
+            int strength,
+            int dose,
+            String by,
+            Optional<String> checked,
+            Optional<Plan> plan) {}
+
+    /** What a physician signed for an emergency. */
+    record Plan(String by, String line, String catheter, String withdrawal) {}
 
     /** A version of the home program. */
     record Version(int day, String by, String reason, List<Line> lines) {}

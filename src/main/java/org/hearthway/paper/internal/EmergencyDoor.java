@@ -65,6 +65,7 @@ class EmergencyDoor {
             return "paper/gone";
         }
         model.addAttribute("face", face(link.get(), language, "emergency sheet"));
+        model.addAttribute("clinic", clinic.name());
         model.addAttribute("paper", PLACE + token + "/sheet.pdf?lang=" + language.tag());
         model.addAttribute(
                 "until",
