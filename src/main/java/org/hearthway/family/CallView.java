@@ -77,6 +77,9 @@ class CallView extends FamilyPage {
                 Tags.p("hw-quiet hw-s u-mt1", reader.say("family.call.never-too-soon"))));
         add(new CallRows(reader, all));
         add(Tags.p("hw-first", reader.say("family.call.first")));
+        if (devices.anyInPlace(reader.id())) {
+            add(emergency(reader));
+        }
         add(Tags.h2("hw-h2", reader.say("family.call.signs", reader.name())));
         var stack = Tags.div("hw-stack");
         for (var line : all) {
@@ -86,9 +89,6 @@ class CallView extends FamilyPage {
             if (!some.isEmpty()) {
                 stack.add(signs(reader, line, some));
             }
-        }
-        if (devices.anyInPlace(reader.id())) {
-            stack.add(emergency(reader));
         }
         stack.add(whatToSay(reader));
         var after = after(reader, mine);
@@ -127,8 +127,8 @@ class CallView extends FamilyPage {
         open.setId("emergency-sheet");
         return Bits.el(
                 "section",
-                "hw-sheet",
-                Tags.h2("u-xl u-mb3", reader.say("family.call.sheet")),
+                "hw-sheet u-mt3",
+                Tags.h2("u-xl", reader.say("family.call.sheet")),
                 Tags.p("u-mb3", reader.say("family.call.sheet.for")),
                 open);
     }

@@ -30,6 +30,7 @@ class TodayView extends FamilyPage {
     private final transient CallLines lines;
     private final transient NewsStrip.Source news;
     private final transient Facts facts;
+    private final transient Pause pauses;
     private final Span status = new Span();
 
     TodayView(
@@ -39,7 +40,8 @@ class TodayView extends FamilyPage {
             Gate gate,
             CallLines lines,
             NewsStrip.Source news,
-            Facts facts) {
+            Facts facts,
+            Pause pauses) {
         super(readers);
         this.week = week;
         this.programs = programs;
@@ -47,6 +49,7 @@ class TodayView extends FamilyPage {
         this.lines = lines;
         this.news = news;
         this.facts = facts;
+        this.pauses = pauses;
         status.addClassName("hw-vh");
         status.getElement().setAttribute("role", "status");
     }
@@ -68,6 +71,14 @@ class TodayView extends FamilyPage {
         var day = new DayStory(days.get(0));
         var present = date.equals(reader.today());
         add(status);
+        if (pauses.asksNothing(reader)) {
+            // the sentence over the page says why; praise, rest and what is new would be out of place
+            add(Tags.div(
+                    "hw-hero",
+                    Tags.p("when", reader.large(reader.words().longDate(reader.language(), date))),
+                    Tags.h1(reader.name())));
+            return;
+        }
         if (day.mood() == DayStory.Mood.CALL_FIRST && present) {
             add(new StopPage(reader, day, lines.lines()));
             return;

@@ -41,7 +41,7 @@ class DeviceView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     private final transient ClinicSettings clinic;
     private final Viewer.Person viewer;
     private final Language language;
-    private final Div left = Tags.div("hw-stack");
+    private final Div left = Tags.div("hw-devices");
     private final Div right = new Div();
     private transient ChildId child = new ChildId(new UUID(0, 0));
 
@@ -85,18 +85,17 @@ class DeviceView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         if (may) {
             var add = Tags.button("plain", say("caseload.device.add"), pressed -> form(Optional.empty()));
             add.setId("device-add");
-            left.add(Tags.div("u-row", add));
+            left.add(Tags.div("", add));
         }
     }
 
     private Component device(Device device, boolean may) {
         var card = Tags.div("hw-sheet");
-        card.add(Tags.div(
-                "u-row",
-                Tags.h2("", say("paper.device." + device.kind())),
+        card.add(
+                Tags.h2("u-xl", say("paper.device." + device.kind())),
                 Tags.span(
                         device.isInPlace() ? "hw-label ember" : "hw-label line",
-                        say(device.isInPlace() ? "caseload.device.in" : "caseload.device.out"))));
+                        say(device.isInPlace() ? "caseload.device.in" : "caseload.device.out")));
         device.parts()
                 .forEach(part -> card.add(Tags.p(
                         "",

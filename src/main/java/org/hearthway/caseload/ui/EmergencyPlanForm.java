@@ -48,9 +48,9 @@ final class EmergencyPlanForm extends Section {
         line.setId("emergency-line");
         catheter = new TextField(say("caseload.emergency.catheter"));
         catheter.setId("emergency-catheter");
-        withdrawal = new TextArea(say("paper.plan.withdrawal"));
+        withdrawal = new TextArea(say("caseload.emergency.withdrawal"));
         withdrawal.setId("emergency-withdrawal");
-        storm = new TextArea(say("paper.plan.storm"));
+        storm = new TextArea(say("caseload.emergency.storm"));
         storm.setId("emergency-storm");
         var data = plan.map(Plan::data).orElse(PlanData.EMPTY);
         line.setValue(data.surgeonLine());

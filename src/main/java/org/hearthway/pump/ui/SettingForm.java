@@ -65,6 +65,8 @@ final class SettingForm extends Section {
         dose = new BigDecimalField(say.say("pump.setting.dose"));
         dose.setHelperText(say.say("pump.setting.dose.help", DailyDose.LEAST, DailyDose.MOST));
         dose.setId("setting-dose");
+        strength.setWidthFull();
+        dose.setWidthFull();
         on = new DayField(say.say("pump.setting.on"), words, say.language());
         on.setId("setting-on");
         add(Tags.div("hw-colh", Tags.h2("", say.say("pump.setting.title"))));
