@@ -3,7 +3,7 @@
 const CACHE = 'hearthway-call-' + new URL(location.href).searchParams.get('v');
 const PAGE = '/call';
 const PAGES = [PAGE, PAGE + '?lang=en', PAGE + '?lang=es'];
-const FILES = ['/look/styles.css', '/look/icons.svg', '/look/mark.svg', '/offline/call.js'];
+const FILES = ['/look/styles.css', '/look/icons.svg', '/look/mark.svg', '/offline/call.js', '/offline/aloud.js'];
 const PATIENCE_MS = 3000;
 
 // The language of the browser decides here, not the one chosen before: a page kept for later must not change that choice.
@@ -82,7 +82,7 @@ self.addEventListener('fetch', (event) => {
     const fresh = fetch(event.request);
     event.waitUntil(renew(url, fresh).catch(() => undefined));
     event.respondWith(page(event.request, url, fresh));
-  } else if (url.pathname.startsWith('/look/') || url.pathname === '/offline/call.js') {
+  } else if (url.pathname.startsWith('/look/') || FILES.includes(url.pathname)) {
     event.respondWith(file(event.request, url));
   }
 });

@@ -76,7 +76,7 @@ class CallView extends FamilyPage {
                 Tags.h1(reader.say("family.call.title")),
                 Tags.p("hw-quiet hw-s u-mt1", reader.say("family.call.never-too-soon"))));
         add(new CallRows(reader, all));
-        add(Tags.p("hw-first", reader.say("family.call.first")));
+        add(Tags.p("hw-first", reader.say("family.call.first")), new Aloud(reader));
         if (devices.anyInPlace(reader.id())) {
             add(emergency(reader));
         }

@@ -85,7 +85,7 @@ class TodayView extends FamilyPage {
         }
         var begun = !day.planned().isEmpty()
                 || programs.latest(reader.viewer(), reader.id()).isPresent();
-        add(hero(reader, day, present, begun));
+        add(hero(reader, day, present, begun), new Aloud(reader));
         if (present) {
             news.strip(reader).ifPresent(this::add);
         } else {
