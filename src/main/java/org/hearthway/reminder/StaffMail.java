@@ -16,15 +16,14 @@ public interface StaffMail {
      *
      * @param key names it once and for all; a second one of that name is the same mail
      * @param cause what it is about, at most 60 characters; see {@link #noLonger}
-     * @param child about whom
      * @param to the person of the clinic
      * @param text a text for the team in {@code content/messages/texts}
      * @param since the moment that the text names
      */
-    record Note(String key, String cause, ChildId child, AccountId to, String text, Instant since) {}
+    record Note(String key, String cause, AccountId to, String text, Instant since) {}
 
-    /** Puts it into the outbox, within the caller's transaction. */
-    void send(Viewer viewer, Note note);
+    /** Puts a mail about a child into the outbox, within the caller's transaction. */
+    void send(Viewer viewer, ChildId child, Note note);
 
     /** Its cause fell away: what has not left yet stays, within the caller's transaction. */
     void noLonger(Viewer viewer, ChildId child, String cause);

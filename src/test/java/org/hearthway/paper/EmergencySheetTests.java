@@ -208,10 +208,7 @@ class EmergencySheetTests {
                 .map(AuditTrail.Line::what)
                 .collect(Collectors.toList());
         assertThat(lines)
-                .contains(
-                        "looked: emergency sheet, link made",
-                        "looked: emergency sheet",
-                        "looked: emergency sheet, paper");
+                .contains("looked: emergency sheet link", "looked: emergency sheet", "looked: emergency sheet paper");
     }
 
     @Test

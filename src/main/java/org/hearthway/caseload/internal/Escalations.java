@@ -111,7 +111,8 @@ class Escalations {
         var cause = cause(row.id());
         mail.send(
                 MACHINE,
-                new StaffMail.Note(cause + "|" + turn.number(), cause, row.child(), turn.person(), TEXT, turn.from()));
+                row.child(),
+                new StaffMail.Note(cause + "|" + turn.number(), cause, turn.person(), TEXT, turn.from()));
     }
 
     /** Whoever works an item has it: nobody else is written to. */

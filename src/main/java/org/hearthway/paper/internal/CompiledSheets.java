@@ -114,7 +114,7 @@ class CompiledSheets implements EmergencySheets {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
         var link = links.create(
                 Links.Purpose.EMERGENCY_SHEET, child.value(), clock.instant().plus(rules.linkLife()));
-        trail.looked(viewer, child, "emergency sheet, link made");
+        trail.looked(viewer, child, "emergency sheet link");
         return new Address(EmergencyDoor.PLACE + links.token(link.id()), link.expires());
     }
 

@@ -82,7 +82,7 @@ class EmergencyDoor {
                     .header(HttpHeaders.LOCATION, PLACE + "ended")
                     .build();
         }
-        var face = face(link.get(), language, "emergency sheet, paper");
+        var face = face(link.get(), language, "emergency sheet paper");
         var pdf = printer.print(
                 "paper/print", language, Map.of("face", face, "say", words.in(language), "clinic", clinic.name()));
         return ResponseEntity.ok()

@@ -39,21 +39,21 @@ class TeamOutbox implements StaffMail {
     }
 
     @Override
-    public void send(Viewer viewer, Note note) {
-        gate.require(viewer, Action.WORK_NEEDS, note.child());
+    public void send(Viewer viewer, ChildId child, Note note) {
+        gate.require(viewer, Action.WORK_NEEDS, child);
         var known = rows.ofCause(note.cause()).stream()
                 .anyMatch(row -> row.draft().idem().equals(note.key()));
         Optional.ofNullable(accounts.byId(Family.MACHINE, List.of(note.to())).get(note.to()))
                 .filter(account -> !known)
-                .ifPresent(account -> rows.insertToTeam(draft(note, account), clock.instant()));
+                .ifPresent(account -> rows.insertToTeam(draft(child, note, account), clock.instant()));
     }
 
-    private Draft draft(Note note, Account to) {
+    private Draft draft(ChildId child, Note note, Account to) {
         var wall = LocalDateTime.ofInstant(note.since(), clinic.zone());
         return new Draft(
                 note.key(),
                 note.cause(),
-                note.child(),
+                child,
                 to.id(),
                 Optional.empty(),
                 Channel.MAIL,

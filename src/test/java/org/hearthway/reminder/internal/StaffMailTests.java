@@ -111,7 +111,7 @@ class StaffMailTests {
 
     private void send(String key, Viewer.Person to) {
         inTransaction.executeWithoutResult(status -> staffMail.send(
-                MACHINE, new StaffMail.Note(key, "need:" + child, child, to.account(), "on-call", AT_NIGHT)));
+                MACHINE, child, new StaffMail.Note(key, "need:" + child, to.account(), "on-call", AT_NIGHT)));
     }
 
     private List<MimeMessage> sent() {
