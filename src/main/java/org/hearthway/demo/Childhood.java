@@ -201,7 +201,7 @@ class Childhood {
 
     private void tell(Story.Told told, Acts acts) {
         var key = UUID.randomUUID();
-        var at = now.minus(Duration.ofHours(told.hoursAgo()));
+        var at = now.minus(Duration.ofMinutes(told.minutesAgo()));
         acts.at(
                 at,
                 () -> services.signs()

@@ -1,10 +1,14 @@
 package org.hearthway.demo;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
+import org.hearthway.access.OnCall;
 import org.hearthway.access.Passwords;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Viewer;
@@ -25,11 +29,13 @@ class DemoClinic implements SmartLifecycle {
 
     private static final Logger LOG = LoggerFactory.getLogger(DemoClinic.class);
     private static final Viewer MACHINE = new Viewer.Machine("demo");
+    private static final Duration ON_CALL_SINCE = Duration.ofDays(90);
 
     private final People people;
     private final Stories stories;
     private final Accounts accounts;
     private final Passwords passwords;
+    private final OnCall onCall;
     private final ChildhoodFactory childhoods;
     private final ClinicSettings clinic;
     private final DemoClock clock;
@@ -41,6 +47,7 @@ class DemoClinic implements SmartLifecycle {
             Stories stories,
             Accounts accounts,
             Passwords passwords,
+            OnCall onCall,
             ChildhoodFactory childhoods,
             ClinicSettings clinic,
             DemoClock clock,
@@ -49,6 +56,7 @@ class DemoClinic implements SmartLifecycle {
         this.stories = stories;
         this.accounts = accounts;
         this.passwords = passwords;
+        this.onCall = onCall;
         this.childhoods = childhoods;
         this.clinic = clinic;
         this.clock = clock;
@@ -75,6 +83,7 @@ class DemoClinic implements SmartLifecycle {
         var persons = invite();
         var today = LocalDate.ofInstant(clock.instant(), clinic.zone());
         var acts = new Acts();
+        acts.at(clock.instant().minus(ON_CALL_SINCE), () -> nameWhoIsOnCall(persons));
         stories.all()
                 .forEach(story ->
                         childhoods.of(story, persons, today, clock.instant()).addTo(acts));
@@ -83,6 +92,27 @@ class DemoClinic implements SmartLifecycle {
                 "The demo clinic is laid out: {} people, {} children",
                 persons.size(),
                 stories.all().size());
+    }
+
+    private void nameWhoIsOnCall(Map<String, Viewer.Person> persons) {
+        var duty = people.duty();
+        onCall.say(
+                known(persons, "administrator"),
+                new OnCall.Order(
+                        duty.minutes(),
+                        accounts(persons, duty.office()),
+                        accounts(persons, duty.outside()),
+                        Optional.of(known(persons, duty.missed()).account())),
+                0);
+    }
+
+    private static List<AccountId> accounts(Map<String, Viewer.Person> persons, List<String> keys) {
+        return keys.stream().map(key -> known(persons, key).account()).toList();
+    }
+
+    private static Viewer.Person known(Map<String, Viewer.Person> persons, String key) {
+        return Optional.ofNullable(persons.get(key))
+                .orElseThrow(() -> new IllegalStateException("content/demo: nobody has the key \"" + key + "\""));
     }
 
     private Map<String, Viewer.Person> invite() {

@@ -4,13 +4,16 @@ import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.hearthway.access.NewAccount;
+import org.hearthway.access.OnCall;
 import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** The people of the demo clinic, as they stand in {@code content/demo/people.yaml}. Read everywhere, used in the demo only. */
@@ -19,6 +22,7 @@ class People implements ContentKind {
 
     private final Map<String, NewAccount> all = new LinkedHashMap<>();
     private String passPhrase = "";
+    private @Nullable Duty duty;
 
     @Override
     public String place() {
@@ -28,6 +32,7 @@ class People implements ContentKind {
     @Override
     public void read(Entry file) {
         passPhrase = file.text("pass-phrase");
+        duty = duty(file.block("on-call"));
         for (var person : file.list("people")) {
             var key = person.text("key");
             if (all.put(key, account(person)) != null) {
@@ -35,6 +40,19 @@ class People implements ContentKind {
             }
             person.done();
         }
+    }
+
+    /** Who is on call, by keys. */
+    record Duty(int minutes, List<String> office, List<String> outside, String missed) {}
+
+    private static Duty duty(Entry block) {
+        var duty = new Duty(
+                block.integer("minutes", OnCall.LEAST_MINUTES, OnCall.MOST_MINUTES),
+                block.texts("office"),
+                block.texts("outside"),
+                block.text("missed"));
+        block.done();
+        return duty;
     }
 
     private static NewAccount account(Entry person) {
@@ -69,6 +87,10 @@ class People implements ContentKind {
 
     Map<String, NewAccount> all() {
         return all;
+    }
+
+    Duty duty() {
+        return java.util.Objects.requireNonNull(duty, "content/demo/people.yaml was not read");
     }
 
     /** The one pass phrase of all demo accounts. */

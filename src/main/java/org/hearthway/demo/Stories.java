@@ -195,7 +195,7 @@ class Stories implements ContentKind {
 
     private static Story.Told told(Entry told) {
         return new Story.Told(
-                told.integer("hours-ago", 1, 700),
+                told.integer("minutes-ago", 0, 60_000),
                 told.text("by"),
                 told.texts("signs"),
                 told.yes("called"),

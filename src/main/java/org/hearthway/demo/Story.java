@@ -129,5 +129,5 @@ record Story(
     }
 
     /** A report after a call, or a note to the team when it names no sign; so many hours ago. */
-    record Told(int hoursAgo, String by, List<String> signs, boolean called, String note, boolean read) {}
+    record Told(int minutesAgo, String by, List<String> signs, boolean called, String note, boolean read) {}
 }

@@ -37,7 +37,7 @@ final class OrderList extends Div {
         this.language = language;
         this.people = new ArrayList<>(people);
         this.able = able;
-        addClassName("hw-order");
+        addClassNames("hw-sheet", "hw-order");
         more.setLabel(say("access.on-call.add"));
         more.setItemLabelGenerator(this::named);
         more.addValueChangeListener(

@@ -13,6 +13,7 @@ import java.util.UUID;
  * @param pains entries of the home program that carry a pain, lately
  * @param homeDays days of the home program with something planned, in any order
  * @param refill the pump's refill-by date; empty without a pump fill
+ * @param criticalVisits visits that must not be missed and of which it was noted whether the child came, in any order
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
 public record Facts(
@@ -20,17 +21,19 @@ public record Facts(
         List<Pain> pains,
         List<HomeDay> homeDays,
         Optional<Refill> refill,
+        List<CriticalVisit> criticalVisits,
         Optional<LocalDate> silenceAnsweredOn) {
 
     public Facts {
         reports = List.copyOf(reports);
         pains = List.copyOf(pains);
         homeDays = List.copyOf(homeDays);
+        criticalVisits = List.copyOf(criticalVisits);
     }
 
     /** Nothing known. */
     public static Facts none() {
-        return new Facts(List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+        return new Facts(List.of(), List.of(), List.of(), Optional.empty(), List.of(), Optional.empty());
     }
 
     /** A family's report or note. */
@@ -49,6 +52,17 @@ public record Facts(
 
     /** A day with something planned, and whether anything was said of it: done, some, or could not. */
     public record HomeDay(LocalDate date, boolean logged) {}
+
+    /**
+     * A visit that must not be missed.
+     *
+     * @param key identifier
+     * @param kind what kind of visit
+     * @param day the day it was on
+     * @param over when it was over
+     * @param came whether the child was brought
+     */
+    public record CriticalVisit(String key, String kind, LocalDate day, Instant over, boolean came) {}
 
     /** The day by which the pump must be refilled, and whether a refill visit is booked that keeps it. */
     public record Refill(LocalDate by, boolean booked) {}

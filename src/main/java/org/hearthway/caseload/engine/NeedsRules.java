@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Finds what needs a look, from facts: the same facts on the same day give the same causes in the same order. */
 public record NeedsRules(RuleBook book, Office office) {
@@ -19,6 +21,7 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.reports().forEach(report -> causes.add(report(report)));
         facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
+        causes.addAll(missed(facts));
         silence(facts, today).ifPresent(causes::add);
         causes.sort(Comparator.comparing(Cause::rule).thenComparing(Cause::key));
         return List.copyOf(causes);
@@ -65,6 +68,35 @@ public record NeedsRules(RuleBook book, Office office) {
                 0,
                 "",
                 Optional.empty()));
+    }
+
+    /** Of each kind, the visits since the child came last; one more that is missed is a new cause. */
+    private List<Cause> missed(Facts facts) {
+        var kinds = facts.criticalVisits().stream()
+                .collect(Collectors.groupingBy(Facts.CriticalVisit::kind, TreeMap::new, Collectors.toList()));
+        return kinds.values().stream()
+                .map(visits -> visits.stream()
+                        .sorted(Comparator.comparing(Facts.CriticalVisit::over)
+                                .reversed()
+                                .thenComparing(Facts.CriticalVisit::key))
+                        .takeWhile(visit -> !visit.came())
+                        .toList())
+                .filter(missed -> !missed.isEmpty() && missed.size() >= book.missedInARow())
+                .map(this::missed)
+                .toList();
+    }
+
+    private Cause missed(List<Facts.CriticalVisit> missed) {
+        var last = missed.get(0);
+        return new Cause(
+                Rule.MISSED,
+                "missed/" + last.key(),
+                office.workingDay(last.over(), openDays(Rule.MISSED)),
+                Optional.empty(),
+                last.day(),
+                missed.size(),
+                last.kind(),
+                Optional.empty());
     }
 
     /** The planned days since the last log, today left out; what the team has answered for starts the count anew. */

@@ -6,6 +6,8 @@ public enum Rule {
     SIGN(true),
     /** A family logged severe pain. */
     PAIN(true),
+    /** Visits that must not be missed were missed in a row. */
+    MISSED(true),
     /** The refill-by date is near and no refill visit is booked by then. */
     REFILL(false),
     /** Planned home days went by without a log. */

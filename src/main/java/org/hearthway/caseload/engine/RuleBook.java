@@ -10,6 +10,7 @@ import org.hearthway.base.Role;
  * @param painFrom lowest pain, 0 to 10, that needs a look
  * @param silentDays planned home days in a row without a log that need a look
  * @param refillDays days before the refill-by date from which a missing visit needs a look
+ * @param missedInARow visits of one kind, that must not be missed, missed in a row that need a look
  * @param reportWithin time in which a report with a clock should be read
  * @param openDays for the others, how many open days after the working day at hand a look is due
  * @param reportOpenDays the same for reports without a clock
@@ -19,6 +20,7 @@ public record RuleBook(
         int painFrom,
         int silentDays,
         int refillDays,
+        int missedInARow,
         Map<Urgency, Duration> reportWithin,
         Map<Urgency, Integer> reportOpenDays,
         Map<Rule, Integer> openDays,

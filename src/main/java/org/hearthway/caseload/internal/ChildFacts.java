@@ -14,6 +14,7 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
+import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Component;
 
@@ -26,6 +27,9 @@ class ChildFacts {
 
     /** How far back home days are read; a longer silence counts as one of this length. */
     private static final int HOME_DAYS = 60;
+
+    /** How many past visits are read; a longer run of missed ones counts as one of this length. */
+    private static final int PAST_VISITS = 40;
 
     private final Signs signs;
     private final HomeWeek homeWeek;
@@ -58,7 +62,8 @@ class ChildFacts {
                                 logged.at())))
                 .toList();
         var homeDays = homeDays(viewer, child, today, lastDay(entries));
-        return new Facts(reports, pains, homeDays, refill(viewer, child), silenceAnsweredOn);
+        return new Facts(
+                reports, pains, homeDays, refill(viewer, child), criticalVisits(viewer, child), silenceAnsweredOn);
     }
 
     private static Optional<LocalDate> lastDay(List<HomeWeek.Logged> entries) {
@@ -94,6 +99,19 @@ class ChildFacts {
                         visits.upcoming(viewer, child).stream()
                                 .anyMatch(visit -> visit.kind().id().equals(content.refillKind())
                                         && !visit.start().toLocalDate().isAfter(by))));
+    }
+
+    private List<Facts.CriticalVisit> criticalVisits(Viewer viewer, ChildId child) {
+        return visits.past(viewer, child, PAST_VISITS).stream()
+                .filter(visit -> visit.kind().critical())
+                .filter(visit -> visit.state() == Visit.State.ATTENDED || visit.state() == Visit.State.NOT_ATTENDED)
+                .map(visit -> new Facts.CriticalVisit(
+                        visit.id().toString(),
+                        visit.kind().id(),
+                        visit.start().toLocalDate(),
+                        visit.endsAt(),
+                        visit.state() == Visit.State.ATTENDED))
+                .toList();
     }
 
     private static Urgency urgency(Optional<Sign.Urgency> urgency) {

@@ -5,14 +5,18 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.hearthway.access.Account;
 import org.hearthway.access.OnCall;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
+import org.hearthway.caseload.engine.Cause;
 import org.hearthway.caseload.engine.Escalation;
 import org.hearthway.caseload.engine.Escalation.Turn;
+import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.events.NeedWorked;
 import org.hearthway.child.Standings;
 import org.hearthway.clinic.ClinicCalendar;
@@ -71,6 +75,17 @@ class Escalations {
                 said.office().stream().filter(able::contains).toList(),
                 said.outside().stream().filter(able::contains).toList(),
                 new OfficeHours(clinic.officeOpens(), clinic.officeCloses(), clinic.zone(), calendar::isOpen));
+    }
+
+    /** The person named for items of this cause's rule, if there is one who can sign in. */
+    public Optional<AccountId> named(Cause cause) {
+        return cause.rule() == Rule.MISSED
+                ? onCall.now(MACHINE)
+                        .order()
+                        .missed()
+                        .filter(person -> onCall.able(MACHINE).stream()
+                                .anyMatch(able -> able.id().equals(person)))
+                : Optional.empty();
     }
 
     /** Who was told of each of the items so far. */

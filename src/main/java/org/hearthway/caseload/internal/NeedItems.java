@@ -132,10 +132,11 @@ class NeedItems {
     }
 
     /** Adds an item; a second open one with the same cause is refused by the database. */
-    void add(ChildId child, Cause cause, Instant since) {
-        jdbc.sql("insert into need_item (id, child, rule, cause, open_cause, fact_date, fact_count, fact_subject,"
-                        + " urgency, due_date, due_at, since, aside_reason, left_words, version) values (:id, :child,"
-                        + " :rule, :cause, :open, :date, :count, :subject, :urgency, :due, :dueAt, :since, '', '', 1)")
+    void add(ChildId child, Cause cause, Optional<AccountId> owner, Instant since) {
+        jdbc.sql(
+                        "insert into need_item (id, child, rule, cause, open_cause, fact_date, fact_count, fact_subject,"
+                                + " urgency, due_date, due_at, since, owner, aside_reason, left_words, version) values (:id, :child,"
+                                + " :rule, :cause, :open, :date, :count, :subject, :urgency, :due, :dueAt, :since, :owner, '', '', 1)")
                 .param("id", UUID.randomUUID())
                 .param("child", child.value())
                 .param("rule", cause.rule().name())
@@ -148,6 +149,7 @@ class NeedItems {
                 .param("due", cause.dueDay())
                 .param("dueAt", cause.dueAt().map(NeedItems::stored).orElse(null))
                 .param("since", stored(since))
+                .param("owner", owner.map(AccountId::value).orElse(null))
                 .update();
     }
 

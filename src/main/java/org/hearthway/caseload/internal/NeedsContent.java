@@ -60,6 +60,11 @@ class NeedsContent implements ContentKind {
         refillKind = refill.text("visit");
         conduct.put(Rule.REFILL, conduct(refill));
 
+        var missed = file.block("missed");
+        var missedInARow = missed.integer("in-a-row", 2, 5);
+        openDays.put(Rule.MISSED, missed.integer("open-days", 0, 5));
+        conduct.put(Rule.MISSED, conduct(missed));
+
         var sign = file.block("sign");
         var within = new EnumMap<Urgency, Duration>(Urgency.class);
         within.put(Urgency.NOW, minutes(sign, "now-within-minutes"));
@@ -69,7 +74,7 @@ class NeedsContent implements ContentKind {
                 Urgency.NOTE, sign.integer("note-open-days", 0, 5));
         conduct.put(Rule.SIGN, conduct(sign));
 
-        book = new RuleBook(painFrom, silentDays, refillDays, within, later, openDays, conduct);
+        book = new RuleBook(painFrom, silentDays, refillDays, missedInARow, within, later, openDays, conduct);
     }
 
     private static Duration minutes(Entry sign, String key) {

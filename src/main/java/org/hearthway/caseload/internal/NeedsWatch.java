@@ -18,6 +18,7 @@ import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.events.RefillDateChanged;
 import org.hearthway.sign.events.SignReported;
+import org.hearthway.visit.events.VisitAttended;
 import org.hearthway.visit.events.VisitBooked;
 import org.hearthway.visit.events.VisitCancelled;
 import org.hearthway.visit.events.VisitMoved;
@@ -81,6 +82,7 @@ class NeedsWatch {
         VisitBooked.class,
         VisitMoved.class,
         VisitCancelled.class,
+        VisitAttended.class,
         StandingChanged.class
     })
     void on(Change change) {
@@ -132,7 +134,7 @@ class NeedsWatch {
     /** Another transaction may open the same item at the same moment: then this one's savepoint is rolled back. */
     private void open(ChildId child, Cause cause) {
         try {
-            apart.executeWithoutResult(savepoint -> items.add(child, cause, clock.instant()));
+            apart.executeWithoutResult(savepoint -> items.add(child, cause, escalations.named(cause), clock.instant()));
         } catch (DuplicateKeyException alreadyOpen) {
             // the item is there, which is all that was wanted
         }

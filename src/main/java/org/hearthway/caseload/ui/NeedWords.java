@@ -19,6 +19,8 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
+import org.hearthway.visit.VisitKind;
+import org.hearthway.visit.Visits;
 import org.hearthway.words.Words;
 import org.springframework.stereotype.Component;
 
@@ -33,6 +35,7 @@ class NeedWords {
     private final HomeWeek homeWeek;
     private final ExerciseLibrary library;
     private final Pumps pumps;
+    private final Visits visits;
     private final ZoneId zone;
 
     NeedWords(
@@ -41,12 +44,14 @@ class NeedWords {
             HomeWeek homeWeek,
             ExerciseLibrary library,
             Pumps pumps,
+            Visits visits,
             ClinicSettings settings) {
         this.words = words;
         this.signs = signs;
         this.homeWeek = homeWeek;
         this.library = library;
         this.pumps = pumps;
+        this.visits = visits;
         this.zone = settings.zone();
     }
 
@@ -59,6 +64,7 @@ class NeedWords {
             case SIGN -> report(viewer, item, today);
             case PAIN -> pain(viewer, item);
             case REFILL -> refill(viewer, item, today);
+            case MISSED -> missed(language, item);
             case NO_LOG ->
                 new Why(
                         words.say(language, "caseload.no-log", item.cause().count()),
@@ -116,6 +122,18 @@ class NeedWords {
                 .orElse("");
         var note = entry.get().entry().note();
         return new Why(title, rest, rated + (note.isBlank() ? "" : quoted(language, note)));
+    }
+
+    private Why missed(Language language, Item item) {
+        var kind = visits.kinds().stream()
+                .filter(known -> known.id().equals(item.cause().subject()))
+                .map(VisitKind::name)
+                .findFirst()
+                .orElse(Bilingual.same(item.cause().subject()));
+        return new Why(
+                words.say(language, "caseload.missed", item.cause().count(), kind),
+                "",
+                words.say(language, "caseload.missed.last", item.cause().day()));
     }
 
     private Why refill(Viewer.Person viewer, Item item, LocalDate today) {

@@ -243,6 +243,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         var folder = "staff/child/" + item.child();
         return switch (item.cause().rule()) {
             case SIGN -> new NeedRow.Step(say("caseload.step.SIGN"), folder + "/signs");
+            case MISSED -> new NeedRow.Step(say("caseload.step.MISSED"), folder + "/family");
             case PAIN, NO_LOG -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
             case REFILL ->
                 gate.allows(viewer, Action.BOOK_VISIT, item.child())

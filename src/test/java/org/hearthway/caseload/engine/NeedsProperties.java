@@ -40,6 +40,7 @@ class NeedsProperties {
                 reversed(facts.pains()),
                 reversed(facts.homeDays()),
                 facts.refill(),
+                reversed(facts.criticalVisits()),
                 facts.silenceAnsweredOn());
         assertThat(Samples.rules().causes(turned, TODAY))
                 .isEqualTo(Samples.rules().causes(facts, TODAY));
@@ -101,7 +102,13 @@ class NeedsProperties {
         var more = new ArrayList<>(facts.homeDays());
         more.removeIf(home -> home.date().equals(day));
         more.add(new Facts.HomeDay(day, true));
-        var logged = new Facts(facts.reports(), facts.pains(), more, facts.refill(), facts.silenceAnsweredOn());
+        var logged = new Facts(
+                facts.reports(),
+                facts.pains(),
+                more,
+                facts.refill(),
+                facts.criticalVisits(),
+                facts.silenceAnsweredOn());
         if (!has(facts, Rule.NO_LOG)) {
             assertThat(has(logged, Rule.NO_LOG)).isFalse();
         }
@@ -168,12 +175,20 @@ class NeedsProperties {
                         Arbitraries.integers().between(-10, 40).map(n -> TODAY.plusDays(n)),
                         Arbitraries.of(true, false))
                 .as(Facts.Refill::new);
+        var visit = Combinators.combine(
+                        id.map(UUID::toString),
+                        Arbitraries.of("refill", "wound-check"),
+                        day,
+                        moment,
+                        Arbitraries.of(true, false, false))
+                .as(Facts.CriticalVisit::new);
         Arbitrary<Optional<LocalDate>> answered = day.optional(0.3);
         return Combinators.combine(
                         report.list().ofMaxSize(3).uniqueElements(Facts.Report::key),
                         pain.list().ofMaxSize(4).uniqueElements(Facts.Pain::key),
                         homeDay.list().ofMaxSize(15).uniqueElements(Facts.HomeDay::date),
                         refill.optional(0.6),
+                        visit.list().ofMaxSize(6).uniqueElements(Facts.CriticalVisit::key),
                         answered)
                 .as(Facts::new);
     }

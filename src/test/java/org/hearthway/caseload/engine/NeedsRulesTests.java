@@ -22,12 +22,12 @@ class NeedsRulesTests {
 
     private static Facts pain(int pain, String at) {
         var fact = new Facts.Pain(new UUID(0, 1), "calf-stretch", TODAY, pain, Instant.parse(at));
-        return new Facts(List.of(), List.of(fact), List.of(), Optional.empty(), Optional.empty());
+        return new Facts(List.of(), List.of(fact), List.of(), Optional.empty(), List.of(), Optional.empty());
     }
 
     private static Facts report(Urgency urgency, String at) {
         var fact = new Facts.Report(new UUID(0, 2), urgency, Instant.parse(at));
-        return new Facts(List.of(fact), List.of(), List.of(), Optional.empty(), Optional.empty());
+        return new Facts(List.of(fact), List.of(), List.of(), Optional.empty(), List.of(), Optional.empty());
     }
 
     private static Cause only(Facts facts) {
@@ -129,6 +129,71 @@ class NeedsRulesTests {
     }
 
     @Nested
+    class MissedVisits {
+
+        private Facts.CriticalVisit visit(String kind, int day, boolean came) {
+            var date = LocalDate.of(2026, 3, day);
+            return new Facts.CriticalVisit(
+                    kind + day,
+                    kind,
+                    date,
+                    date.atTime(10, 0).atZone(Samples.ZONE).toInstant(),
+                    came);
+        }
+
+        private List<Cause> causes(Facts.CriticalVisit... visits) {
+            return rules().causes(
+                            new Facts(
+                                    List.of(),
+                                    List.of(),
+                                    List.of(),
+                                    Optional.empty(),
+                                    List.of(visits),
+                                    Optional.empty()),
+                            TODAY);
+        }
+
+        @Test
+        void needALookFromTheSecondInARow() {
+            assertThat(causes(visit("refill", 3, false))).isEmpty();
+            assertThat(causes(visit("refill", 3, false), visit("refill", 10, false)))
+                    .singleElement()
+                    .satisfies(cause -> {
+                        assertThat(cause.rule()).isEqualTo(Rule.MISSED);
+                        assertThat(cause.count()).isEqualTo(2);
+                        assertThat(cause.subject()).isEqualTo("refill");
+                        assertThat(cause.day()).isEqualTo("2026-03-10");
+                        assertThat(cause.dueDay()).isEqualTo("2026-03-10");
+                        assertThat(cause.key()).isEqualTo("missed/refill10");
+                    });
+        }
+
+        @Test
+        void beginAnewOnceTheChildCame() {
+            assertThat(causes(visit("refill", 2, false), visit("refill", 3, true), visit("refill", 10, false)))
+                    .isEmpty();
+            assertThat(causes(visit("refill", 2, false), visit("refill", 3, false), visit("refill", 10, true)))
+                    .isEmpty();
+        }
+
+        @Test
+        void countForEachKindAlone() {
+            assertThat(causes(visit("refill", 3, false), visit("wound-check", 10, false)))
+                    .isEmpty();
+        }
+
+        @Test
+        void missedOnceMoreIsANewReason() {
+            var two = causes(visit("refill", 3, false), visit("refill", 5, false));
+            var three = causes(visit("refill", 3, false), visit("refill", 5, false), visit("refill", 10, false));
+            assertThat(three).singleElement().satisfies(cause -> {
+                assertThat(cause.count()).isEqualTo(3);
+                assertThat(cause.key()).isNotEqualTo(two.get(0).key());
+            });
+        }
+    }
+
+    @Nested
     class DaysWithoutALog {
 
         @Test
@@ -174,12 +239,12 @@ class NeedsRulesTests {
         void startAnewAfterTheTeamHasAnswered() {
             var days = homeDays(silent(5), silent(6), silent(9), silent(10), silent(11))
                     .homeDays();
-            var answered =
-                    new Facts(List.of(), List.of(), days, Optional.empty(), Optional.of(LocalDate.of(2026, 3, 9)));
+            var answered = new Facts(
+                    List.of(), List.of(), days, Optional.empty(), List.of(), Optional.of(LocalDate.of(2026, 3, 9)));
             assertThat(rules().causes(answered, TODAY)).isEmpty();
             assertThat(rules().causes(answered, TODAY.plusDays(30))).isEmpty();
-            var earlier =
-                    new Facts(List.of(), List.of(), days, Optional.empty(), Optional.of(LocalDate.of(2026, 3, 6)));
+            var earlier = new Facts(
+                    List.of(), List.of(), days, Optional.empty(), List.of(), Optional.of(LocalDate.of(2026, 3, 6)));
             assertThat(only(earlier).count()).isEqualTo(3);
             assertThat(only(earlier).key()).isNotEqualTo("no-log");
         }

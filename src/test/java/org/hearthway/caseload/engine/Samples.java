@@ -37,10 +37,21 @@ final class Samples {
                 painFrom,
                 silentDays,
                 refillDays,
+                2,
                 Map.of(Urgency.NOW, Duration.ofMinutes(15), Urgency.URGENT, Duration.ofMinutes(60)),
                 Map.of(Urgency.HOURS, 0, Urgency.NOTE, 1),
-                Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0),
-                Map.of(Rule.SIGN, conduct, Rule.PAIN, conduct, Rule.REFILL, conduct, Rule.NO_LOG, conduct));
+                Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0, Rule.MISSED, 0),
+                Map.of(
+                        Rule.SIGN,
+                        conduct,
+                        Rule.PAIN,
+                        conduct,
+                        Rule.REFILL,
+                        conduct,
+                        Rule.NO_LOG,
+                        conduct,
+                        Rule.MISSED,
+                        conduct));
     }
 
     static NeedsRules rules() {
@@ -48,7 +59,7 @@ final class Samples {
     }
 
     static Facts homeDays(Facts.HomeDay... days) {
-        return new Facts(List.of(), List.of(), List.of(days), Optional.empty(), Optional.empty());
+        return new Facts(List.of(), List.of(), List.of(days), Optional.empty(), List.of(), Optional.empty());
     }
 
     static Facts.HomeDay silent(int day) {
@@ -60,7 +71,13 @@ final class Samples {
     }
 
     static Facts refill(LocalDate by, boolean booked) {
-        return new Facts(List.of(), List.of(), List.of(), Optional.of(new Facts.Refill(by, booked)), Optional.empty());
+        return new Facts(
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.of(new Facts.Refill(by, booked)),
+                List.of(),
+                Optional.empty());
     }
 
     static Stream<Rule> rulesOf(List<Cause> causes) {
