@@ -6,6 +6,7 @@ import jakarta.annotation.security.PermitAll;
 import java.util.List;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
+import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Devices;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.paper.EmergencySheets;
@@ -34,6 +35,7 @@ class CallView extends FamilyPage {
     private final transient ClinicSettings clinic;
     private final transient EmergencySheets sheets;
     private final transient Devices devices;
+    private final transient ChildRegister children;
 
     CallView(
             Readers readers,
@@ -43,7 +45,8 @@ class CallView extends FamilyPage {
             CallLines lines,
             ClinicSettings clinic,
             EmergencySheets sheets,
-            Devices devices) {
+            Devices devices,
+            ChildRegister children) {
         super(readers);
         this.signs = signs;
         this.plans = plans;
@@ -52,6 +55,7 @@ class CallView extends FamilyPage {
         this.clinic = clinic;
         this.sheets = sheets;
         this.devices = devices;
+        this.children = children;
     }
 
     @Override
@@ -135,9 +139,9 @@ class CallView extends FamilyPage {
 
     private Component whatToSay(Reader reader) {
         var steps = Bits.el("ol", "hw-steps");
-        var born = reader.words()
-                .dateWithYear(reader.language(), reader.child().data().birthDate());
-        say(steps, reader.say("family.call.say.name", reader.child().fullName(), born));
+        var child = children.get(reader.viewer(), reader.id());
+        var born = reader.words().dateWithYear(reader.language(), child.data().birthDate());
+        say(steps, reader.say("family.call.say.name", child.fullName(), born));
         plans.plan(reader)
                 .map(plan -> reader.text(plan.template().name()))
                 .ifPresent(path -> say(steps, reader.say("family.call.say.path", path, clinic.name())));

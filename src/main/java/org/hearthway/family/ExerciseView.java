@@ -81,14 +81,14 @@ class ExerciseView extends FamilyPage {
         add(page);
     }
 
-    private static Component what(Reader reader, Planned here) {
+    static Component what(Reader reader, Planned here) {
         return Tags.div(
                 "",
                 Bits.el("h1", "u-2xl", reader.text(here.exercise().name())),
                 Tags.p("hw-quiet u-mt1", reader.text(here.exercise().purpose())));
     }
 
-    private static Component dose(Reader reader, Planned here) {
+    static Component dose(Reader reader, Planned here) {
         var dose = Tags.div("hw-dose");
         var cells = DoseWords.cells(reader, here.line());
         cells.forEach(cell -> dose.add(Tags.div("", Bits.el("b", "", cell.large()), Tags.span("", cell.small()))));
@@ -96,7 +96,7 @@ class ExerciseView extends FamilyPage {
         return dose;
     }
 
-    private static Component how(Reader reader, Planned here, List<Plan.Care> cautions) {
+    static Component how(Reader reader, Planned here, List<Plan.Care> cautions) {
         var section = Tags.section("hw-stack u-gap2", reader.say("family.exercise.how"));
         section.add(Tags.h2("u-l", reader.say("family.exercise.how")));
         if (!here.line().note().isBlank()) {

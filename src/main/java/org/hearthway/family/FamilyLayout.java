@@ -91,7 +91,7 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
         tell(reader.language());
     }
 
-    private static void tell(Language language) {
+    static void tell(Language language) {
         var ui = UI.getCurrent();
         ui.setLocale(language.locale());
         ui.getPage().executeJs("document.documentElement.lang = $0", language.tag());
@@ -110,11 +110,13 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
             var there = Tags.link("", "my/" + other.id() + "/today", reader.say("family.switch.to", other.name()));
             list.add(Bits.el("li", "", there));
         });
+        list.add(Bits.el(
+                "li", "", Tags.link("", reader.address("family"), reader.say("family.circle.title", reader.name()))));
         list.add(Bits.el("li", "", out(reader)));
         return Bits.el("details", "hw-who", summary, list);
     }
 
-    private static Anchor out(Reader reader) {
+    static Anchor out(Reader reader) {
         var out = new Anchor("sign-out", reader.say("family.out"));
         out.setRouterIgnore(true);
         Draft.goWith(out, reader);
@@ -122,6 +124,10 @@ public class FamilyLayout extends Div implements RouterLayout, AfterNavigationOb
     }
 
     private Component otherLanguage(Reader reader) {
+        return otherLanguage(reader, readers, accounts);
+    }
+
+    static Component otherLanguage(Reader reader, Readers readers, Accounts accounts) {
         var other = Arrays.stream(Language.values())
                 .filter(language -> language != reader.language())
                 .findFirst()

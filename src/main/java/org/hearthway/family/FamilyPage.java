@@ -33,9 +33,14 @@ abstract class FamilyPage extends Div implements BeforeEnterObserver, HasDynamic
 
     /** Reads everything again and draws the page again. */
     final void refresh() {
-        reader = readers.read(parameter("child"));
+        reader = read(readers, parameter("child"));
         removeAll();
         draw(reader);
+    }
+
+    /** For whom the page is made; who may not see the child gets no page. */
+    Reader read(Readers from, String child) {
+        return from.read(child);
     }
 
     /** Draws the page into this empty element. */

@@ -1,5 +1,6 @@
 package org.hearthway.family;
 
+import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
@@ -78,18 +79,26 @@ class NotesView extends FamilyPage {
         note.setMinRows(4);
         asked("about").filter("refill"::equals).ifPresent(about -> note.setValue(reader.say("family.notes.refill")));
         var draft = new Draft(reader, "note", note);
+        var teamOnly = new Checkbox(reader.say("family.notes.team-only"));
+        teamOnly.setId("note-team-only");
+        teamOnly.addClassName("hw-team-only");
         var send = Tags.button(
-                "main wide big", reader.say("family.notes.send"), pressed -> send(reader, key, note, draft));
-        add(Tags.div("hw-stack", draft, send));
+                "main wide big",
+                reader.say("family.notes.send"),
+                pressed -> send(reader, key, note, teamOnly.getValue(), draft));
+        add(Tags.div("hw-stack", draft, teamOnly, send));
     }
 
-    private void send(Reader reader, UUID key, TextArea note, Draft draft) {
+    private void send(Reader reader, UUID key, TextArea note, boolean teamOnly, Draft draft) {
         if (note.isEmpty()) {
             tell(note, reader.say("family.notes.empty"));
             return;
         }
         try {
-            signs.report(reader.viewer(), reader.id(), new Signs.ReportData(key, List.of(), false, note.getValue()));
+            signs.report(
+                    reader.viewer(),
+                    reader.id(),
+                    new Signs.ReportData(key, List.of(), false, note.getValue(), teamOnly));
             draft.forget();
             Told.done(reader.say("family.notes.sent"));
             refresh();

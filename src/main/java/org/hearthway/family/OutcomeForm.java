@@ -77,7 +77,12 @@ class OutcomeForm extends Div {
                 "hw-stack u-gap2", Tags.h2("u-l", reader.say("family.exercise.who")), ratedBy, faults.at("ratedBy"));
         add(Tags.div("hw-stack u-gap2", Tags.h2("u-l", reader.say("family.exercise.went")), outcome));
         add(why, effort, faults.at("effort"), pain, faults.at("pain"), who);
-        add(Tags.p("hw-s hw-quiet", reader.say("family.exercise.severe")), draft, faults.at("note"), faults.at(""));
+        add(Tags.p("hw-s hw-quiet", reader.say("family.exercise.severe")));
+        if (!reader.isHelper()) {
+            // a helper says how it went and writes no text about the child
+            add(draft);
+        }
+        add(faults.at("note"), faults.at(""));
         add(Tags.button("main big wide", reader.say("family.exercise.save"), pressed -> save(save)));
         outcome.onChange(this::arrange);
         effort.onChange(this::arrange);

@@ -10,17 +10,31 @@ import org.hearthway.base.Language;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
+import org.hearthway.child.Helpers.Glimpse;
 import org.hearthway.words.Words;
 
 /**
  * For whom a page is made: the person, the child, the person's own clock and language.
  *
  * @param viewer who looks
- * @param child whose pages
+ * @param child whose pages: no more of the child than every page needs
+ * @param base where the pages stand in an address: the family's, or those of a helper
  * @param instant now
  * @param words where the words stand
  */
-record Reader(Viewer.Person viewer, Child child, Instant instant, Words words) {
+record Reader(Viewer.Person viewer, Glimpse child, String base, Instant instant, Words words) {
+
+    static final String FAMILY = "my";
+    static final String HELPER = "help";
+
+    /** For somebody of the family. */
+    Reader(Viewer.Person viewer, Child child, Instant instant, Words words) {
+        this(viewer, new Glimpse(child.id(), child.name(), child.data().skinTone()), FAMILY, instant, words);
+    }
+
+    boolean isHelper() {
+        return base.equals(HELPER);
+    }
 
     Language language() {
         return viewer.language();
@@ -82,7 +96,7 @@ record Reader(Viewer.Person viewer, Child child, Instant instant, Words words) {
 
     /** Where a page of this child stands. */
     String address(String place) {
-        return "my/" + child.id() + "/" + place;
+        return base + "/" + child.id() + "/" + place;
     }
 
     /** With its first letter large. */

@@ -9,6 +9,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Helpers;
 import org.hearthway.words.Words;
 import org.springframework.stereotype.Component;
 
@@ -18,12 +19,14 @@ class Readers {
 
     private final SignedIn signedIn;
     private final ChildRegister children;
+    private final Helpers helpers;
     private final Words words;
     private final Clock clock;
 
-    Readers(SignedIn signedIn, ChildRegister children, Words words, Clock clock) {
+    Readers(SignedIn signedIn, ChildRegister children, Helpers helpers, Words words, Clock clock) {
         this.signedIn = signedIn;
         this.children = children;
+        this.helpers = helpers;
         this.words = words;
         this.clock = clock;
     }
@@ -37,6 +40,21 @@ class Readers {
         var viewer = signedIn.require();
         var id = ChildId.parse(child).orElseThrow(NotAvailable::new);
         return new Reader(viewer, children.get(viewer, id), clock.instant(), words);
+    }
+
+    /**
+     * The reader of a helper's page.
+     *
+     * @throws NotAvailable when the address names no child, or one whom this person does not help today
+     */
+    Reader helping(String child) {
+        var viewer = signedIn.require();
+        var id = ChildId.parse(child).orElseThrow(NotAvailable::new);
+        return new Reader(viewer, helpers.glimpse(viewer, id), Reader.HELPER, clock.instant(), words);
+    }
+
+    List<Helpers.Glimpse> helped(Viewer.Person viewer) {
+        return helpers.mine(viewer);
     }
 
     String words(Language language, String key) {

@@ -34,6 +34,9 @@ class ReportList extends Section {
         if (!report.note().isBlank()) {
             item.add(Tags.p("hw-own-words", report.note()));
         }
+        if (report.teamOnly()) {
+            item.add(read("", Icon.LOCK, reader.say("family.notes.is-team-only")));
+        }
         item.add(report.read()
                 .map(read -> read("", Icon.CHECK, reader.say("family.report.read", read.by(), when(reader, read.at()))))
                 .orElseGet(() -> read(

@@ -22,15 +22,19 @@ class StopPage extends Div {
         add(new CallRows(reader, CallRows.only(lines, Urgency.URGENT, Urgency.NOW)));
         add(Tags.p("hw-first", reader.say("family.stop.when-now")));
         add(Bits.strip("quiet", Icon.REST, reader.say("family.stop.rest")));
-        add(Tags.div(
-                "hw-stack u-mt5",
-                Tags.link(
-                        "hw-button plain wide",
-                        reader.address("call") + "?" + CallView.AFTER_THE_CALL,
-                        reader.say("family.stop.report")),
-                Tags.link(
-                        "hw-button text wide",
-                        reader.address("exercise/" + severe.exercise().id()),
-                        reader.say("family.stop.correct"))));
+        var after = Tags.div("hw-stack u-mt5");
+        if (reader.isHelper()) {
+            add(Bits.strip("", Icon.PERSON, reader.say("family.help.tell", reader.name())));
+        } else {
+            after.add(Tags.link(
+                    "hw-button plain wide",
+                    reader.address("call") + "?" + CallView.AFTER_THE_CALL,
+                    reader.say("family.stop.report")));
+        }
+        after.add(Tags.link(
+                "hw-button text wide",
+                reader.address("exercise/" + severe.exercise().id()),
+                reader.say("family.stop.correct")));
+        add(after);
     }
 }

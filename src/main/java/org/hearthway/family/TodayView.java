@@ -31,6 +31,7 @@ class TodayView extends FamilyPage {
     private final transient NewsStrip.Source news;
     private final transient Facts facts;
     private final transient Pause pauses;
+    private final transient TwoHouses homes;
     private final Span status = new Span();
 
     TodayView(
@@ -41,7 +42,8 @@ class TodayView extends FamilyPage {
             CallLines lines,
             NewsStrip.Source news,
             Facts facts,
-            Pause pauses) {
+            Pause pauses,
+            TwoHouses homes) {
         super(readers);
         this.week = week;
         this.programs = programs;
@@ -50,6 +52,7 @@ class TodayView extends FamilyPage {
         this.news = news;
         this.facts = facts;
         this.pauses = pauses;
+        this.homes = homes;
         status.addClassName("hw-vh");
         status.getElement().setAttribute("role", "status");
     }
@@ -86,6 +89,9 @@ class TodayView extends FamilyPage {
         var begun = !day.planned().isEmpty()
                 || programs.latest(reader.viewer(), reader.id()).isPresent();
         add(hero(reader, day, present, begun), new Aloud(reader));
+        homes.of(reader)
+                .on(reader, date, present ? "family.tonight" : "family.home")
+                .ifPresent(where -> add(Tags.p("hw-at today", where)));
         if (present) {
             news.strip(reader).ifPresent(this::add);
         } else {
@@ -170,7 +176,7 @@ class TodayView extends FamilyPage {
         var exercise = planned.exercise().id();
         try {
             if (done) {
-                week.log(reader.viewer(), reader.id(), quickTick(exercise, date));
+                week.log(reader.viewer(), reader.id(), quickTick(exercise, date, UUID.randomUUID()));
             } else {
                 week.takeBack(reader.viewer(), reader.id(), exercise, date);
             }
@@ -185,9 +191,9 @@ class TodayView extends FamilyPage {
         rows().filter(row -> row.isTickOf(exercise)).findFirst().ifPresent(ExerciseRow::focusTick);
     }
 
-    private static HomeWeek.Entry quickTick(String exercise, LocalDate date) {
+    static HomeWeek.Entry quickTick(String exercise, LocalDate date, UUID key) {
         return new HomeWeek.Entry(
-                UUID.randomUUID(),
+                key,
                 exercise,
                 date,
                 HomeWeek.Outcome.DONE,

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.program.ExerciseLibrary;
@@ -27,12 +28,14 @@ class WeekView extends FamilyPage {
     private final transient HomeWeek week;
     private final transient Programs programs;
     private final transient ExerciseLibrary library;
+    private final transient TwoHouses homes;
 
-    WeekView(Readers readers, HomeWeek week, Programs programs, ExerciseLibrary library) {
+    WeekView(Readers readers, HomeWeek week, Programs programs, ExerciseLibrary library, TwoHouses homes) {
         super(readers);
         this.week = week;
         this.programs = programs;
         this.library = library;
+        this.homes = homes;
     }
 
     @Override
@@ -56,7 +59,9 @@ class WeekView extends FamilyPage {
         add(hero(reader, days, newest.isPresent()));
         changed(reader, changes, days);
         var list = Bits.el("ol", "hw-days");
-        days.forEach(day -> list.add(day(reader, day, changes)));
+        var nights = homes.of(reader);
+        days.forEach(day ->
+                list.add(day(reader, day, changes, nights.on(reader, day.day().date(), "family.home"))));
         add(list, others(reader, monday));
     }
 
@@ -115,7 +120,7 @@ class WeekView extends FamilyPage {
                 .orElseGet(() -> reader.say("family.week.new", name, now));
     }
 
-    private static HtmlContainer day(Reader reader, DayStory day, ChangedLines changes) {
+    static HtmlContainer day(Reader reader, DayStory day, ChangedLines changes, Optional<String> home) {
         var date = day.day().date();
         var present = date.equals(reader.today());
         var past = date.isBefore(reader.today());
@@ -128,16 +133,23 @@ class WeekView extends FamilyPage {
             if (!present) {
                 row.addClassName("rest");
             }
-            row.add(Tags.p("hw-quiet u-pt1", reader.say("family.week.rest")), Tags.div("m"));
+            row.add(Tags.div("", Tags.p("hw-quiet u-pt1", reader.say("family.week.rest")), where(home)), Tags.div("m"));
             return row;
         }
         var list = Bits.el("ul", "");
         items(reader, day, changes).forEach(list::add);
-        row.add(list, Tags.div("m hw-num", minutes(reader, day, present, past)));
+        row.add(Tags.div("", list, where(home)), Tags.div("m hw-num", minutes(reader, day, present, past)));
         if (!present) {
             row.add(open(reader, date));
         }
         return row;
+    }
+
+    /** In which home the child sleeps that night, when two are known. */
+    private static Component where(Optional<String> home) {
+        var where = Tags.p("hw-at", home.orElse(""));
+        where.setVisible(home.isPresent());
+        return where;
     }
 
     private static Component open(Reader reader, LocalDate date) {
@@ -159,7 +171,7 @@ class WeekView extends FamilyPage {
             return List.of(
                     Bits.el("li", "", Bits.pip("done"), Tags.span("", reader.say("family.week.all", settled.size()))));
         }
-        var next = date.equals(reader.today()) ? day.next() : java.util.Optional.<Planned>empty();
+        var next = date.equals(reader.today()) ? day.next() : Optional.<Planned>empty();
         var items = new ArrayList<HtmlContainer>();
         for (var planned : day.planned()) {
             items.add(item(
@@ -182,9 +194,7 @@ class WeekView extends FamilyPage {
                 .map(logged -> DayWords.said(reader, logged))
                 .filter(says ->
                         DayStory.outcome(planned).filter(Outcome.DONE::equals).isEmpty())
-                .or(() -> next
-                        ? java.util.Optional.of(reader.say("family.week.next", planned.minutes()))
-                        : java.util.Optional.empty())
+                .or(() -> next ? Optional.of(reader.say("family.week.next", planned.minutes())) : Optional.empty())
                 .ifPresent(says -> words.add(Bits.el("small", "", says)));
         var state = DayStory.outcome(planned)
                 .map(outcome -> switch (outcome) {

@@ -27,7 +27,7 @@ class LastSeenTests {
     private LastSeen lastSeen;
 
     private Reader later(LocalDateTime now) {
-        return new Reader(first.viewer(), first.child(), at(now), first.words());
+        return new Reader(first.viewer(), first.child(), Reader.FAMILY, at(now), first.words());
     }
 
     @Test
@@ -62,7 +62,7 @@ class LastSeenTests {
     void keepsPeopleApart() {
         lastSeen.open(first);
         var other = Samples.reader(Language.ES, MORNING.plusDays(2));
-        var sameChild = new Reader(other.viewer(), first.child(), other.instant(), other.words());
+        var sameChild = new Reader(other.viewer(), first.child(), Reader.FAMILY, other.instant(), other.words());
         assertThat(lastSeen.open(sameChild)).isEqualTo(at(MORNING.plusDays(2)));
     }
 }

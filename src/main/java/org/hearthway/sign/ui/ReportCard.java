@@ -38,6 +38,9 @@ final class ReportCard extends Article {
         var when = words.when(report.at());
         head.add(
                 Tags.span("hw-quiet", report.by().isEmpty() ? when : words.say("sign.folder.from", report.by(), when)));
+        if (report.teamOnly()) {
+            head.add(Tags.span("hw-label line", words.say("sign.folder.team-only")));
+        }
         if (!report.signs().isEmpty()) {
             head.add(Tags.span(
                     report.called() ? "hw-label line" : "hw-label ember",
