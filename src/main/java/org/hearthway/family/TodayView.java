@@ -89,9 +89,7 @@ class TodayView extends FamilyPage {
         var begun = !day.planned().isEmpty()
                 || programs.latest(reader.viewer(), reader.id()).isPresent();
         add(hero(reader, day, present, begun), new Aloud(reader));
-        homes.of(reader)
-                .on(reader, date, present ? "family.tonight" : "family.home")
-                .ifPresent(where -> add(Tags.p("hw-at today", where)));
+        homes.of(reader).on(reader, date, present).ifPresent(where -> add(Tags.p("hw-at today", where)));
         if (present) {
             news.strip(reader).ifPresent(this::add);
         } else {

@@ -26,15 +26,16 @@ class TwoHouses {
     record Nights(TwoHomes homes, Map<AccountId, String> names) {
 
         /** In whose home the night of a day is; empty when it is nobody's or claimed twice: a guess would send a child astray. */
-        Optional<String> on(Reader reader, LocalDate day, String key) {
+        Optional<String> on(Reader reader, LocalDate day, boolean tonight) {
             var who = homes.on(day);
             if (who.size() != 1) {
                 return Optional.empty();
             }
             var one = who.get(0);
             return one.equals(reader.viewer().account())
-                    ? Optional.of(reader.say(key + ".own"))
-                    : Optional.ofNullable(names.get(one)).map(name -> reader.say(key, name));
+                    ? Optional.of(reader.say(tonight ? "family.tonight.own" : "family.home.own"))
+                    : Optional.ofNullable(names.get(one))
+                            .map(name -> reader.say(tonight ? "family.tonight" : "family.home", name));
         }
     }
 

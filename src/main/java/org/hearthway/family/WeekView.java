@@ -61,7 +61,7 @@ class WeekView extends FamilyPage {
         var list = Bits.el("ol", "hw-days");
         var nights = homes.of(reader);
         days.forEach(day ->
-                list.add(day(reader, day, changes, nights.on(reader, day.day().date(), "family.home"))));
+                list.add(day(reader, day, changes, nights.on(reader, day.day().date(), false))));
         add(list, others(reader, monday));
     }
 
