@@ -21,6 +21,8 @@ import org.junit.jupiter.api.TestInstance;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class CallIT {
 
+    private static final java.util.Set<String> PARTS = java.util.Set.of("/offline/call.js", "/offline/aloud.js");
+
     private RunningClinic clinic;
     private Browser phone;
 
@@ -120,7 +122,7 @@ class CallIT {
                   return [...new Set(done)].sort().join(' ');
                 });"""));
         assertThat(kept.split(" "))
-                .allMatch(path -> path.equals("/call") || path.startsWith("/look/") || path.equals("/offline/call.js"))
+                .allMatch(path -> path.equals("/call") || path.startsWith("/look/") || PARTS.contains(path))
                 .contains("/look/fonts/fraunces-latin-soft-normal.woff2", "/look/icons.svg", "/look/tokens.css");
         assertThat(phone.run("return fetch('/sign-in').then(a => a.ok)")).isEqualTo(true);
         phone.offline(true);
