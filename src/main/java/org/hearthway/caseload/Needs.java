@@ -122,7 +122,7 @@ public interface Needs {
     void resume(Viewer viewer, UUID item, long seen);
 
     /**
-     * Closes an item.
+     * Closes an item. Whoever closes it has looked at it, see {@link #see}.
      *
      * @param words 3 to 500 characters
      * @throws org.hearthway.base.Invalid naming field and bound; also when only the end of its cause closes it

@@ -1,124 +1,35 @@
 package org.hearthway.family;
 
-import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.UI;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
-import org.hearthway.base.NotAvailable;
-import org.hearthway.parts.Icon;
-import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.HomeWeek;
-import org.hearthway.program.HomeWeek.Planned;
 
-/** One exercise on one day: how it is done, how much, a hand with the time, and how it went. */
+/** One exercise on one day for the family, with the rules of care that hold then. */
 @Route("my/:child/exercise/:exercise")
 @PermitAll
-class ExerciseView extends FamilyPage {
+class ExerciseView extends ExercisePage {
 
-    private final transient HomeWeek week;
     private final transient FamilyPlans plans;
     private final transient Gate gate;
-    private transient String name = "";
-    private transient String below = "";
 
     ExerciseView(Readers readers, HomeWeek week, FamilyPlans plans, Gate gate) {
-        super(readers);
-        this.week = week;
+        super(readers, week);
         this.plans = plans;
         this.gate = gate;
     }
 
     @Override
-    Place place() {
-        return Place.TODAY;
+    List<Plan.Care> cautions(Reader reader, LocalDate date) {
+        return plans.precautions(reader, date);
     }
 
     @Override
-    String title(Reader reader) {
-        return name;
-    }
-
-    @Override
-    Optional<String> below() {
-        return Optional.of(below);
-    }
-
-    @Override
-    void draw(Reader reader) {
-        var date = askedDay(reader);
-        var planned = week.days(reader.viewer(), reader.id(), date, 1).get(0).planned();
-        var here = planned.stream()
-                .filter(p -> p.exercise().id().equals(parameter("exercise")))
-                .findFirst()
-                .orElseThrow(NotAvailable::new);
-        name = reader.text(here.exercise().name());
-        below = date.equals(reader.today())
-                ? reader.say("family.exercise.which", reader.name(), planned.indexOf(here) + 1, planned.size())
-                : reader.say("family.exercise.on", reader.name(), date);
-        var cautions = plans.precautions(reader, date).stream()
-                .filter(care -> here.exercise().tags().contains(care.rule().tag()))
-                .toList();
-        var page = Tags.div("hw-stack hw-exercise", new Stage(reader, here), what(reader, here), dose(reader, here));
-        HoldRing.of(reader, here).ifPresent(page::add);
-        page.add(how(reader, here, cautions));
-        if (!gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id())) {
-            page.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
-        } else if (date.isAfter(reader.today())) {
-            page.add(Bits.strip("quiet", Icon.INFO, reader.say("family.today.to-come")));
-        } else {
-            var back = reader.address("today") + (date.equals(reader.today()) ? "" : "?d=" + date);
-            page.add(new OutcomeForm(reader, here, date, entry -> {
-                // severe pain needs no word here: the day itself shows the call first
-                week.log(reader.viewer(), reader.id(), entry);
-                UI.getCurrent().navigate(back);
-            }));
-        }
-        add(page);
-    }
-
-    static Component what(Reader reader, Planned here) {
-        return Tags.div(
-                "",
-                Bits.el("h1", "u-2xl", reader.text(here.exercise().name())),
-                Tags.p("hw-quiet u-mt1", reader.text(here.exercise().purpose())));
-    }
-
-    static Component dose(Reader reader, Planned here) {
-        var dose = Tags.div("hw-dose");
-        var cells = DoseWords.cells(reader, here.line());
-        cells.forEach(cell -> dose.add(Tags.div("", Bits.el("b", "", cell.large()), Tags.span("", cell.small()))));
-        dose.addClassName("of" + cells.size());
-        return dose;
-    }
-
-    static Component how(Reader reader, Planned here, List<Plan.Care> cautions) {
-        var section = Tags.section("hw-stack u-gap2", reader.say("family.exercise.how"));
-        section.add(Tags.h2("u-l", reader.say("family.exercise.how")));
-        if (!here.line().note().isBlank()) {
-            section.add(Bits.strip(
-                    "",
-                    Icon.PERSON,
-                    Bits.led(reader.say("family.exercise.note"), here.line().note())));
-        }
-        var steps = Bits.el("ol", "hw-steps");
-        here.exercise().steps().forEach(step -> steps.add(Bits.el("li", "", Tags.span("", reader.text(step)))));
-        section.add(steps);
-        for (var care : cautions) {
-            var until = reader.say("family.exercise.until", reader.monthDay(care.until()));
-            section.add(Bits.strip(
-                    "ember", Icon.INFO, Bits.led(until, reader.text(care.rule().says()))));
-        }
-        section.add(Bits.strip(
-                "quiet",
-                Icon.PAUSE,
-                Bits.led(
-                        reader.say("family.exercise.stop"),
-                        reader.text(here.exercise().stop()))));
-        return section;
+    boolean mayLog(Reader reader) {
+        return gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id());
     }
 }

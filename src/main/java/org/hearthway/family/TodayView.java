@@ -1,28 +1,21 @@
 package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
-import java.time.LocalDate;
-import java.util.Optional;
-import java.util.UUID;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
-import org.hearthway.base.Invalid;
 import org.hearthway.parts.DayWay;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
-import org.hearthway.parts.Told;
 import org.hearthway.program.HomeWeek;
-import org.hearthway.program.HomeWeek.Planned;
 import org.hearthway.program.Programs;
 import org.hearthway.sign.CallLines;
 
 /** Today: what to do now, how far the day has come, what is new, the next date and where we are. */
 @Route("my/:child/today")
 @PermitAll
-class TodayView extends FamilyPage {
+class TodayView extends TickPage {
 
     private final transient HomeWeek week;
     private final transient Programs programs;
@@ -32,7 +25,6 @@ class TodayView extends FamilyPage {
     private final transient Facts facts;
     private final transient Pause pauses;
     private final transient TwoHouses homes;
-    private final Span status = new Span();
 
     TodayView(
             Readers readers,
@@ -44,7 +36,7 @@ class TodayView extends FamilyPage {
             Facts facts,
             Pause pauses,
             TwoHouses homes) {
-        super(readers);
+        super(readers, week);
         this.week = week;
         this.programs = programs;
         this.gate = gate;
@@ -53,27 +45,14 @@ class TodayView extends FamilyPage {
         this.facts = facts;
         this.pauses = pauses;
         this.homes = homes;
-        status.addClassName("hw-vh");
-        status.getElement().setAttribute("role", "status");
     }
 
     @Override
-    Place place() {
-        return Place.TODAY;
-    }
-
-    @Override
-    String title(Reader reader) {
-        return reader.say("family.place.today");
-    }
-
-    @Override
-    void draw(Reader reader) {
+    void drawDay(Reader reader) {
         var date = askedDay(reader);
         var days = week.days(reader.viewer(), reader.id(), date, 2);
         var day = new DayStory(days.get(0));
         var present = date.equals(reader.today());
-        add(status);
         if (pauses.asksNothing(reader)) {
             // the sentence over the page says why; praise, rest and what is new would be out of place
             add(Tags.div(
@@ -98,7 +77,7 @@ class TodayView extends FamilyPage {
         if (day.mood() == DayStory.Mood.REST) {
             add(new RestDay(reader, new DayStory(days.get(1)), begun));
         } else {
-            add(exercises(reader, day, present));
+            add(listed(reader, day));
         }
         if (present) {
             add(facts.pair(reader));
@@ -145,67 +124,14 @@ class TodayView extends FamilyPage {
                 .orElse(label);
     }
 
-    private Component exercises(Reader reader, DayStory day, boolean present) {
-        var date = day.day().date();
+    private Component listed(Reader reader, DayStory day) {
         var mayTick = gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id());
-        var ticked = mayTick && !date.isAfter(reader.today())
-                ? Optional.<ExerciseRow.Ticked>of((planned, done) -> tick(reader, planned, date, done))
-                : Optional.<ExerciseRow.Ticked>empty();
-        var list = Tags.section("hw-stack u-gap2", reader.say("family.today.exercises"));
-        var next = day.next().filter(planned -> present);
-        for (var planned : day.planned()) {
-            var lit = next.filter(planned::equals).isPresent();
-            list.add(new ExerciseRow(reader, planned, lit, address(reader, planned, date), ticked));
-        }
+        var list = exercises(reader, day, mayTick);
         if (!mayTick) {
             list.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
-        } else if (date.isAfter(reader.today())) {
+        } else if (day.day().date().isAfter(reader.today())) {
             list.add(Bits.strip("quiet", Icon.INFO, reader.say("family.today.to-come")));
         }
         return list;
-    }
-
-    private static String address(Reader reader, Planned planned, LocalDate date) {
-        var address = reader.address("exercise/" + planned.exercise().id());
-        return date.equals(reader.today()) ? address : address + "?d=" + date;
-    }
-
-    private void tick(Reader reader, Planned planned, LocalDate date, boolean done) {
-        var exercise = planned.exercise().id();
-        try {
-            if (done) {
-                week.log(reader.viewer(), reader.id(), quickTick(exercise, date, UUID.randomUUID()));
-            } else {
-                week.takeBack(reader.viewer(), reader.id(), exercise, date);
-            }
-        } catch (Invalid invalid) {
-            Told.couldNot(reader.say(invalid.problems().get(0)));
-            return;
-        }
-        refresh();
-        status.setText(reader.say(
-                done ? "family.ticked" : "family.taken-back",
-                reader.text(planned.exercise().name())));
-        rows().filter(row -> row.isTickOf(exercise)).findFirst().ifPresent(ExerciseRow::focusTick);
-    }
-
-    static HomeWeek.Entry quickTick(String exercise, LocalDate date, UUID key) {
-        return new HomeWeek.Entry(
-                key,
-                exercise,
-                date,
-                HomeWeek.Outcome.DONE,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                "");
-    }
-
-    private java.util.stream.Stream<ExerciseRow> rows() {
-        return getChildren()
-                .flatMap(Component::getChildren)
-                .filter(ExerciseRow.class::isInstance)
-                .map(ExerciseRow.class::cast);
     }
 }

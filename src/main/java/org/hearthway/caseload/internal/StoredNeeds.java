@@ -191,15 +191,19 @@ class StoredNeeds implements Needs {
 
     @Override
     public void see(Viewer viewer, UUID item, long seen) {
-        var row = workable(viewer, item, seen);
+        looked(viewer, workable(viewer, item, seen));
+    }
+
+    /** Reading a report marks its item by the event; a report that was read before tells no event. */
+    private NeedItems.Row looked(Viewer viewer, NeedItems.Row row) {
         if (row.cause().rule() == Rule.SIGN) {
             signs.read(viewer, row.child(), UUID.fromString(row.cause().subject()));
         }
-        // reading a report marks its item by the event; a report that was read before tells no event
-        var now = items.find(item).orElseThrow(NotAvailable::new);
+        var now = items.find(row.id()).orElseThrow(NotAvailable::new);
         if (now.seenBy().isEmpty()) {
             steps.seen(viewer, account(viewer), now);
         }
+        return items.find(row.id()).orElseThrow(NotAvailable::new);
     }
 
     @Override
@@ -248,8 +252,10 @@ class StoredNeeds implements Needs {
         wordsProblem("words", says).ifPresent(problem -> {
             throw new Invalid(problem);
         });
-        items.close(row, account(viewer), clock.instant(), outcome, says, seen);
-        steps.worked(viewer, row, "CLOSED", null, says);
+        // whoever closes it has looked, so the family is told that its report was read
+        var looked = looked(viewer, row);
+        items.close(looked, account(viewer), clock.instant(), outcome, says, looked.version());
+        steps.worked(viewer, looked, "CLOSED", null, says);
     }
 
     private static Optional<Problem> wordsProblem(String field, String words) {

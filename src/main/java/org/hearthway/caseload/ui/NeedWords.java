@@ -8,6 +8,8 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
 import org.hearthway.base.Viewer;
@@ -187,12 +189,13 @@ class NeedWords {
                 : " " + DateTimeFormatter.ofPattern("zzz", language.locale()).format(local);
     }
 
-    /** Whether somebody has it, has looked, or has set it aside; empty when nothing was done yet. */
+    /** Who has looked, and until when and why it is set aside; empty when nothing was done yet. */
     Optional<String> standing(Language language, Item item, LocalDate today) {
         var aside = item.aside().map(a -> words.say(language, "caseload.aside.until", a.until(), a.reason()));
         var seen = item.seen()
                 .map(s -> words.say(language, "caseload.seen.by", s.by().name(), moment(language, s.at(), today)));
-        return aside.isPresent() ? aside : seen;
+        var both = Stream.of(seen, aside).flatMap(Optional::stream).collect(Collectors.joining(" "));
+        return both.isEmpty() ? Optional.empty() : Optional.of(both);
     }
 
     /** How it left the list. */

@@ -71,6 +71,8 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -416,6 +418,38 @@ class StoredNeedsTests {
         assertThat(left.outcome()).contains(Outcome.SPOKE);
         assertThat(left.words()).isEqualTo("seen in clinic");
         assertThat(left.by()).map(Needs.Person::account).contains(nurse.account());
+    }
+
+    @Test
+    void closingAReportReadsItForTheFamily() {
+        book();
+        var key = report(Sign.Urgency.URGENT);
+        var item = only();
+        needs.close(nurse, item.id(), Outcome.SPOKE, "seen in clinic", item.version());
+        verify(signs).read(nurse, child, key);
+        assertThat(needs.left(nurse, HearthwayTest.START))
+                .filteredOn(left -> left.id().equals(item.id()))
+                .singleElement()
+                .satisfies(left ->
+                        assertThat(left.seen()).map(seen -> seen.by().account()).contains(nurse.account()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "left_at = current_timestamp",
+                "left_at = current_timestamp, left_outcome = 'SPOKE'",
+                "left_at = current_timestamp, left_outcome = 'SPOKE', left_by = id",
+                "aside_until = current_date"
+            })
+    void nothingLeavesTheListWithoutAnOutcomeNorIsSetAsideWithoutAReason(
+            String behindItsBack, @Autowired JdbcClient jdbc) {
+        var item = only();
+        assertThatThrownBy(() -> jdbc.sql("update need_item set " + behindItsBack + " where id = ?")
+                        .param(item.id())
+                        .update())
+                .isInstanceOf(DataIntegrityViolationException.class);
+        assertThat(only()).isEqualTo(item);
     }
 
     @Test
