@@ -13,6 +13,7 @@ import org.hearthway.testing.SettableClock;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 @HearthwayTest
@@ -109,8 +110,8 @@ class LinksTests {
     }
 
     @Test
-    void keepTheirKeyInAFileThatOnlyItsOwnerReads() throws Exception {
-        var key = Path.of("target/test-data/links.key");
+    void keepTheirKeyInAFileThatOnlyItsOwnerReads(@Value("${hearthway.data}") Path data) throws Exception {
+        var key = data.resolve("links.key");
 
         assertThat(Files.size(key)).isEqualTo(32);
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(key)))

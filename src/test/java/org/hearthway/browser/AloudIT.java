@@ -2,6 +2,8 @@ package org.hearthway.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** A page read aloud. The browser of the tests has no voice, so its speech is written down instead. */
@@ -13,14 +15,25 @@ class AloudIT {
             speechSynthesis.speak = (said) => { window.heard.push(said.text); window.tongues.add(said.lang); };
             """;
 
+    private static RunningClinic clinic;
+
+    @BeforeAll
+    static void begin() {
+        clinic = RunningClinic.demo();
+    }
+
+    @AfterAll
+    static void end() {
+        clinic.close();
+    }
+
     private static String heard(Browser phone) {
         return String.valueOf(phone.run("return window.heard.join('\\n')"));
     }
 
     @Test
     void saysWhatStandsThereInTheLanguageOfThePageAndStops() {
-        try (var clinic = RunningClinic.demo();
-                var phone = Browser.phone(clinic)) {
+        try (var phone = Browser.phone(clinic)) {
             Tour.signIn(phone, Tour.Person.PARENT.mail);
             var child = new Tour(clinic).child("Juno");
             phone.open("/my/" + child + "/today").see("Read it to me");
@@ -39,8 +52,7 @@ class AloudIT {
 
     @Test
     void worksSignedOutInSpanishAndWithoutANetwork() {
-        try (var clinic = RunningClinic.demo();
-                var phone = Browser.phone(clinic)) {
+        try (var phone = Browser.phone(clinic)) {
             phone.open("/call?lang=es").see("Léamelo");
             phone.waitFor(
                     "the kept copy",
@@ -55,8 +67,7 @@ class AloudIT {
 
     @Test
     void staysAwayWhereNoVoiceSpeaksTheLanguage() {
-        try (var clinic = RunningClinic.demo();
-                var phone = Browser.phone(clinic)) {
+        try (var phone = Browser.phone(clinic)) {
             phone.open("/call").see("Read it to me");
             phone.run("""
                     speechSynthesis.getVoices = () => [{ lang: 'de-DE', localService: true }];

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.hearthway.browser.Browser;
 import org.hearthway.browser.RunningClinic;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.security.core.session.SessionInformation;
 import org.springframework.security.core.session.SessionRegistry;
@@ -17,10 +19,21 @@ class DraftIT {
             "return document.body.innerText + [...document.querySelectorAll('textarea')].map(t => t.value)";
     private static final String NOTE = "Two bad nights. Is the smaller dose to blame?";
 
+    private static RunningClinic clinic;
+
+    @BeforeAll
+    static void begin() {
+        clinic = RunningClinic.demo();
+    }
+
+    @AfterAll
+    static void end() {
+        clinic.close();
+    }
+
     @Test
     void aNoteIsThereAfterTheSessionWasLostAndGoneOnceSentOrSignedOut() {
-        try (var clinic = RunningClinic.demo();
-                var phone = Browser.phone(clinic)) {
+        try (var phone = Browser.phone(clinic)) {
             signIn(phone, "dana@family.example");
             var notes = childsPage(phone, "notes");
             phone.open(notes).type("Your note", NOTE).waitFor("the draft", () -> drafts(phone) == 1);
@@ -48,8 +61,7 @@ class DraftIT {
 
     @Test
     void aReportAWishAndTheWordsOfALogComeBackInTheirPlaces() {
-        try (var clinic = RunningClinic.demo();
-                var phone = Browser.phone(clinic)) {
+        try (var phone = Browser.phone(clinic)) {
             signIn(phone, "dana@family.example");
             var call = childsPage(phone, "call");
             var dates = childsPage(phone, "dates");

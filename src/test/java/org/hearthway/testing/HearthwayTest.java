@@ -24,7 +24,7 @@ import org.springframework.test.context.ActiveProfiles;
         webEnvironment = SpringBootTest.WebEnvironment.MOCK,
         properties = {
             "spring.datasource.url=jdbc:h2:mem:tests;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1",
-            "hearthway.data=target/test-data",
+            "hearthway.data=${hearthway.tests:target/tests}",
             "hearthway.clinic.name=Test Clinic",
             "hearthway.clinic.sender-name=Test Office",
             "hearthway.clinic.sender-address=office@clinic.example",
