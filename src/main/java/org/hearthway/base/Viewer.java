@@ -1,6 +1,7 @@
 package org.hearthway.base;
 
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 
@@ -43,8 +44,18 @@ public sealed interface Viewer {
         }
     }
 
-    /** Somebody who holds a link for one visit and has not signed in; may do what the link is for, to that child only. */
-    record LinkHolder(UUID link, ChildId child) implements Viewer {
+    /**
+     * Somebody who holds a link for one visit and has not signed in; may do what the link is for, to that child only.
+     *
+     * @param person for whom the link was made, when that is known
+     */
+    record LinkHolder(UUID link, ChildId child, Optional<AccountId> person) implements Viewer {
+
+        /** Holder of a link of which it is not known for whom it was made. */
+        public LinkHolder(UUID link, ChildId child) {
+            this(link, child, Optional.empty());
+        }
+
         @Override
         public String tag() {
             return "link:" + link;

@@ -55,6 +55,10 @@ class Appointment {
                                         seen.place(),
                                         seen.purpose())));
         acts.at(days.atWork(seen.booked(), EVENING), () -> answer(booked[0]));
+        seen.other()
+                .ifPresent(other -> acts.at(
+                        days.atWork(seen.booked(), EVENING.plusMinutes(50)),
+                        () -> services.visits().askToMove(person.apply(other.by()), booked[0], 0, other.wish())));
         if (seen.came() == Story.Came.CANCELLED) {
             acts.at(days.moment(seen.booked() + 1, OFFICE), () -> settle(booked[0]));
         } else if (seen.day() < 0) {

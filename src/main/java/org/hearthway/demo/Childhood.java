@@ -11,7 +11,11 @@ import java.util.UUID;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildData;
+import org.hearthway.child.Helpers.Consent;
+import org.hearthway.child.Helpers.Help;
+import org.hearthway.child.Homes;
 import org.hearthway.child.Names;
+import org.hearthway.child.engine.Nights;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Outcome;
@@ -58,6 +62,7 @@ class Childhood {
         story.said().forEach(said -> acts.at(days.moment(said.day(), EVENING.plusMinutes(20)), () -> say(said)));
         story.visits().forEach(visit -> new Appointment(services, days, this::person, this::child, visit).addTo(acts));
         story.told().forEach(told -> tell(told, acts));
+        story.helpers().forEach(helps -> acts.at(days.atWork(helps.asked(), OFFICE), () -> help(helps)));
     }
 
     private Viewer.Person person(String key) {
@@ -83,6 +88,40 @@ class Childhood {
         story.caregivers()
                 .forEach(cares -> services.households()
                         .link(coordinator, child(), person(cares.person()).account(), cares.reach()));
+        story.caregivers().forEach(cares -> cares.lives().ifPresent(lives -> live(cares.person(), lives)));
+    }
+
+    private void live(String key, Story.Lives lives) {
+        var turns = lives.turns() ? Optional.of(days.today()) : Optional.<LocalDate>empty();
+        services.homes()
+                .enter(
+                        person(COORDINATOR),
+                        child(),
+                        person(key).account(),
+                        new Homes.Home(
+                                lives.relation(),
+                                lives.authority(),
+                                lives.address(),
+                                "",
+                                new Nights(lives.nights(), lives.otherNights(), turns),
+                                false,
+                                lives.keptApart(),
+                                lives.note()),
+                        0);
+    }
+
+    private void help(Story.Helps helps) {
+        var parent = person(helps.consent());
+        services.helpers()
+                .link(
+                        parent,
+                        child(),
+                        person(helps.person()).account(),
+                        new Help(
+                                helps.kind(),
+                                days.on(helps.lastDay()),
+                                new Consent(parent.account(), days.open(helps.asked()))),
+                        0);
     }
 
     private void walk(Story.Way way, Acts acts) {
@@ -208,7 +247,8 @@ class Childhood {
                         .report(
                                 person(told.by()),
                                 child(),
-                                new Signs.ReportData(key, List.copyOf(told.signs()), told.called(), told.note())));
+                                new Signs.ReportData(
+                                        key, List.copyOf(told.signs()), told.called(), told.note(), told.teamOnly())));
         if (told.read()) {
             acts.at(at.plus(Duration.ofMinutes(35)), () -> services.signs().read(person(NURSE), child(), key));
         }

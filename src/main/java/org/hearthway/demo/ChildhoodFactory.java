@@ -6,6 +6,8 @@ import java.util.Map;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Devices;
+import org.hearthway.child.Helpers;
+import org.hearthway.child.Homes;
 import org.hearthway.child.Households;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
@@ -26,6 +28,8 @@ import org.springframework.stereotype.Component;
 record ChildhoodFactory(
         ChildRegister register,
         Households households,
+        Homes homes,
+        Helpers helpers,
         Plans plans,
         Devices devices,
         Pumps pumps,

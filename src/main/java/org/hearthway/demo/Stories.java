@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.hearthway.child.Helpers.Kind;
+import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
@@ -47,7 +49,7 @@ class Stories implements ContentKind {
                 file.maybeInteger("gmfcs", 1, 5),
                 file.integer("skin-tone", 1, 4),
                 file.integer("entered", -YEARS, -1),
-                each(file, "caregivers", one -> new Story.Cares(one.text("person"), one.choice("reach", Reach.class))),
+                each(file, "caregivers", Stories::cares),
                 file.maybeBlock("path").map(Stories::way),
                 each(file, "fills", Stories::filled),
                 file.maybeBlock("implanted").map(Stories::implanted),
@@ -55,7 +57,8 @@ class Stories implements ContentKind {
                 each(file, "log", Stories::kept),
                 each(file, "said", Stories::said),
                 each(file, "visits", Stories::seen),
-                each(file, "told", Stories::told)));
+                each(file, "told", Stories::told),
+                each(file, "helpers", Stories::helps)));
     }
 
     private static <T> List<T> each(Entry entry, String key, java.util.function.Function<Entry, T> read) {
@@ -66,6 +69,36 @@ class Stories implements ContentKind {
                     return made;
                 })
                 .toList();
+    }
+
+    private static Story.Cares cares(Entry one) {
+        return new Story.Cares(
+                one.text("person"),
+                one.choice("reach", Reach.class),
+                one.maybeBlock("home").map(Stories::lives));
+    }
+
+    private static Story.Lives lives(Entry home) {
+        var lives = new Story.Lives(
+                home.text("relation"),
+                home.choice("authority", Authority.class),
+                home.text("address"),
+                Set.copyOf(home.weekdays("nights")),
+                Set.copyOf(home.weekdays("other-nights")),
+                home.yes("turns"),
+                home.yes("kept-apart"),
+                home.maybeText("note").orElse(""));
+        home.done();
+        return lives;
+    }
+
+    private static Story.Helps helps(Entry helper) {
+        return new Story.Helps(
+                helper.text("person"),
+                helper.choice("kind", Kind.class),
+                helper.integer("asked", -300, -1),
+                helper.integer("last-day", 1, 300),
+                helper.text("consent"));
     }
 
     private static Story.Way way(Entry path) {
@@ -180,7 +213,14 @@ class Stories implements ContentKind {
                 visit.maybeChoice("answered", Story.Answered.class).orElse(Story.Answered.NOTHING),
                 visit.maybeText("by").orElse(""),
                 visit.maybeText("wish").orElse(""),
+                visit.maybeBlock("other").map(Stories::other),
                 visit.maybeChoice("came", Story.Came.class).orElse(Story.Came.NOT_NOTED));
+    }
+
+    private static Story.Other other(Entry other) {
+        var made = new Story.Other(other.text("by"), other.text("wish"));
+        other.done();
+        return made;
     }
 
     private static LocalTime time(Entry visit) {
@@ -200,6 +240,7 @@ class Stories implements ContentKind {
                 told.texts("signs"),
                 told.yes("called"),
                 told.maybeText("note").orElse(""),
-                told.yes("read"));
+                told.yes("read"),
+                told.yes("team-only"));
     }
 }

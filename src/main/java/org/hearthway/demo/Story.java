@@ -6,6 +6,8 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hearthway.child.Helpers.Kind;
+import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Reason;
@@ -31,10 +33,25 @@ record Story(
         List<Kept> log,
         List<Said> said,
         List<Seen> visits,
-        List<Told> told) {
+        List<Told> told,
+        List<Helps> helpers) {
 
     /** Somebody who cares for the child. */
-    record Cares(String person, Reach reach) {}
+    record Cares(String person, Reach reach, Optional<Lives> lives) {}
+
+    /** What the clinic knows of that person's home; nights of the other week only when weeks take turns. */
+    record Lives(
+            String relation,
+            Authority authority,
+            String address,
+            Set<DayOfWeek> nights,
+            Set<DayOfWeek> otherNights,
+            boolean turns,
+            boolean keptApart,
+            String note) {}
+
+    /** Somebody who helps outside the clinic from a day on, with a caregiver's consent. */
+    record Helps(String person, Kind kind, int asked, int lastDay, String consent) {}
 
     /** The path, the day it began and why, and the days that the clinic fixed. */
     record Way(String pathway, int begun, String reason, String by, List<Fixed> fixed) {}
@@ -111,7 +128,11 @@ record Story(
             Answered answered,
             String by,
             String wish,
+            Optional<Other> other,
             Came came) {}
+
+    /** What another caregiver answered of the same visit, when it asks to move. */
+    record Other(String by, String wish) {}
 
     /** What the family answered. */
     enum Answered {
@@ -129,5 +150,6 @@ record Story(
     }
 
     /** A report after a call, or a note to the team when it names no sign; so many hours ago. */
-    record Told(int minutesAgo, String by, List<String> signs, boolean called, String note, boolean read) {}
+    record Told(
+            int minutesAgo, String by, List<String> signs, boolean called, String note, boolean read, boolean teamOnly) {}
 }

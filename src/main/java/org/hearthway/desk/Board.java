@@ -49,6 +49,8 @@ public record Board(List<Row> rows) {
         /** Somebody was reached by telephone; the answer is not noted yet. */
         CALLED(Group.WAITING),
         ASKED_TO_MOVE(Group.WAITING),
+        /** Caregivers said different things of one visit; the office settles it. */
+        DISAGREED(Group.WAITING),
         /** The visit is over; nobody noted whether the child came. */
         OVER(Group.WAITING),
         TO_CALL(Group.NOT_REACHED),

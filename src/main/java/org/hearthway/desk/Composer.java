@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,6 +35,11 @@ record Composer(Instant now, int soonDays, int outDays) {
     record Gap(ChildId child, Wanted wanted, Optional<Visit> misplaced) {}
 
     Board compose(List<Message> messages, List<Visit> visits, List<Gap> gaps) {
+        return compose(messages, visits, gaps, Set.of());
+    }
+
+    /** The same, with the visits of which caregivers said different things. */
+    Board compose(List<Message> messages, List<Visit> visits, List<Gap> gaps, Set<VisitId> disputed) {
         var byId = visits.stream().collect(Collectors.toMap(Visit::id, Function.identity(), (one, same) -> one));
         var byVisit = messages.stream()
                 .filter(message -> message.visit().isPresent())
@@ -41,9 +47,13 @@ record Composer(Instant now, int soonDays, int outDays) {
         var rows = new ArrayList<Row>();
         messages.stream()
                 .filter(message -> !isTakenUp(message, messages))
+                // a call to one of two who disagree would settle nothing: the visit itself stands here
+                .filter(message -> message.state() != State.TO_CALL
+                        || message.visit().filter(disputed::contains).isEmpty())
                 .forEach(message -> ofMessage(message, byId).ifPresent(rows::add));
-        visits.forEach(visit ->
-                ofVisit(visit, byVisit.getOrDefault(visit.id(), List.of())).ifPresent(rows::add));
+        visits.forEach(
+                visit -> ofVisit(visit, byVisit.getOrDefault(visit.id(), List.of()), disputed.contains(visit.id()))
+                        .ifPresent(rows::add));
         gaps.forEach(gap -> rows.add(ofGap(gap)));
         rows.sort(Comparator.comparing(Row::group).thenComparing(this::when).thenComparing(Row::id));
         return new Board(rows);
@@ -92,12 +102,15 @@ record Composer(Instant now, int soonDays, int outDays) {
         return visit.answer() != Visit.Answer.NONE || !visit.startsAt().isAfter(now);
     }
 
-    private Optional<Row> ofVisit(Visit visit, List<Message> messages) {
+    private Optional<Row> ofVisit(Visit visit, List<Message> messages, boolean disputed) {
         if (visit.state() != Visit.State.BOOKED) {
             return Optional.empty();
         }
         if (!visit.endsAt().isAfter(now)) {
             return Optional.of(row(visit, Case.OVER, last(messages)));
+        }
+        if (disputed) {
+            return Optional.of(row(visit, Case.DISAGREED, last(messages)));
         }
         if (visit.answer() == Visit.Answer.CONFIRMED || is(messages, State.TO_CALL)) {
             return Optional.empty();

@@ -98,8 +98,12 @@ public class Desk {
             gaps.of(child.id(), plan, refill, ofChild(viewer, child.id(), booked))
                     .forEach(open::add);
         }
-        var whole =
-                new Composer(now, content.soonDays(), content.outDays()).compose(outbox.board(viewer), booked, open);
+        var whole = new Composer(now, content.soonDays(), content.outDays())
+                .compose(
+                        outbox.board(viewer),
+                        booked,
+                        open,
+                        visits.disputed(viewer).keySet());
         return new Board(
                 whole.rows().stream().filter(row -> tellsTheTruth(viewer, row)).toList());
     }

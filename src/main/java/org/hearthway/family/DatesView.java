@@ -67,7 +67,8 @@ class DatesView extends FamilyPage {
             var card = new RefillCard(reader, fill.refillBy(), RefillCard.visit(coming), lines.lines());
             list.add(card);
         });
-        coming.forEach(visit -> list.add(new VisitCard(reader, visit, mayAnswer, answers(reader))));
+        coming.forEach(visit -> list.add(new VisitCard(
+                reader, visit, mayAnswer, visits.isDisputed(reader.viewer(), visit.id()), answers(reader))));
         var open = open(reader, coming);
         open.forEach(window -> list.add(new OpenVisit(reader, window, name(reader, window))));
         if (list.getComponentCount() == 0) {

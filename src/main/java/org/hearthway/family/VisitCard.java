@@ -27,7 +27,7 @@ class VisitCard extends Article {
 
     private final Div form = Tags.div("acts wide");
 
-    VisitCard(Reader reader, Visit visit, boolean mayAnswer, Answers answers) {
+    VisitCard(Reader reader, Visit visit, boolean mayAnswer, boolean disputed, Answers answers) {
         addClassName("hw-visit");
         var day = visit.start().toLocalDate();
         add(Tags.div(
@@ -53,6 +53,9 @@ class VisitCard extends Article {
         }
         words.add(state(reader, visit));
         add(words);
+        if (disputed) {
+            add(Bits.strip("quiet wide", Icon.INFO, reader.say("family.dates.disputed")));
+        }
         if (mayAnswer) {
             act(reader, visit, answers);
         }

@@ -1,9 +1,12 @@
 package org.hearthway.visit;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 
@@ -12,6 +15,16 @@ public interface Visits {
 
     /** What a coordinator books. */
     record Booking(String kind, LocalDateTime start, int minutes, String place, Optional<String> purpose) {}
+
+    /**
+     * What one caregiver said of the time that a visit has now.
+     *
+     * @param by who said it
+     * @param answer yes, or asked to move
+     * @param wish what suits better, when asked to move
+     * @param at when
+     */
+    record Given(AccountId by, Visit.Answer answer, String wish, Instant at) {}
 
     /** The kinds of visit, by English name. */
     List<VisitKind> kinds();
@@ -22,11 +35,20 @@ public interface Visits {
     /** A child's visits of the past, newest first, at most {@code limit}. */
     List<Visit> past(Viewer viewer, ChildId child, int limit);
 
+    /**
+     * The visits to come of which caregivers said different things, with all that they said; for staff. The slot stays
+     * until the office settles it: says yes, moves or cancels.
+     */
+    Map<VisitId, List<Given>> disputed(Viewer viewer);
+
+    /** Whether caregivers said different things of a visit; tells not what. */
+    boolean isDisputed(Viewer viewer, VisitId visit);
+
     /** All booked visits from the first day to the last, both included, soonest first; for staff and the machine. */
     List<Visit> between(Viewer viewer, LocalDate from, LocalDate until);
 
     /**
-     * One visit.
+     * One visit. A caregiver is told what the caregiver itself said of it, not what another one wrote.
      *
      * @throws org.hearthway.base.NotAvailable when there is none or it is not this viewer's
      */

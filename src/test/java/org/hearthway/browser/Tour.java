@@ -29,7 +29,9 @@ final class Tour {
         ADMINISTRATOR("administrator@larkmoor.example", "Juno"),
         PARENT("dana@family.example", "Juno"),
         PARENT_OF_TWO("marisol@family.example", "Noor"),
-        VIEW_ONLY("ruth@family.example", "Juno");
+        VIEW_ONLY("ruth@family.example", "Juno"),
+        TWO_HOMES("folake@family.example", "Bram"),
+        HELPER("odile@school.example", "Bram");
 
         final String mail;
         final String child;
@@ -40,7 +42,7 @@ final class Tour {
         }
 
         boolean isFamily() {
-            return mail.endsWith("@family.example");
+            return mail.endsWith("@family.example") || this == HELPER;
         }
     }
 
@@ -75,7 +77,7 @@ final class Tour {
 
     /** The clinic's places of the other roles, with the same child. Staff may look at a family's places. */
     Map<String, String> placesOfOthers(Person person) {
-        return places(person, screen -> !isFor(person, screen) && !isFamilys(screen));
+        return places(person, screen -> !isFor(person, screen) && (person == Person.HELPER || !isFamilys(screen)));
     }
 
     /** Every place of the program, once. */
@@ -88,7 +90,7 @@ final class Tour {
         for (var screen : SCREENS) {
             var route = screen.getAnnotation(Route.class).value();
             var place = route.replace(":child", child(person.child).toString())
-                    .replace(":exercise", person.child.equals("Noor") ? "butterfly" : "bridge");
+                    .replace(":exercise", exercise(person.child));
             if (!place.contains(":") && wanted.test(screen)) {
                 places.put(name(route), "/" + place);
             }
@@ -96,7 +98,19 @@ final class Tour {
         return places;
     }
 
+    /** One that is planned every day. */
+    private static String exercise(String child) {
+        return switch (child) {
+            case "Noor" -> "butterfly";
+            case "Bram" -> "calf-wall";
+            default -> "bridge";
+        };
+    }
+
     private static boolean isFor(Person person, Class<?> screen) {
+        if (person == Person.HELPER) {
+            return isHelpers(screen);
+        }
         if (person.isFamily()) {
             return isFamilys(screen);
         }
@@ -108,9 +122,13 @@ final class Tour {
         return screen.getAnnotation(Route.class).value().startsWith("my/");
     }
 
+    private static boolean isHelpers(Class<?> screen) {
+        return screen.getAnnotation(Route.class).value().startsWith("help/");
+    }
+
     private static String name(String route) {
         return route.replaceAll("/?:\\w+[?*]?", "")
-                .replaceAll("^(my|staff)/?", "")
+                .replaceAll("^(my|staff|help)/?", "")
                 .replace('/', '-');
     }
 

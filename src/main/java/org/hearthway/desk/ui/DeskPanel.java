@@ -28,6 +28,7 @@ import org.hearthway.reminder.Outbox.Message;
 import org.hearthway.reminder.Outbox.State;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.VisitKind;
+import org.hearthway.visit.Visits;
 import org.hearthway.words.Words;
 
 /** Beside the list: the text itself, to whom, what happened so far, and what can be done about one row. */
@@ -58,17 +59,26 @@ final class DeskPanel {
      * @param family the caregivers
      * @param kinds kinds of visit that can be booked
      * @param firstDay the first open day to propose
+     * @param answers what caregivers said of the visit, when that differs
      */
     record Beside(
-            String name, List<Message> messages, List<Account> family, List<VisitKind> kinds, LocalDate firstDay) {}
+            String name,
+            List<Message> messages,
+            List<Account> family,
+            List<VisitKind> kinds,
+            LocalDate firstDay,
+            List<Visits.Given> answers) {}
 
     List<Component> draw(Row row, Beside beside) {
         var parts = new java.util.ArrayList<Component>();
         row.wanted().ifPresent(wanted -> parts.add(toBook(row, wanted, beside)));
-        if (row.message().isPresent() && row.says() != Case.ASKED_TO_MOVE && row.says() != Case.OVER) {
+        if (row.message().isPresent()
+                && row.says() != Case.ASKED_TO_MOVE
+                && row.says() != Case.DISAGREED
+                && row.says() != Case.OVER) {
             parts.add(message(row, row.message().get(), beside));
         }
-        row.visit().ifPresent(visit -> parts.add(visit(row, visit)));
+        row.visit().ifPresent(visit -> parts.add(visit(row, visit, beside)));
         parts.add(family(beside));
         var history = history(row, beside.messages());
         if (!history.isEmpty()) {
@@ -149,15 +159,19 @@ final class DeskPanel {
         }
     }
 
-    private Section visit(Row row, Visit visit) {
+    private Section visit(Row row, Visit visit, Beside beside) {
         var sheet = sheet(say("desk.panel.visit"));
         var kind = visit.kind().name().in(language);
         sheet.add(Tags.p("hw-b", kind + " · " + deskWords.start(language, visit)));
         var place = visit.place().isBlank() ? "" : " · " + visit.place();
         sheet.add(
                 Tags.p("hw-sub u-mb2", say("desk.panel.visit-with", visit.kind().with(), visit.minutes()) + place));
-        sheet.add(Tags.p("hw-s", say("desk.answer." + visit.answer().name())));
-        if (!visit.wish().isBlank()) {
+        if (row.says() == Case.DISAGREED) {
+            sheet.add(Tags.p("hw-s", say("desk.disagreed")), bothAnswers(beside));
+        } else {
+            sheet.add(Tags.p("hw-s", say("desk.answer." + visit.answer().name())));
+        }
+        if (row.says() != Case.DISAGREED && !visit.wish().isBlank()) {
             sheet.add(Tags.div("hw-letter u-my2", Tags.p("", say("desk.wish", visit.wish()))));
         }
         if (row.says() == Case.OVER) {
@@ -172,13 +186,40 @@ final class DeskPanel {
         if (visit.answer() != Visit.Answer.CONFIRMED) {
             sheet.add(Tags.div(
                     "u-mt3",
-                    Keys.press(Tags.button("plain", say("desk.said-yes"), pressed -> acts.saidYes(visit)), "y")));
+                    Keys.press(
+                            Tags.button(
+                                    "plain",
+                                    say(row.says() == Case.DISAGREED ? "desk.settle-yes" : "desk.said-yes"),
+                                    pressed -> acts.saidYes(visit)),
+                            "y")));
         }
         var move = new VisitForm(words, language).moving(visit, start -> acts.move(visit, start));
-        sheet.add(details("desk.move", row.says() == Case.ASKED_TO_MOVE, move));
+        sheet.add(details("desk.move", row.says() == Case.ASKED_TO_MOVE || row.says() == Case.DISAGREED, move));
         var cancel = Tags.button("plain", say("desk.cancel.do"), pressed -> acts.cancel(visit));
         sheet.add(details("desk.cancel", false, Tags.p("hw-sub u-mb2", say("desk.cancel.says")), cancel));
         return sheet;
+    }
+
+    /** Who said what and when, each in a line of its own. */
+    private Component bothAnswers(Beside beside) {
+        var list = new OrderedList();
+        list.addClassNames("hw-s", "u-list", "hw-answers");
+        for (var given : beside.answers()) {
+            var name = beside.family().stream()
+                    .filter(person -> person.id().equals(given.by()))
+                    .map(Account::name)
+                    .findFirst()
+                    .orElseGet(() -> say("desk.somebody"));
+            var item = new ListItem(
+                    Tags.span("hw-b", name),
+                    Tags.span("", say("desk.said." + given.answer().name())),
+                    Tags.span("hw-sub", deskWords.moment(language, given.at())));
+            if (!given.wish().isBlank()) {
+                item.add(Tags.div("hw-letter", Tags.p("", given.wish())));
+            }
+            list.add(item);
+        }
+        return list;
     }
 
     private NativeDetails details(String key, boolean open, Component... inside) {

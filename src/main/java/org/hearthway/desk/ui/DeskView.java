@@ -32,6 +32,7 @@ import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.desk.Board;
 import org.hearthway.desk.Board.Row;
 import org.hearthway.desk.Desk;
 import org.hearthway.parts.KeyBar;
@@ -168,7 +169,15 @@ class DeskView extends Div implements BeforeEnterObserver, HasDynamicTitle, Desk
                 desk.messages(viewer, row.child()),
                 family(row.child()),
                 visits.kinds(),
-                calendar.onOrAfter(first));
+                calendar.onOrAfter(first),
+                row.says() == Board.Case.DISAGREED ? answers(row) : List.of());
+    }
+
+    private List<Visits.Given> answers(Row row) {
+        return row.visit()
+                .map(Visit::id)
+                .map(id -> visits.disputed(viewer).getOrDefault(id, List.of()))
+                .orElse(List.of());
     }
 
     private List<Account> family(ChildId child) {

@@ -89,7 +89,7 @@ class DeskWords {
                         ? Icon.PHONE
                         : Icon.MAIL;
             case CALLED, TO_CALL, FAILED, NOBODY_ASKED -> Icon.PHONE;
-            case ASKED_TO_MOVE -> Icon.MOVE;
+            case ASKED_TO_MOVE, DISAGREED -> Icon.MOVE;
             case OVER -> Icon.HOURS;
             case NOT_BOOKED, OUTSIDE_WINDOW -> Icon.DATES;
         };
@@ -117,7 +117,7 @@ class DeskWords {
                         .filter(wish -> !wish.isBlank())
                         .map(wish -> words.say(language, "desk.how.wish", wish))
                         .orElseGet(() -> words.say(language, "desk.how.no-wish"));
-            case OVER, NOBODY_ASKED ->
+            case OVER, NOBODY_ASKED, DISAGREED ->
                 words.say(language, "desk.how." + row.says().name());
             case NOT_BOOKED, OUTSIDE_WINDOW ->
                 row.wanted()
@@ -154,7 +154,7 @@ class DeskWords {
                 row.message()
                         .map(message -> words.say(language, "desk.when.tries", since(message.due()), message.tries()))
                         .orElse("");
-            case ASKED_TO_MOVE, NOBODY_ASKED ->
+            case ASKED_TO_MOVE, DISAGREED, NOBODY_ASKED ->
                 row.visit()
                         .map(visit -> words.say(
                                 language,
@@ -186,6 +186,12 @@ class DeskWords {
 
     private static java.time.ZonedDateTime local(Message message) {
         return message.due().atZone(message.zone());
+    }
+
+    /** A moment by the clinic's clock. */
+    String moment(Language language, Instant at) {
+        var local = at.atZone(zone);
+        return words.say(language, "desk.day-time", day(language, local.toLocalDate()), local.toLocalTime());
     }
 
     /** The moment by the family's clock; the zone is named where it differs from the clinic's. */

@@ -118,12 +118,13 @@ class AnswerDoor {
             return gone(response, model);
         }
         var id = new VisitId(link.get().subject());
-        var visit = visits.get(Family.MACHINE, id);
+        var holder = holder(link.get().id(), id);
+        var visit = visits.get(holder, id);
         if (face(visit) == Face.CANCELLED || face(visit) == Face.OVER) {
             return show(token, request, response, model);
         }
         try {
-            act.on(new Viewer.LinkHolder(link.get().id(), visit.child()), id);
+            act.on(holder, id);
             return page(token, request);
         } catch (Overtaken moved) {
             model.addAttribute("overtaken", true);
@@ -135,13 +136,21 @@ class AnswerDoor {
         return show(token, request, response, model);
     }
 
+    private Viewer holder(java.util.UUID link, VisitId visit) {
+        var person = rows.readerOf(link).flatMap(OutboxRows.Reader::person);
+        return new Viewer.LinkHolder(link, visits.get(Family.MACHINE, visit).child(), person);
+    }
+
     private String show(String token, HttpServletRequest request, HttpServletResponse response, Model model) {
         var link = links.open(Links.Purpose.ANSWER_VISIT, token);
         if (link.isEmpty()) {
             return gone(response, model);
         }
-        var visit = visits.get(Family.MACHINE, new VisitId(link.get().subject()));
-        var reader = rows.readerOf(link.get().id()).orElseGet(() -> new OutboxRows.Reader(Language.EN, clinic.zone()));
+        var id = new VisitId(link.get().subject());
+        // the person sees its own answer, not what another caregiver wrote
+        var visit = visits.get(holder(link.get().id(), id), id);
+        var reader = rows.readerOf(link.get().id())
+                .orElseGet(() -> new OutboxRows.Reader(Language.EN, clinic.zone(), Optional.empty()));
         // the language asked for on the page wins over the person's own
         var language = asked(request).orElse(reader.language());
         model.addAttribute("say", words.in(language));

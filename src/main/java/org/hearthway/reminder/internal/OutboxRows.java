@@ -193,14 +193,17 @@ class OutboxRows {
     }
 
     /** How the person whom a link was made for reads: the language, and whose clock. */
-    record Reader(Language language, ZoneId zone) {}
+    record Reader(Language language, ZoneId zone, Optional<AccountId> person) {}
 
     /** Whom a link was made for. */
     Optional<Reader> readerOf(UUID link) {
-        return db.sql("select language, zone from outbox_message where link = ? order by created_at desc limit 1")
+        return db.sql(
+                        "select language, zone, person from outbox_message where link = ? order by created_at desc limit 1")
                 .param(link)
-                .query((row, number) ->
-                        new Reader(language(row.getString("language")), ZoneId.of(row.getString("zone"))))
+                .query((row, number) -> new Reader(
+                        language(row.getString("language")),
+                        ZoneId.of(row.getString("zone")),
+                        Optional.of(new AccountId(row.getObject("person", UUID.class)))))
                 .optional();
     }
 

@@ -5,6 +5,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
@@ -34,6 +38,7 @@ import org.springframework.transaction.annotation.Transactional;
 class BookedVisits implements Visits {
 
     private final VisitStore store;
+    private final SaidOfVisits said;
     private final VisitKinds kinds;
     private final BookingRules rules;
     private final Gate gate;
@@ -44,6 +49,7 @@ class BookedVisits implements Visits {
 
     BookedVisits(
             VisitStore store,
+            SaidOfVisits said,
             VisitKinds kinds,
             BookingRules rules,
             Gate gate,
@@ -52,6 +58,7 @@ class BookedVisits implements Visits {
             Clock clock,
             ApplicationEventPublisher events) {
         this.store = store;
+        this.said = said;
         this.kinds = kinds;
         this.rules = rules;
         this.gate = gate;
@@ -71,9 +78,12 @@ class BookedVisits implements Visits {
     public List<Visit> upcoming(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
         var now = clock.instant();
-        return store.ofChild(child).stream()
-                .filter(visit -> visit.state() == State.BOOKED && visit.endsAt().isAfter(now))
-                .toList();
+        return asSeenBy(
+                viewer,
+                store.ofChild(child).stream()
+                        .filter(visit ->
+                                visit.state() == State.BOOKED && visit.endsAt().isAfter(now))
+                        .toList());
     }
 
     @Override
@@ -81,12 +91,15 @@ class BookedVisits implements Visits {
     public List<Visit> past(Viewer viewer, ChildId child, int limit) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
         var now = clock.instant();
-        return store.ofChild(child).stream()
-                .filter(visit -> visit.state() != State.CANCELLED
-                        && (visit.state() != State.BOOKED || !visit.endsAt().isAfter(now)))
-                .sorted(Comparator.comparing(Visit::start).reversed())
-                .limit(limit)
-                .toList();
+        return asSeenBy(
+                viewer,
+                store.ofChild(child).stream()
+                        .filter(visit -> visit.state() != State.CANCELLED
+                                && (visit.state() != State.BOOKED
+                                        || !visit.endsAt().isAfter(now)))
+                        .sorted(Comparator.comparing(Visit::start).reversed())
+                        .limit(limit)
+                        .toList());
     }
 
     @Override
@@ -103,7 +116,7 @@ class BookedVisits implements Visits {
         // a link is for answering one visit and opens nothing else of the family's pages
         var action = viewer instanceof Viewer.LinkHolder ? Action.ANSWER_VISIT : Action.SEE_FAMILY_PAGES;
         gate.require(viewer, action, visit.child());
-        return visit;
+        return speaker(viewer).isEmpty() ? visit : asSeenBy(viewer, visit, said.standing(visit));
     }
 
     @Override
@@ -180,6 +193,10 @@ class BookedVisits implements Visits {
         answer(viewer, id, sequence, Answer.ASKED_TO_MOVE, wish);
     }
 
+    /**
+     * Each caregiver's own word is kept beside the others'. While one of them asks to move, the visit stands as asked to
+     * move, whoever says yes; what the office says settles it.
+     */
     private void answer(Viewer viewer, VisitId id, int sequence, Answer answer, String typed) {
         var old = toChange(viewer, Action.ANSWER_VISIT, id);
         var wish = typed.strip();
@@ -190,12 +207,113 @@ class BookedVisits implements Visits {
             throw new Overtaken();
         }
         rules.checkWish(wish);
-        if (old.answer() == answer && old.wish().equals(wish)) {
+        var speaker = speaker(viewer);
+        var before = said.standing(old);
+        if (isSaidAlready(old, before, speaker, answer, wish)) {
             // the same answer twice, as two taps on a slow phone send it, is one answer
             return;
         }
-        store.insertVersion(next(old, old.start(), answer, wish, State.BOOKED, sequence), viewer, now);
+        said.add(old, speaker, answer, wish, viewer, now);
+        var asks = speaker.isEmpty() || answer == Answer.ASKED_TO_MOVE
+                ? Optional.<Given>empty()
+                : before.stream()
+                        .filter(given -> !speaker.equals(Optional.of(given.by())))
+                        .filter(given -> given.answer() == Answer.ASKED_TO_MOVE)
+                        .max(Comparator.comparing(Given::at));
+        store.insertVersion(
+                next(
+                        old,
+                        old.start(),
+                        asks.map(Given::answer).orElse(answer),
+                        asks.map(Given::wish).orElse(wish),
+                        State.BOOKED,
+                        sequence),
+                viewer,
+                now);
         events.publishEvent(new VisitAnswered(old.child(), viewer, now, id.value(), answer == Answer.CONFIRMED));
+    }
+
+    private static boolean isSaidAlready(
+            Visit visit, List<Given> said, Optional<AccountId> speaker, Answer answer, String wish) {
+        return speaker.map(person -> said.stream()
+                        .filter(given -> given.by().equals(person))
+                        .anyMatch(given ->
+                                given.answer() == answer && given.wish().equals(wish)))
+                .orElseGet(() -> !SaidOfVisits.differ(said)
+                        && visit.answer() == answer
+                        && visit.wish().equals(wish));
+    }
+
+    /** The caregiver who speaks; nobody when the office does. */
+    private static Optional<AccountId> speaker(Viewer viewer) {
+        if (viewer instanceof Viewer.Person person) {
+            return person.isStaff() ? Optional.empty() : Optional.of(person.account());
+        }
+        // whoever holds a link that names nobody speaks as that link
+        return viewer instanceof Viewer.LinkHolder holder
+                ? Optional.of(holder.person().orElseGet(() -> new AccountId(holder.link())))
+                : Optional.empty();
+    }
+
+    /** A caregiver sees its own answer; of another's only that there is a yes, never the words of a wish. */
+    private static Visit asSeenBy(Viewer viewer, Visit visit, List<Given> said) {
+        var speaker = speaker(viewer);
+        if (speaker.isEmpty() || said.isEmpty()) {
+            return visit;
+        }
+        var own = said.stream()
+                .filter(given -> speaker.equals(Optional.of(given.by())))
+                .findFirst();
+        var answer =
+                own.map(Given::answer).orElse(visit.answer() == Answer.ASKED_TO_MOVE ? Answer.NONE : visit.answer());
+        return new Visit(
+                visit.id(),
+                visit.child(),
+                visit.kind(),
+                visit.start(),
+                visit.zone(),
+                visit.minutes(),
+                visit.place(),
+                visit.purpose(),
+                answer,
+                own.map(Given::wish).orElse(""),
+                visit.state(),
+                visit.sequence(),
+                visit.version());
+    }
+
+    private List<Visit> asSeenBy(Viewer viewer, List<Visit> visits) {
+        if (speaker(viewer).isEmpty()) {
+            return visits;
+        }
+        var standing = said.standing(visits);
+        return visits.stream()
+                .map(visit -> asSeenBy(viewer, visit, standing.getOrDefault(visit.id(), List.of())))
+                .toList();
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Map<VisitId, List<Given>> disputed(Viewer viewer) {
+        gate.require(viewer, Action.LIST_CHILDREN);
+        var now = clock.instant();
+        var today = LocalDate.ofInstant(now, clinic.zone());
+        var coming = store
+                .bookedBetween(
+                        today.atStartOfDay(),
+                        today.plusYears(BookingRules.YEARS_AHEAD + 1L).atStartOfDay())
+                .stream()
+                .filter(visit -> visit.endsAt().isAfter(now))
+                .toList();
+        return said.standing(coming).entrySet().stream()
+                .filter(visit -> SaidOfVisits.differ(visit.getValue()))
+                .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, visit -> List.copyOf(visit.getValue())));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public boolean isDisputed(Viewer viewer, VisitId id) {
+        return SaidOfVisits.differ(said.standing(get(viewer, id)));
     }
 
     private Visit toChange(Viewer viewer, Action action, VisitId id) {
