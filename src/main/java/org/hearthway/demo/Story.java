@@ -149,7 +149,13 @@ record Story(
         CANCELLED
     }
 
-    /** A report after a call, or a note to the team when it names no sign; so many hours ago. */
+    /** A report after a call, or a note to the team when it names no sign; so many minutes ago. */
     record Told(
-            int minutesAgo, String by, List<String> signs, boolean called, String note, boolean read, boolean teamOnly) {}
+            int minutesAgo,
+            String by,
+            List<String> signs,
+            boolean called,
+            String note,
+            boolean read,
+            boolean teamOnly) {}
 }
