@@ -41,7 +41,7 @@ class EveryScreenIT {
                 .places(person)
                 .forEach((name, place) -> soft.assertThatCode(() -> {
                             browser.resize(person.isFamily() ? 390 : 1280, 844, person.isFamily());
-                            browser.open(place).accessible(name);
+                            browser.go(place).accessible(name);
                             // the narrowest phone of a family; a nurse has a common one
                             browser.resize(person.isFamily() ? 320 : 390, 640, person.isFamily());
                             browser.fitsItsWidth(name);

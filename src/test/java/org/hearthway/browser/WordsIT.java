@@ -68,7 +68,7 @@ class WordsIT {
         Tour.signIn(browser.forget(), person.mail);
         var strange = new ArrayList<String>();
         new Tour(clinic).places(person).forEach((name, place) -> {
-            browser.open(place);
+            browser.go(place);
             strange.addAll(strangeOn(name, String.valueOf(browser.run(READ))));
         });
         assertThat(strange).isEmpty();
