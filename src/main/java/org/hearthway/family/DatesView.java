@@ -34,9 +34,17 @@ class DatesView extends FamilyPage {
     private final transient Gate gate;
     private final transient CallLines lines;
     private final transient Pause pauses;
+    private final transient Alongside alongside;
 
     DatesView(
-            Readers readers, Visits visits, FamilyPlans plans, Pumps pumps, Gate gate, CallLines lines, Pause pauses) {
+            Readers readers,
+            Visits visits,
+            FamilyPlans plans,
+            Pumps pumps,
+            Gate gate,
+            CallLines lines,
+            Pause pauses,
+            Alongside alongside) {
         super(readers);
         this.visits = visits;
         this.plans = plans;
@@ -44,6 +52,7 @@ class DatesView extends FamilyPage {
         this.gate = gate;
         this.lines = lines;
         this.pauses = pauses;
+        this.alongside = alongside;
     }
 
     @Override
@@ -77,6 +86,7 @@ class DatesView extends FamilyPage {
         if (!open.isEmpty()) {
             list.add(Bits.strip("quiet", Icon.INFO, reader.say("family.dates.we-send")));
         }
+        alongside.link(reader).ifPresent(list::add);
         if (!mayAnswer) {
             list.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
         }

@@ -19,11 +19,13 @@ class PathView extends FamilyPage {
 
     private final transient FamilyPlans plans;
     private final transient Visits visits;
+    private final transient Alongside alongside;
 
-    PathView(Readers readers, FamilyPlans plans, Visits visits) {
+    PathView(Readers readers, FamilyPlans plans, Visits visits, Alongside alongside) {
         super(readers);
         this.plans = plans;
         this.visits = visits;
+        this.alongside = alongside;
     }
 
     @Override
@@ -39,6 +41,7 @@ class PathView extends FamilyPage {
     @Override
     void draw(Reader reader) {
         plans.plan(reader).ifPresentOrElse(plan -> way(reader, plan), () -> add(none(reader)));
+        alongside.link(reader).ifPresent(link -> add(Tags.div("u-mt5", link)));
     }
 
     private Component none(Reader reader) {

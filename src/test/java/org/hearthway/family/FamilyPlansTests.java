@@ -19,6 +19,7 @@ import org.hearthway.visit.Visits;
 import org.hearthway.words.Words;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.support.StaticListableBeanFactory;
 
 /** In a real clinic no family reads the words of a path that nobody of the clinic has accepted. */
 @HearthwayTest
@@ -64,7 +65,8 @@ class FamilyPlansTests {
     }
 
     private String page(Reader reader) {
-        var page = new PathView(readers, familyPlans, visits);
+        var nothing = new StaticListableBeanFactory().getBeanProvider(AlongsideSection.class);
+        var page = new PathView(readers, familyPlans, visits, new Alongside(nothing));
         page.draw(reader);
         return page.getElement().getTextRecursively()
                 + facts.pair(reader).getElement().getTextRecursively();
