@@ -46,6 +46,8 @@ public enum Action {
     LIST_CHILDREN(false),
     /** Enter a new child. */
     ENTER_CHILD(false),
+    /** Put two entries of one child together, and take it back. */
+    MERGE_CHILDREN(false),
     /** See the list of accounts, invite, disable, renew a link. */
     MANAGE_ACCOUNTS(false),
     /** See clinic settings; accept or send back family content. */

@@ -28,6 +28,11 @@ abstract class FamilyPage extends Div implements BeforeEnterObserver, HasDynamic
     public void beforeEnter(BeforeEnterEvent event) {
         parameters = event.getRouteParameters();
         query = event.getLocation().getQueryParameters();
+        var goesOn = readers.goesOnAs(parameter("child"));
+        if (goesOn.isPresent()) {
+            event.forwardTo(event.getLocation().getPath().replace(parameter("child"), goesOn.get().toString()));
+            return;
+        }
         refresh();
     }
 

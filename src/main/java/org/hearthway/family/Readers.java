@@ -2,6 +2,7 @@ package org.hearthway.family;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import org.hearthway.access.SignedIn;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Language;
@@ -10,6 +11,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Helpers;
+import org.hearthway.child.Merges;
 import org.hearthway.words.Words;
 import org.springframework.stereotype.Component;
 
@@ -20,13 +22,16 @@ class Readers {
     private final SignedIn signedIn;
     private final ChildRegister children;
     private final Helpers helpers;
+    private final Merges merges;
     private final Words words;
     private final Clock clock;
 
-    Readers(SignedIn signedIn, ChildRegister children, Helpers helpers, Words words, Clock clock) {
+    Readers(
+            SignedIn signedIn, ChildRegister children, Helpers helpers, Merges merges, Words words, Clock clock) {
         this.signedIn = signedIn;
         this.children = children;
         this.helpers = helpers;
+        this.merges = merges;
         this.words = words;
         this.clock = clock;
     }
@@ -51,6 +56,11 @@ class Readers {
         var viewer = signedIn.require();
         var id = ChildId.parse(child).orElseThrow(NotAvailable::new);
         return new Reader(viewer, helpers.glimpse(viewer, id), Reader.HELPER, clock.instant(), words);
+    }
+
+    /** Where an address leads whose child was entered twice, see {@link Merges}. */
+    Optional<ChildId> goesOnAs(String child) {
+        return ChildId.parse(child).flatMap(id -> merges.goesOnAs(signedIn.require(), id));
     }
 
     List<Helpers.Glimpse> helped(Viewer.Person viewer) {

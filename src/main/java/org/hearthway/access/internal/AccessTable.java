@@ -13,6 +13,7 @@ import static org.hearthway.base.Action.LIST_CHILDREN;
 import static org.hearthway.base.Action.LOG_SESSION;
 import static org.hearthway.base.Action.MANAGE_ACCOUNTS;
 import static org.hearthway.base.Action.MANAGE_CLINIC;
+import static org.hearthway.base.Action.MERGE_CHILDREN;
 import static org.hearthway.base.Action.RECORD_DEVICE;
 import static org.hearthway.base.Action.RECORD_PUMP;
 import static org.hearthway.base.Action.REPORT;
@@ -125,6 +126,7 @@ final class AccessTable {
                         CHANGE_CHILD,
                         LINK_CAREGIVER,
                         LINK_HELPER,
+                        MERGE_CHILDREN,
                         MANAGE_ACCOUNTS,
                         MANAGE_CLINIC);
         };

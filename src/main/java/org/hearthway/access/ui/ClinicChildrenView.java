@@ -74,6 +74,10 @@ class ClinicChildrenView extends ClinicPage implements BeforeEnterObserver {
                         "hw-button plain wide",
                         "staff/clinic/child/" + child.id() + "/family",
                         say("access.homes.open")),
+                Tags.link(
+                        "hw-button plain wide",
+                        "staff/clinic/child/" + child.id() + "/merge",
+                        say("access.merge.open")),
                 Tags.link("hw-button text", PLACE, say("access.child.another")));
     }
 

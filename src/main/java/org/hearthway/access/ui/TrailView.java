@@ -10,6 +10,7 @@ import org.hearthway.access.SignedIn;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Merges;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
@@ -26,6 +27,7 @@ class TrailView extends ClinicPage {
             AuditTrail trail,
             Accounts accounts,
             ChildRegister register,
+            Merges merges,
             ClinicSettings clinic,
             Words words,
             SignedIn signedIn) {
@@ -34,7 +36,11 @@ class TrailView extends ClinicPage {
         var viewer = viewer();
         var tell = new TrailWords(words, language, new People(accounts));
         var names = new HashMap<String, String>();
-        var children = register.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName));
+        var children = new HashMap<>(
+                register.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName)));
+        merges.standing(viewer)
+                .forEach(merged ->
+                        children.put(merged.folded().id(), merged.folded().fullName()));
         var table = table(say("access.clinic.trail"), "access.trail.", "at", "who", "child", "what");
         for (var line : trail.newest(viewer, LINES)) {
             var at = LocalDateTime.ofInstant(line.at(), clinic.zone());

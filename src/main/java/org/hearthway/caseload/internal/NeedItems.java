@@ -83,7 +83,8 @@ class NeedItems {
     List<ChildId> childrenWaiting() {
         return jdbc
                 .sql("select distinct child from need_item where left_at is null and rule = 'SIGN'"
-                        + " and urgency in ('NOW', 'URGENT') and owner is null and seen_by is null")
+                        + " and urgency in ('NOW', 'URGENT') and owner is null and seen_by is null"
+                        + " and child in (select id from child_present)")
                 .query(UUID.class)
                 .list()
                 .stream()

@@ -29,6 +29,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Merges;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.paper.EmergencySheets;
 import org.hearthway.parts.Tags;
@@ -55,6 +56,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
     private static final List<String> TABS = List.of("path", "program", "pump", "device", "signs", "family");
 
     private final transient ChildRegister children;
+    private final transient Merges merges;
     private final transient Plans plans;
     private final transient Visits visits;
     private final transient Signs signs;
@@ -75,6 +77,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
 
     FolderLayout(
             ChildRegister children,
+            Merges merges,
             Plans plans,
             Visits visits,
             Signs signs,
@@ -88,6 +91,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
             Clock clock,
             SignedIn signedIn) {
         this.children = children;
+        this.merges = merges;
         this.plans = plans;
         this.visits = visits;
         this.signs = signs;
@@ -113,6 +117,11 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
     public void beforeEnter(BeforeEnterEvent event) {
         var child =
                 event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
+        var goesOn = merges.goesOnAs(viewer, child);
+        if (goesOn.isPresent()) {
+            event.forwardTo(event.getLocation().getPath().replace(child.toString(), goesOn.get().toString()));
+            return;
+        }
         gate.require(viewer, Action.SEE_FOLDER, child);
         if (!child.equals(opened)) {
             trail.looked(viewer, child, "folder");

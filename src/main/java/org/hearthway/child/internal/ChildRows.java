@@ -41,6 +41,7 @@ class ChildRows implements ChildRegister {
               v.gestation_weeks, v.gestation_days, v.gmfcs, v.skin_tone, v.allergies_asked, v.allergies, v.interpreter
             from child c join child_version v on v.child = c.id and v.version = c.version
             """;
+    private static final String PRESENT = " c.id in (select id from child_present) ";
 
     private final JdbcClient jdbc;
     private final Gate gate;
@@ -61,7 +62,7 @@ class ChildRows implements ChildRegister {
     @Transactional(readOnly = true)
     public List<Child> all(Viewer viewer) {
         gate.require(viewer, Action.LIST_CHILDREN);
-        return jdbc.sql(SELECT + " order by v.family_name, v.used_name, c.id")
+        return jdbc.sql(SELECT + " where" + PRESENT + "order by v.family_name, v.used_name, c.id")
                 .query(ChildRows::child)
                 .list();
     }
@@ -92,6 +93,21 @@ class ChildRows implements ChildRegister {
                 .param("id", child.value())
                 .query(ChildRows::child)
                 .optional();
+    }
+
+    /** A child whether folded or not, as the history of merges names it. */
+    Child folded(ChildId child) {
+        return find(child).orElseThrow(NotAvailable::new);
+    }
+
+    /** The entry into which this one was folded, if it was. */
+    Optional<ChildId> goesOnAs(ChildId child) {
+        return jdbc
+                .sql("select folded_into from child where id = :id and folded_into is not null")
+                .param("id", child.value())
+                .query(UUID.class)
+                .optional()
+                .map(ChildId::new);
     }
 
     @Override
@@ -182,7 +198,7 @@ class ChildRows implements ChildRegister {
     @Transactional(readOnly = true)
     public List<Alike> alike(Viewer viewer, ChildData data) {
         gate.require(viewer, Action.ENTER_CHILD);
-        return jdbc.sql(SELECT + " order by v.family_name, v.used_name, c.id").query(ChildRows::child).list().stream()
+        return jdbc.sql(SELECT + " where" + PRESENT + "order by v.family_name, v.used_name, c.id").query(ChildRows::child).list().stream()
                 .map(child -> new Alike(child, Resemblance.between(child.data(), data)))
                 .filter(alike -> !alike.why().isEmpty())
                 .collect(Collectors.toList());

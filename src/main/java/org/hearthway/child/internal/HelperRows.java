@@ -145,7 +145,15 @@ class HelperRows implements Helpers {
 
     @Override
     public boolean reaches(AccountId account, ChildId child) {
-        return latest(account, child).filter(helper -> !helper.over()).isPresent();
+        return latest(account, child).filter(helper -> !helper.over()).isPresent() && present(child);
+    }
+
+    private boolean present(ChildId child) {
+        return jdbc.sql("select count(*) from child_present where id = :id")
+                        .param("id", child.value())
+                        .query(Long.class)
+                        .single()
+                > 0;
     }
 
     private Optional<Helper> latest(AccountId account, ChildId child) {

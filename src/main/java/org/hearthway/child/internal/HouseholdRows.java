@@ -61,13 +61,13 @@ class HouseholdRows implements Households {
     public Optional<Reach> reach(AccountId account, ChildId child) {
         return latest(account, child)
                 .map(Latest::reach)
-                .filter(r -> !r.equals(ENDED))
+                .filter(r -> !r.equals(ENDED) && exists(child))
                 .map(Reach::valueOf);
     }
 
     @Override
     public boolean exists(ChildId child) {
-        return jdbc.sql("select count(*) from child where id = :id")
+        return jdbc.sql("select count(*) from child_present where id = :id")
                         .param("id", child.value())
                         .query(Long.class)
                         .single()

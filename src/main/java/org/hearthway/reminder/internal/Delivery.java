@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
 import org.hearthway.access.Account;
+import org.hearthway.base.NotAvailable;
 import org.hearthway.child.Standings;
 import org.hearthway.reminder.Outbox.State;
 import org.hearthway.reminder.events.MessageSettled;
@@ -124,7 +125,12 @@ class Delivery {
             return;
         }
         if (Boolean.TRUE.equals(inTransaction.execute(status -> queue.begin(row.id(), worker, clock.instant())))) {
-            handOver(row, message);
+            try {
+                handOver(row, message);
+            } catch (NotAvailable foldedMeanwhile) {
+                // the entry goes on as another one, and the message with it
+                later(row, row.draft().due(), row.state(), row.reason(), row.doubtful());
+            }
         }
     }
 

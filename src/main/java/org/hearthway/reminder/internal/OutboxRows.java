@@ -25,9 +25,12 @@ import org.springframework.stereotype.Repository;
 @Repository
 class OutboxRows {
 
-    /** Not of a child whose family is left in peace, nor to the team of one whom nobody watches, see {@link Silence}. */
-    static final String MAY_LEAVE =
-            "child not in (select q.child from outbox_quiet q where q.unwatched or (q.quiet and not to_team))";
+    /**
+     * Not of a child whose family is left in peace, nor to the team of one whom nobody watches, see {@link Silence};
+     * nor of an entry that was folded into another.
+     */
+    static final String MAY_LEAVE = "child in (select p.id from child_present p)"
+            + " and child not in (select q.child from outbox_quiet q where q.unwatched or (q.quiet and not to_team))";
 
     private final JdbcClient db;
 
