@@ -55,7 +55,7 @@ public sealed interface Holding {
      * @param tables all with the same keys, what others refer to first
      * @param by further columns that name a chain, for instance the account
      * @param goesOn what matters when both have one
-     * @param at column of the first table with the moment at which a link of the chain was written
+     * @param at column of the first table that says how new a link of the chain is
      */
     record Chain(String name, List<Table> tables, List<String> by, GoesOn goesOn, String at) implements Holding {
 

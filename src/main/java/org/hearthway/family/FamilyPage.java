@@ -30,7 +30,9 @@ abstract class FamilyPage extends Div implements BeforeEnterObserver, HasDynamic
         query = event.getLocation().getQueryParameters();
         var goesOn = readers.goesOnAs(parameter("child"));
         if (goesOn.isPresent()) {
-            event.forwardTo(event.getLocation().getPath().replace(parameter("child"), goesOn.get().toString()));
+            event.forwardTo(event.getLocation()
+                    .getPath()
+                    .replace(parameter("child"), goesOn.get().toString()));
             return;
         }
         refresh();

@@ -26,8 +26,7 @@ class Readers {
     private final Words words;
     private final Clock clock;
 
-    Readers(
-            SignedIn signedIn, ChildRegister children, Helpers helpers, Merges merges, Words words, Clock clock) {
+    Readers(SignedIn signedIn, ChildRegister children, Helpers helpers, Merges merges, Words words, Clock clock) {
         this.signedIn = signedIn;
         this.children = children;
         this.helpers = helpers;

@@ -111,6 +111,11 @@ public final class RunningClinic implements AutoCloseable {
         return context.getBean(type);
     }
 
+    /** All parts of a kind. */
+    public <T> List<T> parts(Class<T> type) {
+        return List.copyOf(context.getBeansOfType(type).values());
+    }
+
     @Override
     public void close() {
         context.close();

@@ -98,18 +98,15 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
                 each.fullName(),
                 words.dateWithYear(language, each.data().birthDate())));
         choice.setWidthFull();
-        other.ifPresent(id -> all.stream()
-                .filter(each -> each.id().equals(id))
-                .findFirst()
-                .ifPresent(choice::setValue));
+        other.ifPresent(id ->
+                all.stream().filter(each -> each.id().equals(id)).findFirst().ifPresent(choice::setValue));
         choice.addValueChangeListener(
                 change -> Optional.ofNullable(change.getValue()).ifPresent(value -> open(child.id(), value.id())));
         return choice;
     }
 
     private static void open(ChildId child, ChildId other) {
-        UI.getCurrent()
-                .navigate("staff/clinic/child/" + child + "/merge", QueryParameters.of(OTHER, other.toString()));
+        UI.getCurrent().navigate("staff/clinic/child/" + child + "/merge", QueryParameters.of(OTHER, other.toString()));
     }
 
     private void preview(Merges.Preview preview) {
@@ -174,17 +171,17 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
     }
 
     private Div caregivers(Merges.Preview preview) {
-        var people = people(preview.caregivers().stream()
-                .map(Merges.Both::account)
-                .collect(Collectors.toSet()));
+        var people =
+                people(preview.caregivers().stream().map(Merges.Both::account).collect(Collectors.toSet()));
         var list = Tags.div("hw-merge-people", Tags.h2("", say("access.merge.people")));
-        preview.caregivers().forEach(both -> list.add(Tags.p(
-                "",
-                say(
-                        "access.merge.person",
-                        name(people, both.account()),
-                        reach(both.inTheOneThatStays()),
-                        reach(both.inTheOneThatFolds())))));
+        preview.caregivers()
+                .forEach(both -> list.add(Tags.p(
+                        "",
+                        say(
+                                "access.merge.person",
+                                name(people, both.account()),
+                                reach(both.inTheOneThatStays()),
+                                reach(both.inTheOneThatFolds())))));
         if (preview.caregivers().isEmpty()) {
             list.add(Tags.p("hw-quiet", say("access.caregivers.none")));
         }
@@ -205,11 +202,15 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
 
     private Div confirm(Merges.Preview preview) {
         var reason = reason();
-        var merge = Tags.button("main wide", say("access.merge.do"), pressed -> decide(reason, () -> {
-            merges.merge(viewer(), preview, reason.getValue());
-            Told.done(say("access.merge.done", preview.stays().fullName()));
-            UI.getCurrent().navigate("staff/clinic/child/" + preview.stays().id() + "/merge");
-        }));
+        var merge = Tags.button(
+                "main wide",
+                say("access.merge.do"),
+                pressed -> decide(reason, () -> {
+                    merges.merge(viewer(), preview, reason.getValue());
+                    Told.done(say("access.merge.done", preview.stays().fullName()));
+                    UI.getCurrent()
+                            .navigate("staff/clinic/child/" + preview.stays().id() + "/merge");
+                }));
         merge.setId("merge-do");
         return Tags.div(
                 "hw-sheet hw-side-form",
@@ -242,11 +243,15 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
         var people = people(of.stream().map(Merges.Merged::by).collect(Collectors.toSet()));
         for (var merged : of) {
             var reason = reason();
-            var takeBack = Tags.button("plain wide", say("access.merge.take-back"), pressed -> decide(reason, () -> {
-                merges.takeBack(viewer(), merged.id(), reason.getValue());
-                Told.done(say("access.merge.taken-back", merged.folded().fullName()));
-                UI.getCurrent().navigate("staff/clinic/children", QueryParameters.of("child", child.toString()));
-            }));
+            var takeBack = Tags.button(
+                    "plain wide",
+                    say("access.merge.take-back"),
+                    pressed -> decide(reason, () -> {
+                        merges.takeBack(viewer(), merged.id(), reason.getValue());
+                        Told.done(say("access.merge.taken-back", merged.folded().fullName()));
+                        UI.getCurrent()
+                                .navigate("staff/clinic/children", QueryParameters.of("child", child.toString()));
+                    }));
             takeBack.setId("merge-take-back");
             side.add(Tags.div(
                     "hw-sheet hw-side-form",
@@ -256,8 +261,7 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
                             say(
                                     "access.merge.standing.says",
                                     words.dateWithYear(
-                                            language,
-                                            java.time.LocalDate.ofInstant(merged.at(), clinic.zone())),
+                                            language, java.time.LocalDate.ofInstant(merged.at(), clinic.zone())),
                                     name(people, merged.by()),
                                     merged.reason())),
                     reason,

@@ -36,8 +36,8 @@ class TrailView extends ClinicPage {
         var viewer = viewer();
         var tell = new TrailWords(words, language, new People(accounts));
         var names = new HashMap<String, String>();
-        var children = new HashMap<>(
-                register.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName)));
+        var children =
+                new HashMap<>(register.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName)));
         merges.standing(viewer)
                 .forEach(merged ->
                         children.put(merged.folded().id(), merged.folded().fullName()));

@@ -1,6 +1,5 @@
 package org.hearthway.caseload.internal;
 
-
 import java.util.List;
 import org.hearthway.base.Holding;
 import org.hearthway.base.Holding.Rows;
@@ -14,7 +13,6 @@ class NeedHoldings implements Holdings {
 
     @Override
     public List<Holding> all() {
-        return List.of(
-                new Rows("need-item", new Table("need_item", "child"), "id", List.of("open_cause"), ""));
+        return List.of(new Rows("need-item", new Table("need_item", "child"), "id", List.of("open_cause"), ""));
     }
 }

@@ -119,7 +119,9 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
                 event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
         var goesOn = merges.goesOnAs(viewer, child);
         if (goesOn.isPresent()) {
-            event.forwardTo(event.getLocation().getPath().replace(child.toString(), goesOn.get().toString()));
+            event.forwardTo(event.getLocation()
+                    .getPath()
+                    .replace(child.toString(), goesOn.get().toString()));
             return;
         }
         gate.require(viewer, Action.SEE_FOLDER, child);

@@ -102,8 +102,7 @@ class ChildRows implements ChildRegister {
 
     /** The entry into which this one was folded, if it was. */
     Optional<ChildId> goesOnAs(ChildId child) {
-        return jdbc
-                .sql("select folded_into from child where id = :id and folded_into is not null")
+        return jdbc.sql("select folded_into from child where id = :id and folded_into is not null")
                 .param("id", child.value())
                 .query(UUID.class)
                 .optional()
@@ -198,7 +197,11 @@ class ChildRows implements ChildRegister {
     @Transactional(readOnly = true)
     public List<Alike> alike(Viewer viewer, ChildData data) {
         gate.require(viewer, Action.ENTER_CHILD);
-        return jdbc.sql(SELECT + " where" + PRESENT + "order by v.family_name, v.used_name, c.id").query(ChildRows::child).list().stream()
+        return jdbc
+                .sql(SELECT + " where" + PRESENT + "order by v.family_name, v.used_name, c.id")
+                .query(ChildRows::child)
+                .list()
+                .stream()
                 .map(child -> new Alike(child, Resemblance.between(child.data(), data)))
                 .filter(alike -> !alike.why().isEmpty())
                 .collect(Collectors.toList());

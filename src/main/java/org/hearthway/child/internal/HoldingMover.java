@@ -1,11 +1,8 @@
 package org.hearthway.child.internal;
 
-import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.hearthway.base.ChildId;
@@ -40,26 +37,39 @@ class HoldingMover {
 
     Count count(Holding holding, Pair pair, List<Holding> all) {
         if (holding instanceof Rows rows) {
-            var there = numberOf("select count(*) from %s where %s = :folds"
-                    .formatted(rows.table().name(), rows.table().child()), pair);
-            var moves = numberOf("select count(*) from %s t where %s"
-                    .formatted(rows.table().name(), movable(rows, pair, all)), pair);
+            var there = numberOf(
+                    "select count(*) from %s where %s = :folds"
+                            .formatted(rows.table().name(), rows.table().child()),
+                    pair);
+            var moves = numberOf(
+                    "select count(*) from %s t where %s".formatted(rows.table().name(), movable(rows, pair, all)),
+                    pair);
             return new Count(moves, there - moves);
         }
         if (holding instanceof Chain chain) {
             var there = chains(chain, pair.folds());
-            var moves = there.stream().filter(one -> !has(chain, pair.stays(), one)).count();
+            var moves =
+                    there.stream().filter(one -> !has(chain, pair.stays(), one)).count();
             return new Count(moves, there.size() - moves);
         }
         return new Count(0, 0);
     }
 
-    /** Whether both have such a chain and that of the folding child was written later. */
+    /** Whether both have such a chain and that of the folding child is the newer one. */
     boolean isOlderInTheOneThatStays(Chain chain, Pair pair) {
+        var table = chain.tables().get(0);
+        var newest = "(select max(%s) from %s where %s".formatted(chain.at(), table.name(), isOf(chain, table));
         return chains(chain, pair.folds()).stream()
-                .anyMatch(one -> latest(chain, pair.stays(), one)
-                        .flatMap(mine -> latest(chain, pair.folds(), one).map(mine::isBefore))
-                        .orElse(false));
+                .anyMatch(one -> jdbc.sql("select count(*) from child where id = :stays and %s < %s"
+                                        .formatted(
+                                                newest.replace(":child", ":stays") + ")",
+                                                newest.replace(":child", ":folds") + ")"))
+                                .param("stays", pair.stays().value())
+                                .param("folds", pair.folds().value())
+                                .param("one", one)
+                                .query(Long.class)
+                                .single()
+                        > 0);
     }
 
     void move(UUID merge, Holding holding, Pair pair, List<Holding> all) {
@@ -84,19 +94,19 @@ class HoldingMover {
         } else if (holding instanceof Chain chain) {
             moved(merge, chain.name()).forEach(move -> carry(chain, pair.stays(), pair.folds(), move.key()));
         } else if (holding instanceof Kept kept) {
-            moved(merge, kept.name()).forEach(move -> jdbc.sql(
-                            "update %s set %s = :folds, %s = :was where %s = :stays and %s = :now"
+            moved(merge, kept.name())
+                    .forEach(move -> jdbc.sql("update %s set %s = :folds, %s = :was where %s = :stays and %s = :now"
                                     .formatted(
                                             kept.table().name(),
                                             kept.table().child(),
                                             kept.number(),
                                             kept.table().child(),
                                             kept.number()))
-                    .param("folds", pair.folds().value())
-                    .param("was", Long.valueOf(move.was()))
-                    .param("stays", pair.stays().value())
-                    .param("now", Long.valueOf(move.key()))
-                    .update());
+                            .param("folds", pair.folds().value())
+                            .param("was", Long.valueOf(move.was()))
+                            .param("stays", pair.stays().value())
+                            .param("now", Long.valueOf(move.key()))
+                            .update());
         }
     }
 
@@ -171,23 +181,14 @@ class HoldingMover {
     }
 
     private boolean has(Chain chain, ChildId child, String one) {
-        return chain.tables().stream().anyMatch(table -> jdbc.sql("select count(*) from %s where %s"
-                                .formatted(table.name(), isOf(chain, table)))
-                        .param("child", child.value())
-                        .param("one", one)
-                        .query(Long.class)
-                        .single()
-                > 0);
-    }
-
-    private Optional<Instant> latest(Chain chain, ChildId child, String one) {
-        var table = chain.tables().get(0);
-        return jdbc.sql("select max(%s) from %s where %s".formatted(chain.at(), table.name(), isOf(chain, table)))
-                .param("child", child.value())
-                .param("one", one)
-                .query((row, n) -> Optional.ofNullable(row.getObject(1, OffsetDateTime.class)))
-                .single()
-                .map(OffsetDateTime::toInstant);
+        return chain.tables().stream()
+                .anyMatch(table ->
+                        jdbc.sql("select count(*) from %s where %s".formatted(table.name(), isOf(chain, table)))
+                                        .param("child", child.value())
+                                        .param("one", one)
+                                        .query(Long.class)
+                                        .single()
+                                > 0);
     }
 
     /** Copied first and taken away then, because links of one table may refer to those of another. */
@@ -195,8 +196,7 @@ class HoldingMover {
         for (var table : chain.tables()) {
             var columns = columns(table);
             jdbc.sql("insert into %s (%s, %s) select :to, %s from %s where %s"
-                            .formatted(
-                                    table.name(), table.child(), columns, columns, table.name(), isOf(chain, table)))
+                            .formatted(table.name(), table.child(), columns, columns, table.name(), isOf(chain, table)))
                     .param("to", to.value())
                     .param("child", from.value())
                     .param("one", one)
@@ -226,8 +226,8 @@ class HoldingMover {
 
     /** All columns but the child's. */
     private String columns(Table table) {
-        return Objects.requireNonNull(
-                jdbc.sql("select * from %s where 1 = 0".formatted(table.name())).query(rows -> {
+        return Objects.requireNonNull(jdbc.sql("select * from %s where 1 = 0".formatted(table.name()))
+                .query(rows -> {
                     var names = new ArrayList<String>();
                     for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
                         var name = rows.getMetaData().getColumnName(i);
@@ -266,7 +266,8 @@ class HoldingMover {
 
     private long lastNumber(Kept kept, ChildId child) {
         return jdbc.sql("select coalesce(max(%s), 0) from %s where %s = :child"
-                        .formatted(kept.number(), kept.table().name(), kept.table().child()))
+                        .formatted(
+                                kept.number(), kept.table().name(), kept.table().child()))
                 .param("child", child.value())
                 .query(Long.class)
                 .single();

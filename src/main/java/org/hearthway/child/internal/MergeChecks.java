@@ -40,7 +40,10 @@ class MergeChecks {
         }
         if (!stays.data().birthDate().equals(folds.data().birthDate())) {
             problems.add(Problem.at(
-                    "", "child.problem.merge.birth-date", stays.data().birthDate(), folds.data().birthDate()));
+                    "",
+                    "child.problem.merge.birth-date",
+                    stays.data().birthDate(),
+                    folds.data().birthDate()));
         }
         var here = standings.now(viewer, stays.id());
         var there = standings.now(viewer, folds.id());
@@ -95,8 +98,8 @@ class MergeChecks {
                 .list()
                 .stream()
                 .map(AccountId::new)
-                .map(account -> new Both(
-                        account, households.reach(account, stays.id()), households.reach(account, folds.id())))
+                .map(account ->
+                        new Both(account, households.reach(account, stays.id()), households.reach(account, folds.id())))
                 .filter(both -> both.inTheOneThatStays().isPresent()
                         || both.inTheOneThatFolds().isPresent())
                 .toList();

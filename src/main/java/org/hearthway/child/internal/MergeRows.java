@@ -35,9 +35,8 @@ class MergeRows {
     UUID add(HoldingMover.Pair pair, AccountId by, Instant at, String reason) {
         var id = UUID.randomUUID();
         jdbc.sql("""
-                        insert into child_merge (id, stays, folds, number, merged_by, merged_at, reason, parted_reason)
-                        select :id, :stays, :folds, 1 + count(*), :by, :at, :reason, '' from child_merge
-                        where folds = :folds
+                        insert into child_merge (id, stays, folds, merged_by, merged_at, reason, parted_reason)
+                        values (:id, :stays, :folds, :by, :at, :reason, '')
                         """)
                 .param("id", id)
                 .param("stays", pair.stays().value())
@@ -82,7 +81,7 @@ class MergeRows {
     }
 
     List<Row> standing() {
-        return jdbc.sql("select * from child_merge where parted_at is null order by merged_at desc, id")
+        return jdbc.sql("select * from child_merge where parted_at is null order by turn desc")
                 .query(MergeRows::row)
                 .list();
     }

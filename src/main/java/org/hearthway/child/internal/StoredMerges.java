@@ -3,6 +3,7 @@ package org.hearthway.child.internal;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -21,14 +22,12 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
-import org.hearthway.child.Child;
 import org.hearthway.child.Households;
 import org.hearthway.child.Merges;
 import org.hearthway.child.events.ChildrenMerged;
 import org.hearthway.child.events.MergeTakenBack;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Lazy;
-import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -65,7 +64,11 @@ class StoredMerges implements Merges {
         this.checks = checks;
         this.children = children;
         this.households = households;
-        this.holdings = holdings.stream().flatMap(one -> one.all().stream()).toList();
+        // whether a row follows its chain is seen while the chain has not moved yet
+        this.holdings = holdings.stream()
+                .flatMap(one -> one.all().stream())
+                .sorted(Comparator.comparing(holding -> !(holding instanceof Rows)))
+                .toList();
         this.gate = gate;
         this.events = events;
         this.clock = clock;
@@ -161,7 +164,8 @@ class StoredMerges implements Merges {
     private Optional<MergeRows.Row> blocking(MergeRows.Row row) {
         return rows.standing().stream()
                 .takeWhile(later -> !later.id().equals(row.id()))
-                .filter(later -> later.stays().equals(row.stays()) || later.folds().equals(row.stays()))
+                .filter(later ->
+                        later.stays().equals(row.stays()) || later.folds().equals(row.stays()))
                 .findFirst();
     }
 
@@ -171,17 +175,6 @@ class StoredMerges implements Merges {
         return children.goesOnAs(folded)
                 .flatMap(next -> goesOnAs(viewer, next).or(() -> Optional.of(next)))
                 .filter(child -> gate.allows(viewer, Action.SEE_WEEK, child));
-    }
-
-    /** What another transaction wrote under a folded entry at the very moment of the merge comes after. */
-    @Scheduled(initialDelayString = "PT1M", fixedDelayString = "PT10M")
-    @Transactional
-    public void gather() {
-        rows.standing().forEach(merge -> holdings.stream()
-                .filter(Rows.class::isInstance)
-                .map(Rows.class::cast)
-                .filter(holding -> mover.count(holding, merge.pair(), holdings).moves() > 0)
-                .forEach(holding -> mover.moveRows(merge.id(), holding, merge.pair(), holdings)));
     }
 
     /** Nobody decides on a child that is their own: putting entries together gives a family more to see. */

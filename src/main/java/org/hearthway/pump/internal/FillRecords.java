@@ -48,9 +48,10 @@ class FillRecords {
     /** The newest fill of every child that is there. */
     Map<ChildId, Fill> newest() {
         var all = new HashMap<ChildId, Fill>();
-        jdbc.sql(COLUMNS + "where child_id in (select id from child_present) order by child_id, fill_number").query(rs -> {
-            all.put(new ChildId(rs.getObject("child_id", UUID.class)), fill(rs));
-        });
+        jdbc.sql(COLUMNS + "where child_id in (select id from child_present) order by child_id, fill_number")
+                .query(rs -> {
+                    all.put(new ChildId(rs.getObject("child_id", UUID.class)), fill(rs));
+                });
         return all;
     }
 

@@ -16,12 +16,12 @@ class PumpHoldings implements Holdings {
     @Override
     public List<Holding> all() {
         return List.of(
-                Chain.of("pump_fill", "child_id", THE_NEWER, "recorded_at"),
+                Chain.of("pump_fill", "child_id", THE_NEWER, "filled_on"),
                 new Chain(
                         "pump-setting",
                         List.of(new Table("pump_setting", "child_id"), new Table("pump_setting_check", "child_id")),
                         List.of(),
                         THE_NEWER,
-                        "entered_at"));
+                        "printed_on"));
     }
 }

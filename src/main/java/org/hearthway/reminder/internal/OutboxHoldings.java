@@ -17,7 +17,12 @@ class OutboxHoldings implements Holdings {
     @Override
     public List<Holding> all() {
         return List.of(
-                new Rows("outbox-message", new Table("outbox_message", "child"), "id", List.of("idem", "cause"), "pump-fill"),
+                new Rows(
+                        "outbox-message",
+                        new Table("outbox_message", "child"),
+                        "id",
+                        List.of("idem", "cause"),
+                        "pump-fill"),
                 Chain.of("outbox_quiet", "child", SILENTLY, "since"));
     }
 }

@@ -1,6 +1,5 @@
 package org.hearthway.sign.internal;
 
-
 import java.util.List;
 import org.hearthway.base.Holding;
 import org.hearthway.base.Holding.Rows;

@@ -1,6 +1,5 @@
 package org.hearthway.visit.internal;
 
-
 import java.util.List;
 import org.hearthway.base.Holding;
 import org.hearthway.base.Holding.Rows;
