@@ -36,6 +36,8 @@ public enum Action {
     WORK_DESK(true),
     /** Say who cares for a child and how far that reaches. */
     LINK_CAREGIVER(true),
+    /** Put two entries of one child together, and take it back. */
+    MERGE_CHILDREN(true),
     /** See how to reach each caregiver, and what the team knows of each home. */
     SEE_HOMES(true),
     /** Ask somebody outside the clinic to help a child for a time, and end it. */
@@ -46,8 +48,6 @@ public enum Action {
     LIST_CHILDREN(false),
     /** Enter a new child. */
     ENTER_CHILD(false),
-    /** Put two entries of one child together, and take it back. */
-    MERGE_CHILDREN(false),
     /** See the list of accounts, invite, disable, renew a link. */
     MANAGE_ACCOUNTS(false),
     /** See clinic settings; accept or send back family content. */

@@ -56,12 +56,13 @@ public interface Merges {
     /**
      * Does it.
      *
+     * @param stays the entry that takes over, as in what was seen
      * @param seen what the person saw
      * @param reason 3 to 500 characters
      * @throws org.hearthway.base.Overtaken when by now something else would happen
      * @throws org.hearthway.base.Invalid when there is a hindrance, or no reason
      */
-    void merge(Viewer viewer, Preview seen, String reason);
+    void merge(Viewer viewer, ChildId stays, Preview seen, String reason);
 
     /** The merges that stand, newest first. */
     List<Merged> standing(Viewer viewer);
@@ -73,8 +74,8 @@ public interface Merges {
      * @throws org.hearthway.base.Overtaken when it was taken back before
      * @throws org.hearthway.base.Invalid when no reason is given, or a later merge stands in the way
      */
-    void takeBack(Viewer viewer, UUID merge, String reason);
+    void takeBack(Viewer viewer, ChildId stays, UUID merge, String reason);
 
-    /** The entry under which a folded one goes on, if this viewer may see it. */
+    /** The entry under which a folded one goes on; empty for one that was not folded. */
     Optional<ChildId> goesOnAs(Viewer viewer, ChildId folded);
 }

@@ -72,7 +72,7 @@ class MergesTests {
     }
 
     private void merge() {
-        merges.merge(ADMINISTRATOR, merges.preview(ADMINISTRATOR, stays, folds), "Entered twice");
+        merges.merge(ADMINISTRATOR, stays, merges.preview(ADMINISTRATOR, stays, folds), "Entered twice");
     }
 
     private void isHindered(String key) {
@@ -159,7 +159,7 @@ class MergesTests {
         isHindered("child.problem.merge.newer.pump-fill");
         var other = merges.preview(ADMINISTRATOR, folds, stays);
         assertThat(other.hindrances()).isEmpty();
-        merges.merge(ADMINISTRATOR, other, "Entered twice");
+        merges.merge(ADMINISTRATOR, folds, other, "Entered twice");
         assertThat(pumps.current(NURSE, folds).orElseThrow().refillBy().filled())
                 .isEqualTo(TODAY.minusDays(1));
     }
@@ -182,7 +182,7 @@ class MergesTests {
         var seen = merges.preview(ADMINISTRATOR, stays, folds);
         Children.caregiver(households, folds, Reach.FULL);
 
-        assertThatThrownBy(() -> merges.merge(ADMINISTRATOR, seen, "Entered twice"))
+        assertThatThrownBy(() -> merges.merge(ADMINISTRATOR, stays, seen, "Entered twice"))
                 .isInstanceOf(Overtaken.class);
     }
 
@@ -190,7 +190,7 @@ class MergesTests {
     void asksForAReason() {
         var seen = merges.preview(ADMINISTRATOR, stays, folds);
 
-        assertThatThrownBy(() -> merges.merge(ADMINISTRATOR, seen, " x "))
+        assertThatThrownBy(() -> merges.merge(ADMINISTRATOR, stays, seen, " x "))
                 .isInstanceOfSatisfying(
                         Invalid.class,
                         invalid -> assertThat(invalid.problems())
@@ -201,9 +201,9 @@ class MergesTests {
     void isTakenBackOnce() {
         merge();
         var merge = merges.standing(ADMINISTRATOR).get(0).id();
-        merges.takeBack(ADMINISTRATOR, merge, "Two children after all");
+        merges.takeBack(ADMINISTRATOR, stays, merge, "Two children after all");
 
-        assertThatThrownBy(() -> merges.takeBack(ADMINISTRATOR, merge, "Two children after all"))
+        assertThatThrownBy(() -> merges.takeBack(ADMINISTRATOR, stays, merge, "Two children after all"))
                 .isInstanceOf(Overtaken.class);
     }
 
@@ -223,7 +223,8 @@ class MergesTests {
         assertThat(safeguarding.of(named, stays))
                 .extracting(Safeguarding.Flag::words)
                 .isEqualTo(List.of("A worry that stands", "Settled", "An old worry"));
-        merges.takeBack(ADMINISTRATOR, merges.standing(ADMINISTRATOR).get(0).id(), "Two children after all");
+        merges.takeBack(
+                ADMINISTRATOR, stays, merges.standing(ADMINISTRATOR).get(0).id(), "Two children after all");
         assertThat(safeguarding.of(named, stays))
                 .extracting(Safeguarding.Flag::words)
                 .isEqualTo(List.of("Settled", "An old worry"));

@@ -46,7 +46,7 @@ final class AccessTable {
 
     /** What nobody may do to a child that this person cares for, whatever else the person is. */
     static Set<Action> closedToFamily() {
-        return Set.of(SEE_HOMES, SAFEGUARD);
+        return Set.of(SEE_HOMES, SAFEGUARD, MERGE_CHILDREN);
     }
 
     /** What a helper may do, for a child whom this helper helps today. */

@@ -206,7 +206,7 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
                 "main wide",
                 say("access.merge.do"),
                 pressed -> decide(reason, () -> {
-                    merges.merge(viewer(), preview, reason.getValue());
+                    merges.merge(viewer(), preview.stays().id(), preview, reason.getValue());
                     Told.done(say("access.merge.done", preview.stays().fullName()));
                     UI.getCurrent()
                             .navigate("staff/clinic/child/" + preview.stays().id() + "/merge");
@@ -247,7 +247,7 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
                     "plain wide",
                     say("access.merge.take-back"),
                     pressed -> decide(reason, () -> {
-                        merges.takeBack(viewer(), merged.id(), reason.getValue());
+                        merges.takeBack(viewer(), child, merged.id(), reason.getValue());
                         Told.done(say("access.merge.taken-back", merged.folded().fullName()));
                         UI.getCurrent()
                                 .navigate("staff/clinic/children", QueryParameters.of("child", child.toString()));

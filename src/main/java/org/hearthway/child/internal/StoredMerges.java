@@ -22,7 +22,6 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
-import org.hearthway.child.Households;
 import org.hearthway.child.Merges;
 import org.hearthway.child.events.ChildrenMerged;
 import org.hearthway.child.events.MergeTakenBack;
@@ -42,7 +41,6 @@ class StoredMerges implements Merges {
     private final HoldingMover mover;
     private final MergeChecks checks;
     private final ChildRows children;
-    private final Households households;
     private final List<Holding> holdings;
     private final Gate gate;
     private final ApplicationEventPublisher events;
@@ -54,7 +52,6 @@ class StoredMerges implements Merges {
             HoldingMover mover,
             MergeChecks checks,
             ChildRows children,
-            Households households,
             List<Holdings> holdings,
             @Lazy Gate gate,
             ApplicationEventPublisher events,
@@ -63,7 +60,6 @@ class StoredMerges implements Merges {
         this.mover = mover;
         this.checks = checks;
         this.children = children;
-        this.households = households;
         // whether a row follows its chain is seen while the chain has not moved yet
         this.holdings = holdings.stream()
                 .flatMap(one -> one.all().stream())
@@ -77,7 +73,8 @@ class StoredMerges implements Merges {
     @Override
     @Transactional(readOnly = true)
     public Preview preview(Viewer viewer, ChildId stays, ChildId folds) {
-        person(viewer, stays, folds);
+        gate.require(viewer, Action.MERGE_CHILDREN, stays);
+        gate.require(viewer, Action.MERGE_CHILDREN, folds);
         return look(viewer, stays, folds);
     }
 
@@ -109,12 +106,12 @@ class StoredMerges implements Merges {
 
     @Override
     @Transactional
-    public void merge(Viewer viewer, Preview seen, String reason) {
-        var pair = new HoldingMover.Pair(seen.stays().id(), seen.folds().id());
-        var by = person(viewer, pair.stays(), pair.folds());
+    public void merge(Viewer viewer, ChildId stays, Preview seen, String reason) {
+        var by = person(viewer, stays);
+        var pair = new HoldingMover.Pair(stays, seen.folds().id());
+        gate.require(viewer, Action.MERGE_CHILDREN, pair.folds());
         var why = checked(reason);
         rows.hold(pair);
-        person(viewer, pair.stays(), pair.folds());
         var now = look(viewer, pair.stays(), pair.folds());
         if (!now.equals(seen)) {
             throw new Overtaken();
@@ -129,7 +126,7 @@ class StoredMerges implements Merges {
     @Override
     @Transactional(readOnly = true)
     public List<Merged> standing(Viewer viewer) {
-        gate.require(viewer, Action.MERGE_CHILDREN);
+        gate.require(viewer, Action.MANAGE_CLINIC);
         return rows.standing().stream()
                 .map(row -> new Merged(
                         row.id(), row.stays(), children.folded(row.folds()), row.by(), row.at(), row.reason()))
@@ -138,10 +135,9 @@ class StoredMerges implements Merges {
 
     @Override
     @Transactional
-    public void takeBack(Viewer viewer, UUID merge, String reason) {
-        gate.require(viewer, Action.MERGE_CHILDREN);
-        var row = rows.find(merge).orElseThrow(NotAvailable::new);
-        var by = person(viewer, row.stays(), row.folds());
+    public void takeBack(Viewer viewer, ChildId stays, UUID merge, String reason) {
+        var by = person(viewer, stays);
+        var row = rows.find(merge).filter(found -> found.stays().equals(stays)).orElseThrow(NotAvailable::new);
         var why = checked(reason);
         rows.hold(row.pair());
         blocking(row).ifPresent(later -> {
@@ -172,17 +168,17 @@ class StoredMerges implements Merges {
     @Override
     @Transactional(readOnly = true)
     public Optional<ChildId> goesOnAs(Viewer viewer, ChildId folded) {
-        return children.goesOnAs(folded)
-                .flatMap(next -> goesOnAs(viewer, next).or(() -> Optional.of(next)))
-                .filter(child -> gate.allows(viewer, Action.SEE_WEEK, child));
+        var last = Optional.<ChildId>empty();
+        for (var next = children.goesOnAs(folded); next.isPresent(); next = children.goesOnAs(next.get())) {
+            last = next;
+        }
+        gate.require(viewer, Action.SEE_WEEK, last.orElse(folded));
+        return last;
     }
 
-    /** Nobody decides on a child that is their own: putting entries together gives a family more to see. */
-    private AccountId person(Viewer viewer, ChildId one, ChildId other) {
-        gate.require(viewer, Action.MERGE_CHILDREN);
-        if (viewer instanceof Viewer.Person person
-                && households.reach(person.account(), one).isEmpty()
-                && households.reach(person.account(), other).isEmpty()) {
+    private AccountId person(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.MERGE_CHILDREN, child);
+        if (viewer instanceof Viewer.Person person) {
             return person.account();
         }
         throw new NotAvailable();

@@ -121,12 +121,12 @@ class MergedClinicTests {
     }
 
     private Merged merge(ChildId stays, ChildId folds) {
-        merges.merge(ADMINISTRATOR, merges.preview(ADMINISTRATOR, stays, folds), "Entered twice");
+        merges.merge(ADMINISTRATOR, stays, merges.preview(ADMINISTRATOR, stays, folds), "Entered twice");
         return merges.standing(ADMINISTRATOR).get(0);
     }
 
     private void takeBack(Merged merged) {
-        merges.takeBack(ADMINISTRATOR, merged.id(), "Two children after all");
+        merges.takeBack(ADMINISTRATOR, merged.stays(), merged.id(), "Two children after all");
     }
 
     @Test
@@ -214,7 +214,8 @@ class MergedClinicTests {
 
         assertThat(merges.goesOnAs(NURSE, teo)).contains(juno);
         assertThat(merges.goesOnAs(NURSE, juno)).isEmpty();
-        assertThat(merges.goesOnAs(People.with(Role.CAREGIVER), teo)).isEmpty();
+        assertThatThrownBy(() -> merges.goesOnAs(People.with(Role.CAREGIVER), teo))
+                .isInstanceOf(NotAvailable.class);
         takeBack(merged);
         assertThat(merges.goesOnAs(NURSE, teo)).isEmpty();
     }
