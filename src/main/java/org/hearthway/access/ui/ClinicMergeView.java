@@ -132,7 +132,7 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
         return Tags.div(
                 "hw-sheet",
                 Tags.span("hw-label", say(key)),
-                Tags.h2("", child.fullName()),
+                Tags.div("hw-colh", Tags.h2("", child.fullName())),
                 Tags.p(
                         "hw-quiet",
                         say(
@@ -145,10 +145,11 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
         if (preview.hindrances().isEmpty()) {
             return;
         }
-        var sheet = Tags.div("hw-banner warn", Tags.p("", say("access.merge.hindered")));
-        sheet.getElement().setAttribute("role", "alert");
-        preview.hindrances().forEach(problem -> sheet.add(Tags.p("", words.say(language, problem))));
-        main.add(sheet);
+        var why = Tags.div("", Tags.p("", say("access.merge.hindered")));
+        preview.hindrances().forEach(problem -> why.add(Tags.p("", words.say(language, problem))));
+        var banner = Tags.div("hw-banner warn", why);
+        banner.getElement().setAttribute("role", "alert");
+        main.add(banner);
     }
 
     private Div parts(Merges.Preview preview) {
@@ -173,7 +174,7 @@ class ClinicMergeView extends ClinicPage implements BeforeEnterObserver {
     private Div caregivers(Merges.Preview preview) {
         var people =
                 people(preview.caregivers().stream().map(Merges.Both::account).collect(Collectors.toSet()));
-        var list = Tags.div("hw-merge-people", Tags.h2("", say("access.merge.people")));
+        var list = Tags.div("hw-merge-people", Tags.div("hw-colh", Tags.h2("", say("access.merge.people"))));
         preview.caregivers()
                 .forEach(both -> list.add(Tags.p(
                         "",
