@@ -69,7 +69,16 @@ final class AccessTable {
         return switch (role) {
             case CAREGIVER, HELPER -> Set.of();
             case THERAPIST ->
-                Set.of(LIST_CHILDREN, SEE_FAMILY_PAGES, SEE_WEEK, SEE_FOLDER, SEE_HOMES, CHANGE_PROGRAM, WORK_NEEDS, GIVE_TASK, END_TASK);
+                Set.of(
+                        LIST_CHILDREN,
+                        SEE_FAMILY_PAGES,
+                        SEE_WEEK,
+                        SEE_FOLDER,
+                        SEE_HOMES,
+                        CHANGE_PROGRAM,
+                        WORK_NEEDS,
+                        GIVE_TASK,
+                        END_TASK);
             case PHYSICIAN ->
                 Set.of(
                         LIST_CHILDREN,

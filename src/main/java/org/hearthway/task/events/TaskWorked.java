@@ -12,8 +12,7 @@ import org.hearthway.base.Viewer;
  * A task went on: {@code step} is CHANGED, TICKED, DONE, NOT_NEEDED, SET_ASIDE or TAKEN_BACK. The family is told when
  * somebody else moved or ended what it was asked.
  */
-public record TaskWorked(
-        ChildId child, Viewer by, Instant at, UUID task, String step, Optional<Bilingual> forFamily)
+public record TaskWorked(ChildId child, Viewer by, Instant at, UUID task, String step, Optional<Bilingual> forFamily)
         implements Change {
 
     @Override

@@ -39,8 +39,8 @@ class Asking {
 
     List<Choice> choices(ChildId child) {
         var linked = households.caregivers(MACHINE, child);
-        var known = accounts.byId(
-                MACHINE, linked.stream().map(Caregiver::account).toList());
+        var known =
+                accounts.byId(MACHINE, linked.stream().map(Caregiver::account).toList());
         var acting = linked.stream()
                 .filter(caregiver -> caregiver.reach() == Reach.FULL)
                 .map(caregiver -> known.get(caregiver.account()))
@@ -53,8 +53,8 @@ class Asking {
             choices.add(new Choice(new Assignee.Family(), "", languages(known)));
         }
         if (acting.size() > 1) {
-            acting.forEach(account -> choices.add(new Choice(
-                    new Assignee.Caregiver(account.id()), account.name(), EnumSet.of(account.language()))));
+            acting.forEach(account -> choices.add(
+                    new Choice(new Assignee.Caregiver(account.id()), account.name(), EnumSet.of(account.language()))));
         }
         Assignee.ROLES.forEach(role -> choices.add(new Choice(new Assignee.AnyOf(role), "", Set.of())));
         onCall.able(MACHINE).stream()

@@ -335,8 +335,7 @@ class GivenTasks implements Tasks {
     private void add(Viewer viewer, Task task, Step step, Optional<Bilingual> told) {
         var now = clock.instant();
         store.insertVersion(task, step, viewer, now);
-        events.publishEvent(
-                new TaskWorked(task.child(), viewer, now, task.id().value(), step.name(), told));
+        events.publishEvent(new TaskWorked(task.child(), viewer, now, task.id().value(), step.name(), told));
     }
 
     private static AccountId account(Viewer viewer) {

@@ -140,14 +140,15 @@ class ReadyTexts implements ContentKind {
             return Stream.empty();
         }
         var ready = new ArrayList<Ready>();
-        plan.now().ifPresent(now -> IntStream.range(0, now.stage().tasks().size())
-                .mapToObj(place -> new Ready(
-                        stage(plan, now) + "/" + place,
-                        Optional.empty(),
-                        now.stage().tasks().get(place),
-                        Optional.of(stage(plan, now)),
-                        ProposedDay.ofStage(now.end(), today)))
-                .forEach(ready::add));
+        plan.now()
+                .ifPresent(now -> IntStream.range(0, now.stage().tasks().size())
+                        .mapToObj(place -> new Ready(
+                                stage(plan, now) + "/" + place,
+                                Optional.empty(),
+                                now.stage().tasks().get(place),
+                                Optional.of(stage(plan, now)),
+                                ProposedDay.ofStage(now.end(), today)))
+                        .forEach(ready::add));
         return ready.stream();
     }
 

@@ -46,8 +46,8 @@ class TaskRules {
                 .filter(one -> one.to().equals(asked.to()))
                 .findFirst();
         if (choice.isEmpty()) {
-            problems.add(Problem.at(
-                    "to", asked.to().isOfTheFamily() ? "task.problem.to.family" : "task.problem.to.team"));
+            problems.add(
+                    Problem.at("to", asked.to().isOfTheFamily() ? "task.problem.to.family" : "task.problem.to.team"));
         }
         problems.addAll(words(asked, choice.map(Choice::reads).orElse(Set.of())));
         due(asked.due()).ifPresent(problems::add);

@@ -55,11 +55,7 @@ class TaskStore {
 
     void insert(Task task, Viewer by) {
         db.sql("insert into task (id, child, given_by, given_at) values (?, ?, ?, ?)")
-                .params(
-                        task.id().value(),
-                        task.child().value(),
-                        task.givenBy().value(),
-                        utc(task.givenAt()))
+                .params(task.id().value(), task.child().value(), task.givenBy().value(), utc(task.givenAt()))
                 .update();
         insertVersion(task, Step.GIVEN, by, task.givenAt());
     }
@@ -82,7 +78,9 @@ class TaskStore {
                     .param("step", step.name())
                     .param("kind", kind(task.to()))
                     .param("account", account(task.to()))
-                    .param("role", task.to() instanceof Assignee.AnyOf any ? any.role().name() : null)
+                    .param(
+                            "role",
+                            task.to() instanceof Assignee.AnyOf any ? any.role().name() : null)
                     .param("en", task.says().en())
                     .param("es", task.says().es())
                     .param("due", task.due())

@@ -336,7 +336,7 @@ class StoredNeedsTests {
     void aRefillIsNotClosedByWords() {
         var item = only();
         assertThatThrownBy(() -> needs.close(nurse, item.id(), Outcome.SPOKE, "they will call", item.version()))
-                .satisfies(thrown -> assertThat(key(thrown)).isEqualTo("caseload.close.cause-stands"));
+                .satisfies(thrown -> assertThat(key(thrown)).isEqualTo("caseload.close.cause-stands.REFILL"));
         assertThat(mine()).hasSize(1);
     }
 
