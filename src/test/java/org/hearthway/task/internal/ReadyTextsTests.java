@@ -87,9 +87,7 @@ class ReadyTextsTests {
     @Test
     void areOfferedToFamiliesOnlyInWordsThatWereAccepted() {
         ContentReading.shipped(texts);
-        doReturn(Set.of(new SignOff.Item("tasks", "x-rays", 1)))
-                .when(signOff)
-                .shownAmong(any());
+        doReturn(Set.of(new SignOff.Item("tasks", "x-rays", 1))).when(signOff).shownAmong(any());
         when(signOff.ownWords(new SignOff.Item("tasks", "x-rays", 1)))
                 .thenReturn(Map.of(0, new Bilingual("Bring your X-rays.", "Traiga sus rayos X.")));
 
