@@ -53,6 +53,7 @@ import org.hearthway.reminder.StaffMail;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
 import org.hearthway.sign.events.ReportRead;
+import org.hearthway.task.Tasks;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.HostileStrings;
 import org.hearthway.testing.LeanClinic;
@@ -117,6 +118,11 @@ class StoredNeedsTests {
         @Bean
         Visits visits() {
             return mock(Visits.class);
+        }
+
+        @Bean
+        Tasks tasks() {
+            return mock(Tasks.class);
         }
 
         @Bean
