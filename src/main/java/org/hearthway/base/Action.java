@@ -12,6 +12,8 @@ public enum Action {
     ANSWER_VISIT(true),
     /** Report a sign after the call, write a note to the team. */
     REPORT(true),
+    /** Say that the family has done what it was asked to do, and take that back. */
+    TICK_TASK(true),
     /** Open a child's folder at the clinic. */
     SEE_FOLDER(true),
     /** Enter or correct a child's names, birth date, level. */
@@ -30,6 +32,10 @@ public enum Action {
     SIGN_EMERGENCY_PLAN(true),
     /** Take up, answer, set aside an item that needs a look. */
     WORK_NEEDS(true),
+    /** Give a task about a child, say it anew. */
+    GIVE_TASK(true),
+    /** End a task with an outcome, set it aside, open it again. */
+    END_TASK(true),
     /** Book, move, cancel a visit. */
     BOOK_VISIT(true),
     /** Send, hold or give up a message, note a call. */

@@ -62,6 +62,7 @@ class Childhood {
         story.said().forEach(said -> acts.at(days.moment(said.day(), EVENING.plusMinutes(20)), () -> say(said)));
         story.visits().forEach(visit -> new Appointment(services, days, this::person, this::child, visit).addTo(acts));
         story.told().forEach(told -> tell(told, acts));
+        story.tasks().forEach(task -> new Errand(services, days, this::person, this::child, task).addTo(acts));
         story.helpers().forEach(helps -> acts.at(days.atWork(helps.asked(), OFFICE), () -> help(helps)));
     }
 

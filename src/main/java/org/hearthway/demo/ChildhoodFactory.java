@@ -19,6 +19,7 @@ import org.hearthway.program.Programs;
 import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Signs;
+import org.hearthway.task.Tasks;
 import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Component;
 
@@ -39,6 +40,7 @@ record ChildhoodFactory(
         ExerciseLibrary library,
         HomeWeek week,
         Visits visits,
+        Tasks tasks,
         Signs signs,
         ClinicCalendar calendar,
         ClinicSettings clinic) {

@@ -58,7 +58,8 @@ class Stories implements ContentKind {
                 each(file, "said", Stories::said),
                 each(file, "visits", Stories::seen),
                 each(file, "told", Stories::told),
-                each(file, "helpers", Stories::helps)));
+                each(file, "helpers", Stories::helps),
+                each(file, "tasks", Stories::asked)));
     }
 
     private static <T> List<T> each(Entry entry, String key, java.util.function.Function<Entry, T> read) {
@@ -231,6 +232,18 @@ class Stories implements ContentKind {
             visit.wrong("at", "\"at\" is " + text, "a time such as 09:30, in quotes");
             return LocalTime.NOON;
         }
+    }
+
+    private static Story.Asked asked(Entry task) {
+        var day = task.integer("day", -YEARS, -1);
+        return new Story.Asked(
+                day,
+                task.text("by"),
+                task.text("to"),
+                task.bilingual("says"),
+                task.integer("due", day + CLOSED_AT_MOST, 400),
+                task.maybeInteger("done", day, -1).orElse(0),
+                task.maybeText("done-by").orElse(""));
     }
 
     private static Story.Told told(Entry told) {

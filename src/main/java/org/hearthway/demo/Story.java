@@ -6,6 +6,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hearthway.base.Bilingual;
 import org.hearthway.child.Helpers.Kind;
 import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Households.Reach;
@@ -34,7 +35,8 @@ record Story(
         List<Said> said,
         List<Seen> visits,
         List<Told> told,
-        List<Helps> helpers) {
+        List<Helps> helpers,
+        List<Asked> tasks) {
 
     /** Somebody who cares for the child. */
     record Cares(String person, Reach reach, Optional<Lives> lives) {}
@@ -148,6 +150,18 @@ record Story(
         NO,
         CANCELLED
     }
+
+    /**
+     * A task.
+     *
+     * @param day when it was given
+     * @param by who gave it
+     * @param to {@code family}, a role such as {@code any-nurse}, or the key of a person of the clinic
+     * @param due the day by which
+     * @param done the day on which it was done; 0 while it was not
+     * @param doneBy who did it
+     */
+    record Asked(int day, String by, String to, Bilingual says, int due, int done, String doneBy) {}
 
     /** A report after a call, or a note to the team when it names no sign; so many minutes ago. */
     record Told(

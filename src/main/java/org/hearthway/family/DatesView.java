@@ -35,6 +35,7 @@ class DatesView extends FamilyPage {
     private final transient CallLines lines;
     private final transient Pause pauses;
     private final transient Alongside alongside;
+    private final transient Todos todos;
 
     DatesView(
             Readers readers,
@@ -44,7 +45,8 @@ class DatesView extends FamilyPage {
             Gate gate,
             CallLines lines,
             Pause pauses,
-            Alongside alongside) {
+            Alongside alongside,
+            Todos todos) {
         super(readers);
         this.visits = visits;
         this.plans = plans;
@@ -53,6 +55,7 @@ class DatesView extends FamilyPage {
         this.lines = lines;
         this.pauses = pauses;
         this.alongside = alongside;
+        this.todos = todos;
     }
 
     @Override
@@ -78,6 +81,7 @@ class DatesView extends FamilyPage {
         });
         coming.forEach(visit -> list.add(new VisitCard(
                 reader, visit, mayAnswer, visits.isDisputed(reader.viewer(), visit.id()), answers(reader))));
+        todos.list(reader, Integer.MAX_VALUE, this::refresh).ifPresent(list::add);
         var open = open(reader, coming);
         open.forEach(window -> list.add(new OpenVisit(reader, window, name(reader, window))));
         if (list.getComponentCount() == 0) {

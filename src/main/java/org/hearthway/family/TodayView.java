@@ -17,6 +17,9 @@ import org.hearthway.sign.CallLines;
 @PermitAll
 class TodayView extends TickPage {
 
+    /** How many tasks stand on the day; all of them stand under Dates. */
+    private static final int TODOS = 3;
+
     private final transient HomeWeek week;
     private final transient Programs programs;
     private final transient Gate gate;
@@ -25,6 +28,7 @@ class TodayView extends TickPage {
     private final transient Facts facts;
     private final transient Pause pauses;
     private final transient TwoHouses homes;
+    private final transient Todos todos;
 
     TodayView(
             Readers readers,
@@ -35,7 +39,8 @@ class TodayView extends TickPage {
             NewsStrip.Source news,
             Facts facts,
             Pause pauses,
-            TwoHouses homes) {
+            TwoHouses homes,
+            Todos todos) {
         super(readers, week);
         this.week = week;
         this.programs = programs;
@@ -45,6 +50,7 @@ class TodayView extends TickPage {
         this.facts = facts;
         this.pauses = pauses;
         this.homes = homes;
+        this.todos = todos;
     }
 
     @Override
@@ -80,6 +86,7 @@ class TodayView extends TickPage {
             add(listed(reader, day));
         }
         if (present) {
+            todos.list(reader, TODOS, this::refresh).ifPresent(this::add);
             add(facts.pair(reader));
         }
     }

@@ -34,6 +34,9 @@ import org.hearthway.child.Households;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.sign.Signs;
+import org.hearthway.task.Assignee;
+import org.hearthway.task.TaskId;
+import org.hearthway.task.Tasks;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.People;
 import org.hearthway.testing.SignInRequests;
@@ -91,6 +94,9 @@ class AnotherFamilysChildTests {
 
     @Autowired
     private Needs needs;
+
+    @Autowired
+    private Tasks tasks;
 
     @Autowired
     private Outbox outbox;
@@ -232,17 +238,24 @@ class AnotherFamilysChildTests {
                 .findFirst()
                 .orElseThrow()
                 .id();
+        var task = tasks.give(
+                DESK,
+                anothers,
+                new Tasks.Asked(
+                        new Assignee.Family(), "Bring the film.", "", LocalDate.of(2026, 3, 20), Optional.empty()));
         var things = Map.<Class<?>, Map<Class<?>, Object>>of(
                 Visits.class, Map.of(VisitId.class, visit),
                 Outbox.class, Map.of(UUID.class, message),
-                Needs.class, Map.of(UUID.class, item));
+                Needs.class, Map.of(UUID.class, item),
+                Tasks.class, Map.of(TaskId.class, task));
         var about = methods().stream()
                 .filter(method -> !asksFor(method, ChildId.class))
-                .filter(method -> asksFor(method, VisitId.class) || asksFor(method, UUID.class))
+                .filter(method ->
+                        asksFor(method, VisitId.class) || asksFor(method, UUID.class) || asksFor(method, TaskId.class))
                 .toList();
         assertThat(about)
                 .extracting(AnotherFamilysChildTests::name)
-                .contains("Visits.confirm", "Outbox.sendNow", "Needs.take");
+                .contains("Visits.confirm", "Outbox.sendNow", "Needs.take", "Tasks.tick");
         for (var who : strangers()) {
             for (var method : about) {
                 var before = refusals(who, anothers);
@@ -251,7 +264,16 @@ class AnotherFamilysChildTests {
                 saysTheSame(
                         method,
                         answer(method, who, known),
-                        answer(method, who, Map.of(VisitId.class, VisitId.random(), UUID.class, UUID.randomUUID())));
+                        answer(
+                                method,
+                                who,
+                                Map.of(
+                                        VisitId.class,
+                                        VisitId.random(),
+                                        UUID.class,
+                                        UUID.randomUUID(),
+                                        TaskId.class,
+                                        TaskId.random())));
 
                 assertThat(refusals(who, anothers)).as(name(method)).isEqualTo(before + 1);
             }
@@ -263,7 +285,8 @@ class AnotherFamilysChildTests {
         var lists = methods().stream()
                 .filter(method -> !asksFor(method, ChildId.class)
                         && !asksFor(method, VisitId.class)
-                        && !asksFor(method, UUID.class))
+                        && !asksFor(method, UUID.class)
+                        && !asksFor(method, TaskId.class))
                 .filter(method -> !ONES_OWN.contains(name(method)))
                 .toList();
         assertThat(lists)

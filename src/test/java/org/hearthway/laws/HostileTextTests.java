@@ -40,6 +40,9 @@ import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.sign.Signs;
+import org.hearthway.task.Assignee;
+import org.hearthway.task.Task;
+import org.hearthway.task.Tasks;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HostileStrings;
 import org.hearthway.testing.People;
@@ -102,6 +105,9 @@ class HostileTextTests {
     private Needs needs;
 
     @Autowired
+    private Tasks tasks;
+
+    @Autowired
     private Outbox outbox;
 
     @Autowired
@@ -140,6 +146,38 @@ class HostileTextTests {
 
     private List<Sink> sinks() {
         return List.of(
+                new Sink(
+                        "what the family is to do",
+                        "en",
+                        300,
+                        (c, text) -> tasks.give(COORDINATOR, c, asked(text)),
+                        c -> tasks.forFamily(parent, c).get(0).says().en()),
+                new Sink(
+                        "why a task can wait",
+                        "reason",
+                        500,
+                        (c, text) -> tasks.setAside(
+                                COORDINATOR, tasks.give(COORDINATOR, c, asked("Call us.")), TODAY.plusDays(2), text, 1),
+                        c -> tasks.of(COORDINATOR, c).stream()
+                                .flatMap(task -> task.aside().stream())
+                                .findFirst()
+                                .orElseThrow()
+                                .reason()),
+                new Sink(
+                        "why a task is not needed",
+                        "reason",
+                        500,
+                        (c, text) -> tasks.end(
+                                COORDINATOR,
+                                tasks.give(COORDINATOR, c, asked("Call us.")),
+                                Task.Outcome.NOT_NEEDED,
+                                text,
+                                1),
+                        c -> tasks.of(COORDINATOR, c).stream()
+                                .flatMap(task -> task.end().stream())
+                                .findFirst()
+                                .orElseThrow()
+                                .reason()),
                 new Sink(
                         "note to the team",
                         "note",
@@ -297,6 +335,10 @@ class HostileTextTests {
         return new Programs.Draft(TODAY, List.of(line), reason);
     }
 
+    private static Tasks.Asked asked(String text) {
+        return new Tasks.Asked(new Assignee.Family(), text, "", TODAY, Optional.empty());
+    }
+
     private int seen(ChildId c) {
         return programs.latest(THERAPIST, c).map(Programs.Version::number).orElse(0);
     }
@@ -374,6 +416,7 @@ class HostileTextTests {
                 people.fresh(Role.NURSE),
                 "path.ui.PathView",
                 "pump.ui.PumpView",
+                "task.ui.TasksView",
                 "sign.ui.SignsView",
                 "program.ui.ProgramView");
         staysText(folder, typed);

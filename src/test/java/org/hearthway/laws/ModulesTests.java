@@ -30,6 +30,7 @@ class ModulesTests {
             Map.entry("program", 8),
             Map.entry("sign", 8),
             Map.entry("visit", 8),
+            Map.entry("task", 8),
             Map.entry("reminder", 9),
             Map.entry("paper", 9),
             Map.entry("family", 10),

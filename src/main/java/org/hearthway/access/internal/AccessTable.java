@@ -6,7 +6,9 @@ import static org.hearthway.base.Action.CHANGE_CHILD;
 import static org.hearthway.base.Action.CHANGE_PATH;
 import static org.hearthway.base.Action.CHANGE_PROGRAM;
 import static org.hearthway.base.Action.CHANGE_STATUS;
+import static org.hearthway.base.Action.END_TASK;
 import static org.hearthway.base.Action.ENTER_CHILD;
+import static org.hearthway.base.Action.GIVE_TASK;
 import static org.hearthway.base.Action.LINK_CAREGIVER;
 import static org.hearthway.base.Action.LINK_HELPER;
 import static org.hearthway.base.Action.LIST_CHILDREN;
@@ -23,6 +25,7 @@ import static org.hearthway.base.Action.SEE_FOLDER;
 import static org.hearthway.base.Action.SEE_HOMES;
 import static org.hearthway.base.Action.SEE_WEEK;
 import static org.hearthway.base.Action.SIGN_EMERGENCY_PLAN;
+import static org.hearthway.base.Action.TICK_TASK;
 import static org.hearthway.base.Action.WORK_DESK;
 import static org.hearthway.base.Action.WORK_NEEDS;
 
@@ -39,7 +42,7 @@ final class AccessTable {
     /** What a caregiver may do, for a child that this caregiver cares for. */
     static Set<Action> granted(Reach reach) {
         return switch (reach) {
-            case FULL -> Set.of(SEE_FAMILY_PAGES, SEE_WEEK, LOG_SESSION, ANSWER_VISIT, REPORT, LINK_HELPER);
+            case FULL -> Set.of(SEE_FAMILY_PAGES, SEE_WEEK, LOG_SESSION, ANSWER_VISIT, REPORT, TICK_TASK, LINK_HELPER);
             case VIEW_ONLY -> Set.of(SEE_FAMILY_PAGES, SEE_WEEK);
         };
     }
@@ -67,7 +70,16 @@ final class AccessTable {
         return switch (role) {
             case CAREGIVER, HELPER -> Set.of();
             case THERAPIST ->
-                Set.of(LIST_CHILDREN, SEE_FAMILY_PAGES, SEE_WEEK, SEE_FOLDER, SEE_HOMES, CHANGE_PROGRAM, WORK_NEEDS);
+                Set.of(
+                        LIST_CHILDREN,
+                        SEE_FAMILY_PAGES,
+                        SEE_WEEK,
+                        SEE_FOLDER,
+                        SEE_HOMES,
+                        CHANGE_PROGRAM,
+                        WORK_NEEDS,
+                        GIVE_TASK,
+                        END_TASK);
             case PHYSICIAN ->
                 Set.of(
                         LIST_CHILDREN,
@@ -82,7 +94,9 @@ final class AccessTable {
                         RECORD_DEVICE,
                         CHANGE_STATUS,
                         SIGN_EMERGENCY_PLAN,
-                        WORK_NEEDS);
+                        WORK_NEEDS,
+                        GIVE_TASK,
+                        END_TASK);
             case NURSE ->
                 Set.of(
                         LIST_CHILDREN,
@@ -96,6 +110,8 @@ final class AccessTable {
                         RECORD_DEVICE,
                         CHANGE_STATUS,
                         WORK_NEEDS,
+                        GIVE_TASK,
+                        END_TASK,
                         BOOK_VISIT,
                         ANSWER_VISIT);
             // answers what a family said on the telephone
@@ -112,6 +128,8 @@ final class AccessTable {
                         LINK_HELPER,
                         CHANGE_STATUS,
                         WORK_NEEDS,
+                        GIVE_TASK,
+                        END_TASK,
                         BOOK_VISIT,
                         ANSWER_VISIT,
                         WORK_DESK);

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.hearthway.base.AccountId;
 
 /**
  * What is known about one child on a day.
@@ -14,6 +15,7 @@ import java.util.UUID;
  * @param homeDays days of the home program with something planned, in any order
  * @param refill the pump's refill-by date; empty without a pump fill
  * @param criticalVisits visits that must not be missed and of which it was noted whether the child came, in any order
+ * @param tasks tasks that have not ended and are not set aside, in any order
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
 public record Facts(
@@ -22,6 +24,7 @@ public record Facts(
         List<HomeDay> homeDays,
         Optional<Refill> refill,
         List<CriticalVisit> criticalVisits,
+        List<OpenTask> tasks,
         Optional<LocalDate> silenceAnsweredOn) {
 
     public Facts {
@@ -29,11 +32,12 @@ public record Facts(
         pains = List.copyOf(pains);
         homeDays = List.copyOf(homeDays);
         criticalVisits = List.copyOf(criticalVisits);
+        tasks = List.copyOf(tasks);
     }
 
     /** Nothing known. */
     public static Facts none() {
-        return new Facts(List.of(), List.of(), List.of(), Optional.empty(), List.of(), Optional.empty());
+        return new Facts(List.of(), List.of(), List.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
     }
 
     /** A family's report or note. */
@@ -63,6 +67,16 @@ public record Facts(
      * @param came whether the child was brought
      */
     public record CriticalVisit(String key, String kind, LocalDate day, Instant over, boolean came) {}
+
+    /**
+     * A task that waits to be done.
+     *
+     * @param key identifier
+     * @param wantedBy the day by which
+     * @param ofTheFamily whether it is asked of the family
+     * @param with who sees to it: the person it was given to; of a family's task who gave it; empty for a role
+     */
+    public record OpenTask(String key, LocalDate wantedBy, boolean ofTheFamily, Optional<AccountId> with) {}
 
     /** The day by which the pump must be refilled, and whether a refill visit is booked that keeps it. */
     public record Refill(LocalDate by, boolean booked) {}

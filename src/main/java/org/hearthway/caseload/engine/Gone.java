@@ -11,5 +11,7 @@ public enum Gone {
     /** A fill was recorded; the refill-by date is another. */
     REFILL_DATE_MOVED,
     /** The refill-by date is no longer near. */
-    NOT_NEAR
+    NOT_NEAR,
+    /** The task was done, is not needed, is set aside, or is for another day or another person. */
+    TASK_WORKED
 }

@@ -23,6 +23,7 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
         causes.addAll(missed(facts));
         silence(facts, today).ifPresent(causes::add);
+        causes.addAll(late(facts, today));
         causes.sort(Comparator.comparing(Cause::rule).thenComparing(Cause::key));
         return List.copyOf(causes);
     }
@@ -126,6 +127,27 @@ public record NeedsRules(RuleBook book, Office office) {
                 silent.size(),
                 "",
                 Optional.empty()));
+    }
+
+    /** Whoever it is handed to next looks afresh: that is another cause. */
+    private List<Cause> late(Facts facts, LocalDate today) {
+        return facts.tasks().stream()
+                .filter(task -> !today.isBefore(flaggedOn(task)))
+                .map(task -> new Cause(
+                        Rule.TASK,
+                        "task/" + task.key()
+                                + task.with().map(with -> "/" + with).orElse(""),
+                        office.openDay(flaggedOn(task), openDays(Rule.TASK)),
+                        Optional.empty(),
+                        task.wantedBy(),
+                        0,
+                        task.key(),
+                        Optional.empty()))
+                .toList();
+    }
+
+    private LocalDate flaggedOn(Facts.OpenTask task) {
+        return task.wantedBy().plusDays(task.ofTheFamily() ? book.familyTaskDays() : book.taskDays());
     }
 
     private int openDays(Rule rule) {

@@ -61,6 +61,7 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
             case NO_LOG -> loggedSince(facts, ended.day()) ? Gone.LOGGED_AGAIN : Gone.PLAN_CHANGED;
             case REFILL ->
                 facts.refill().map(refill -> whyRefill(refill, ended.day())).orElse(Gone.REFILL_DATE_MOVED);
+            case TASK -> Gone.TASK_WORKED;
             case SIGN, PAIN, MISSED -> throw new IllegalArgumentException("what happened does not end by itself");
         };
     }

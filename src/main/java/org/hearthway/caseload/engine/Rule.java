@@ -11,7 +11,9 @@ public enum Rule {
     /** The refill-by date is near and no refill visit is booked by then. */
     REFILL(false),
     /** Planned home days went by without a log. */
-    NO_LOG(false);
+    NO_LOG(false),
+    /** A task is past its day and still open. */
+    TASK(false);
 
     private final boolean happening;
 

@@ -11,6 +11,8 @@ import org.hearthway.base.Role;
  * @param silentDays planned home days in a row without a log that need a look
  * @param refillDays days before the refill-by date from which a missing visit needs a look
  * @param missedInARow visits of one kind, that must not be missed, missed in a row that need a look
+ * @param taskDays days past its day from which a task of the team needs a look, at least 1
+ * @param familyTaskDays the same for a task of the family
  * @param reportWithin time in which a report with a clock should be read
  * @param openDays for the others, how many open days after the working day at hand a look is due
  * @param reportOpenDays the same for reports without a clock
@@ -21,6 +23,8 @@ public record RuleBook(
         int silentDays,
         int refillDays,
         int missedInARow,
+        int taskDays,
+        int familyTaskDays,
         Map<Urgency, Duration> reportWithin,
         Map<Urgency, Integer> reportOpenDays,
         Map<Rule, Integer> openDays,

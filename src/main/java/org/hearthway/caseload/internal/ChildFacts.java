@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.engine.Facts;
@@ -14,6 +15,9 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
+import org.hearthway.task.Assignee;
+import org.hearthway.task.Task;
+import org.hearthway.task.Tasks;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Component;
@@ -35,13 +39,15 @@ class ChildFacts {
     private final HomeWeek homeWeek;
     private final Pumps pumps;
     private final Visits visits;
+    private final Tasks tasks;
     private final NeedsContent content;
 
-    ChildFacts(Signs signs, HomeWeek homeWeek, Pumps pumps, Visits visits, NeedsContent content) {
+    ChildFacts(Signs signs, HomeWeek homeWeek, Pumps pumps, Visits visits, Tasks tasks, NeedsContent content) {
         this.signs = signs;
         this.homeWeek = homeWeek;
         this.pumps = pumps;
         this.visits = visits;
+        this.tasks = tasks;
         this.content = content;
     }
 
@@ -63,7 +69,13 @@ class ChildFacts {
                 .toList();
         var homeDays = homeDays(viewer, child, today, lastDay(entries));
         return new Facts(
-                reports, pains, homeDays, refill(viewer, child), criticalVisits(viewer, child), silenceAnsweredOn);
+                reports,
+                pains,
+                homeDays,
+                refill(viewer, child),
+                criticalVisits(viewer, child),
+                openTasks(viewer, child, today),
+                silenceAnsweredOn);
     }
 
     private static Optional<LocalDate> lastDay(List<HomeWeek.Logged> entries) {
@@ -112,6 +124,22 @@ class ChildFacts {
                         visit.endsAt(),
                         visit.state() == Visit.State.ATTENDED))
                 .toList();
+    }
+
+    private List<Facts.OpenTask> openTasks(Viewer viewer, ChildId child, LocalDate today) {
+        return tasks.of(viewer, child).stream()
+                .filter(task -> task.isOpenOn(today))
+                .map(task -> new Facts.OpenTask(
+                        task.id().toString(), task.wantedBy(), task.to().isOfTheFamily(), with(task)))
+                .toList();
+    }
+
+    /** A family cannot own an item of the team: whoever asked it looks whether it needs help. */
+    private static Optional<AccountId> with(Task task) {
+        if (task.to() instanceof Assignee.Person person) {
+            return Optional.of(person.account());
+        }
+        return task.to().isOfTheFamily() ? Optional.of(task.givenBy()) : Optional.empty();
     }
 
     private static Urgency urgency(Optional<Sign.Urgency> urgency) {

@@ -65,6 +65,12 @@ class NeedsContent implements ContentKind {
         openDays.put(Rule.MISSED, missed.integer("open-days", 0, 5));
         conduct.put(Rule.MISSED, conduct(missed));
 
+        var task = file.block("task");
+        var taskDays = task.integer("team-days-past", 1, 60);
+        var familyTaskDays = task.integer("family-days-past", 1, 60);
+        openDays.put(Rule.TASK, task.integer("open-days", 0, 5));
+        conduct.put(Rule.TASK, conduct(task));
+
         var sign = file.block("sign");
         var within = new EnumMap<Urgency, Duration>(Urgency.class);
         within.put(Urgency.NOW, minutes(sign, "now-within-minutes"));
@@ -74,7 +80,17 @@ class NeedsContent implements ContentKind {
                 Urgency.NOTE, sign.integer("note-open-days", 0, 5));
         conduct.put(Rule.SIGN, conduct(sign));
 
-        book = new RuleBook(painFrom, silentDays, refillDays, missedInARow, within, later, openDays, conduct);
+        book = new RuleBook(
+                painFrom,
+                silentDays,
+                refillDays,
+                missedInARow,
+                taskDays,
+                familyTaskDays,
+                within,
+                later,
+                openDays,
+                conduct);
     }
 
     private static Duration minutes(Entry sign, String key) {

@@ -1,10 +1,14 @@
 package org.hearthway.caseload.internal;
 
 import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.Change;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.engine.Cause;
+import org.hearthway.caseload.engine.Facts;
 import org.hearthway.caseload.engine.NeedsRules;
 import org.hearthway.caseload.engine.Office;
 import org.hearthway.caseload.engine.Reconciliation;
@@ -18,6 +22,8 @@ import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.events.RefillDateChanged;
 import org.hearthway.sign.events.SignReported;
+import org.hearthway.task.events.TaskGiven;
+import org.hearthway.task.events.TaskWorked;
 import org.hearthway.visit.events.VisitAttended;
 import org.hearthway.visit.events.VisitBooked;
 import org.hearthway.visit.events.VisitCancelled;
@@ -83,6 +89,8 @@ class NeedsWatch {
         VisitMoved.class,
         VisitCancelled.class,
         VisitAttended.class,
+        TaskGiven.class,
+        TaskWorked.class,
         StandingChanged.class
     })
     void on(Change change) {
@@ -107,18 +115,24 @@ class NeedsWatch {
 
     /** Of a child that nobody watches any more nothing is opened and nothing is ended, so that taking it back restores all. */
     private void bringInLine(ChildId child) {
-        if (!standings.now(MACHINE, child).status().isWatched()) {
+        var status = standings.now(MACHINE, child).status();
+        if (!status.isWatched()) {
             return;
         }
+        // tasks rest with the family: while nothing is asked of it their items stand still
+        Predicate<Cause> counts = cause -> status.asksTheFamily() || cause.rule() != Rule.TASK;
         var now = clock.instant();
         var today = office.dayOf(now);
         var answered = items.lastAnswered(child, Rule.NO_LOG).map(office::dayOf);
         var known = facts.of(MACHINE, child, today, office, answered);
-        var rows = items.openOf(child);
-        var causes = new NeedsRules(content.book(), office).causes(known, today);
+        var rows = items.openOf(child).stream()
+                .filter(row -> counts.test(row.cause()))
+                .toList();
+        var causes = new NeedsRules(content.book(), office)
+                .causes(known, today).stream().filter(counts).toList();
         var work = Reconciliation.of(
                 rows.stream().map(NeedItems.Row::cause).toList(), items.settled(child), causes, known);
-        work.open().forEach(cause -> open(child, cause));
+        work.open().forEach(cause -> open(child, cause, owner(cause, known)));
         work.refreshed()
                 .forEach(cause -> rows.stream()
                         .filter(row -> row.cause().key().equals(cause.key()))
@@ -131,10 +145,20 @@ class NeedsWatch {
         });
     }
 
+    /** Who has it from the beginning: the one whose task it is, or whom the clinic named. */
+    private Optional<AccountId> owner(Cause cause, Facts known) {
+        return cause.rule() == Rule.TASK
+                ? known.tasks().stream()
+                        .filter(task -> task.key().equals(cause.subject()))
+                        .findFirst()
+                        .flatMap(Facts.OpenTask::with)
+                : escalations.named(cause);
+    }
+
     /** Another transaction may open the same item at the same moment: then this one's savepoint is rolled back. */
-    private void open(ChildId child, Cause cause) {
+    private void open(ChildId child, Cause cause, Optional<AccountId> owner) {
         try {
-            apart.executeWithoutResult(savepoint -> items.add(child, cause, escalations.named(cause), clock.instant()));
+            apart.executeWithoutResult(savepoint -> items.add(child, cause, owner, clock.instant()));
         } catch (DuplicateKeyException alreadyOpen) {
             // the item is there, which is all that was wanted
         }

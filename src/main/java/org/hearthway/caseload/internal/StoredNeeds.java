@@ -107,7 +107,7 @@ class StoredNeeds implements Needs {
     private List<Item> told(Viewer viewer, List<NeedItems.Row> all) {
         var status = standings.notActive(viewer);
         var rows = all.stream()
-                .filter(row -> status.getOrDefault(row.child(), Status.ACTIVE).isWatched())
+                .filter(row -> isShown(row, status.getOrDefault(row.child(), Status.ACTIVE)))
                 .filter(row -> gate.allows(viewer, Action.SEE_FOLDER, row.child()))
                 .toList();
         var ways = ways(rows);
@@ -117,6 +117,11 @@ class StoredNeeds implements Needs {
         return rows.stream()
                 .map(row -> item(row, Optional.ofNullable(ways.get(row.id())), people))
                 .toList();
+    }
+
+    /** A task of a child of whose family nothing is asked rests with it. */
+    private static boolean isShown(NeedItems.Row row, Status status) {
+        return row.cause().rule() == Rule.TASK ? status.asksTheFamily() : status.isWatched();
     }
 
     /** The turns of an item so far, and the one to come. */
@@ -246,7 +251,8 @@ class StoredNeeds implements Needs {
     public void close(Viewer viewer, UUID item, Outcome outcome, String words, long seen) {
         var row = workable(viewer, item, seen);
         if (!content.book().conduct(row.cause().rule()).outcomeCloses()) {
-            throw new Invalid(Problem.at("", "caseload.close.cause-stands"));
+            throw new Invalid(
+                    Problem.at("", "caseload.close.cause-stands." + row.cause().rule()));
         }
         var says = words.strip();
         wordsProblem("words", says).ifPresent(problem -> {

@@ -12,8 +12,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
+import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.Needs.Item;
+import org.hearthway.caseload.engine.Rule;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
@@ -21,6 +23,10 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
+import org.hearthway.task.Assignee;
+import org.hearthway.task.Task;
+import org.hearthway.task.TaskWords;
+import org.hearthway.task.Tasks;
 import org.hearthway.visit.VisitKind;
 import org.hearthway.visit.Visits;
 import org.hearthway.words.Words;
@@ -38,6 +44,8 @@ class NeedWords {
     private final ExerciseLibrary library;
     private final Pumps pumps;
     private final Visits visits;
+    private final Tasks tasks;
+    private final TaskWords taskWords;
     private final ZoneId zone;
 
     NeedWords(
@@ -47,6 +55,8 @@ class NeedWords {
             ExerciseLibrary library,
             Pumps pumps,
             Visits visits,
+            Tasks tasks,
+            TaskWords taskWords,
             ClinicSettings settings) {
         this.words = words;
         this.signs = signs;
@@ -54,6 +64,8 @@ class NeedWords {
         this.library = library;
         this.pumps = pumps;
         this.visits = visits;
+        this.tasks = tasks;
+        this.taskWords = taskWords;
         this.zone = settings.zone();
     }
 
@@ -67,6 +79,7 @@ class NeedWords {
             case PAIN -> pain(viewer, item);
             case REFILL -> refill(viewer, item, today);
             case MISSED -> missed(language, item);
+            case TASK -> task(viewer, item, today);
             case NO_LOG ->
                 new Why(
                         words.say(language, "caseload.no-log", item.cause().count()),
@@ -153,6 +166,37 @@ class NeedWords {
                         by.alarm()))
                 .orElse("");
         return new Why(title, "", below);
+    }
+
+    private Why task(Viewer.Person viewer, Item item, LocalDate today) {
+        var language = viewer.language();
+        var days = ChronoUnit.DAYS.between(item.cause().day(), today);
+        var title = words.say(language, "caseload.task", days);
+        return task(viewer, item)
+                .map(task -> new Why(
+                        title,
+                        quoted(language, task.says().in(language)),
+                        words.say(
+                                language,
+                                "caseload.task.of",
+                                taskWords.to(viewer, task.to()),
+                                task.wantedBy(),
+                                taskWords.name(viewer, task.givenBy()))))
+                .orElseGet(() -> new Why(title, "", ""));
+    }
+
+    private Optional<Task> task(Viewer.Person viewer, Item item) {
+        return tasks.of(viewer, item.child()).stream()
+                .filter(task -> task.id().toString().equals(item.cause().subject()))
+                .findFirst();
+    }
+
+    /** Who takes it up when nobody has: the role that the task itself names, or that of the rule. */
+    String usual(Viewer.Person viewer, Item item, Role role) {
+        return task(viewer, item)
+                .filter(task -> item.cause().rule() == Rule.TASK && task.to() instanceof Assignee.AnyOf)
+                .map(task -> taskWords.to(viewer, task.to()))
+                .orElseGet(() -> words.say(viewer.language(), "caseload.role." + role));
     }
 
     private String quoted(Language language, String text) {

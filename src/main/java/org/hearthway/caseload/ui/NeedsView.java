@@ -41,6 +41,9 @@ import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.task.Task;
+import org.hearthway.task.TaskWords;
+import org.hearthway.task.Tasks;
 import org.hearthway.words.Words;
 
 /** Needs a look: the children for whom somebody must do something, most urgent first. */
@@ -56,6 +59,8 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
     private final transient ChildWords childWords;
     private final transient ChildRegister children;
     private final transient Plans plans;
+    private final transient Tasks tasks;
+    private final transient TaskWords taskWords;
     private final transient Gate gate;
     private final transient Words words;
     private final transient ClinicSettings settings;
@@ -73,6 +78,8 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             ChildWords childWords,
             ChildRegister children,
             Plans plans,
+            Tasks tasks,
+            TaskWords taskWords,
             Gate gate,
             Words words,
             ClinicSettings settings,
@@ -83,6 +90,8 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         this.childWords = childWords;
         this.children = children;
         this.plans = plans;
+        this.tasks = tasks;
+        this.taskWords = taskWords;
         this.gate = gate;
         this.words = words;
         this.settings = settings;
@@ -121,9 +130,14 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         var shown = show == Show.LEFT
                 ? leftItems()
                 : open.stream().filter(item -> show.shows(item, viewer)).toList();
-        drawTitle(open, shown);
+        var mine = tasks.mine(viewer);
+        drawTitle(open, shown, mine);
         drawFoot();
         list.removeAll();
+        if (show == Show.TASKS) {
+            drawTasks(mine);
+            return;
+        }
         if (shown.isEmpty()) {
             list.add(Tags.div("hw-sheet hw-empty", Tags.p("hw-quiet", say("caseload.empty." + show.name()))));
             return;
@@ -136,7 +150,24 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         return needs.left(viewer, since);
     }
 
-    private void drawTitle(List<Item> open, List<Item> shown) {
+    /** What waits for this person by name or by role, late or not. */
+    private void drawTasks(List<Task> mine) {
+        var kids = children.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName));
+        list.add(new MyTasks(words, viewer, taskWords, today(), kids).draw(mine, this::done));
+    }
+
+    private void done(Task task) {
+        try {
+            tasks.end(viewer, task.id(), Task.Outcome.DONE, "", task.version());
+            Told.done(say("caseload.task.done"));
+        } catch (Overtaken overtaken) {
+            Told.couldNot(say("caseload.overtaken"));
+        }
+        draw(Optional.empty());
+        TallyChanged.tell();
+    }
+
+    private void drawTitle(List<Item> open, List<Item> shown, List<Task> mine) {
         title.removeAll();
         var kids = shown.stream().map(Item::child).distinct().count();
         var filters = Tags.div("hw-filters");
@@ -144,7 +175,9 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         var key = 0;
         for (var one : Show.values()) {
             key++;
-            var count = open.stream().filter(item -> one.shows(item, viewer)).count();
+            var count = one == Show.TASKS
+                    ? mine.size()
+                    : open.stream().filter(item -> one.shows(item, viewer)).count();
             var chip = Tags.link("hw-chip", "staff/needs?show=" + one.inAddress(), say("caseload.show." + one.name()));
             chip.getElement()
                     .setAttribute("aria-pressed", String.valueOf(one == show))
@@ -156,7 +189,11 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         }
         title.add(
                 Tags.h1(say("caseload.menu.needs")),
-                Tags.span("hw-quiet", say("caseload.summary", words.longDate(language, today()), shown.size(), kids)),
+                Tags.span(
+                        "hw-quiet",
+                        show == Show.TASKS
+                                ? words.longDate(language, today())
+                                : say("caseload.summary", words.longDate(language, today()), shown.size(), kids)),
                 Tags.span("grow", ""),
                 filters);
     }
@@ -244,6 +281,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         return switch (item.cause().rule()) {
             case SIGN -> new NeedRow.Step(say("caseload.step.SIGN"), folder + "/signs");
             case MISSED -> new NeedRow.Step(say("caseload.step.MISSED"), folder + "/family");
+            case TASK -> new NeedRow.Step(say("caseload.step.TASK"), folder + "/tasks");
             case PAIN, NO_LOG -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
             case REFILL ->
                 gate.allows(viewer, Action.BOOK_VISIT, item.child())
@@ -253,7 +291,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
     }
 
     private String usual(Item item) {
-        return say("caseload.role." + needs.conduct(item).with().name());
+        return needWords.usual(viewer, item, needs.conduct(item).with());
     }
 
     private boolean asideAllowed(Item item) {
@@ -294,7 +332,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
     @Override
     public void close(Item item) {
         if (!needs.conduct(item).outcomeCloses()) {
-            Told.couldNot(say("caseload.close.cause-stands"));
+            Told.couldNot(say("caseload.close.cause-stands." + item.cause().rule()));
             return;
         }
         new NeedForms(words, language)

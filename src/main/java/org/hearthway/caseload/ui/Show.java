@@ -16,6 +16,7 @@ enum Show {
     SIGNS,
     PUMP,
     PROGRAMS,
+    TASKS,
     ASIDE,
     LEFT;
 
@@ -47,7 +48,8 @@ enum Show {
             case PUMP -> up && rule == Rule.REFILL;
             case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);
             case ASIDE -> !up;
-            case LEFT -> false;
+            // the person's own list stands there, late or not
+            case TASKS, LEFT -> false;
         };
     }
 }

@@ -1,9 +1,12 @@
 package org.hearthway.reminder.internal;
 
+import org.hearthway.base.Change;
 import org.hearthway.base.ChildId;
 import org.hearthway.child.events.CaregiverLinked;
 import org.hearthway.child.events.CaregiverUnlinked;
 import org.hearthway.pump.events.RefillDateChanged;
+import org.hearthway.task.events.TaskGiven;
+import org.hearthway.task.events.TaskWorked;
 import org.hearthway.visit.VisitId;
 import org.hearthway.visit.events.VisitAnswered;
 import org.hearthway.visit.events.VisitAttended;
@@ -51,6 +54,11 @@ class Causes {
     @EventListener
     void on(RefillDateChanged changed) {
         planning.refill(changed.child());
+    }
+
+    @EventListener({TaskGiven.class, TaskWorked.class})
+    void on(Change ofATask) {
+        planning.tasks(ofATask.child());
     }
 
     @EventListener

@@ -207,7 +207,10 @@ class DeskOutbox implements Outbox {
                 : draft.subject();
         var body = call
                 ? wording.body(draft.textId(), language, draft.occasion(), draft.occasionZone(), clinic.zone())
-                : draft.body().replace(MessageTexts.LINK, clinic.baseUrl() + "/v/…");
+                : draft.body()
+                        .replace(
+                                MessageTexts.LINK,
+                                clinic.baseUrl() + (draft.visit().isPresent() ? "/v/…" : "/"));
         return new Message(
                 row.id(),
                 draft.child(),

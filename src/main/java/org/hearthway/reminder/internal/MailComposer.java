@@ -30,6 +30,9 @@ class MailComposer {
     /** Where the team finds what waits for it, after signing in. */
     private static final String NEEDS = "/staff/needs";
 
+    /** Where a family finds what waits for it, after signing in. */
+    private static final String HOME = "/";
+
     private final ClinicSettings clinic;
     private final Links links;
     private final ITemplateEngine templates;
@@ -66,7 +69,10 @@ class MailComposer {
         var message = new KeyedMessage(messageId(draft.idem()));
         var url = row.toTeam()
                 ? Optional.of(clinic.baseUrl() + NEEDS)
-                : row.link().map(link -> clinic.baseUrl() + "/v/" + links.token(link));
+                : row.link()
+                        .map(link -> clinic.baseUrl() + "/v/" + links.token(link))
+                        .or(() -> Optional.of(clinic.baseUrl() + HOME)
+                                .filter(home -> draft.body().contains(MessageTexts.LINK)));
         var body = url.map(to -> draft.body().replace(MessageTexts.LINK, to)).orElse(draft.body());
         var helper = new MimeMessageHelper(message, true, StandardCharsets.UTF_8.name());
         helper.setFrom(sender());

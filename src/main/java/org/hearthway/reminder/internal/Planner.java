@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hearthway.access.Account;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.pump.Pumps;
@@ -20,6 +21,9 @@ import org.hearthway.reminder.engine.Rule;
 import org.hearthway.reminder.engine.Standing;
 import org.hearthway.reminder.engine.Way;
 import org.hearthway.reminder.internal.RuleBook.RefillRule;
+import org.hearthway.task.Assignee;
+import org.hearthway.task.Task;
+import org.hearthway.task.Tasks;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visit.State;
 import org.hearthway.visit.VisitId;
@@ -41,6 +45,7 @@ class Planner {
     private final Family family;
     private final Visits visits;
     private final Pumps pumps;
+    private final Tasks tasks;
     private final ClinicSettings clinic;
     private final Clock clock;
 
@@ -51,6 +56,7 @@ class Planner {
             Family family,
             Visits visits,
             Pumps pumps,
+            Tasks tasks,
             ClinicSettings clinic,
             Clock clock) {
         this.rules = rules;
@@ -59,6 +65,7 @@ class Planner {
         this.family = family;
         this.visits = visits;
         this.pumps = pumps;
+        this.tasks = tasks;
         this.clinic = clinic;
         this.clock = clock;
     }
@@ -108,6 +115,40 @@ class Planner {
             ahead.addAll(wanted.ahead());
         }
         return new Wanted(cause, all, ahead);
+    }
+
+    /** One mail to a person for a day, however many tasks are wanted by it. */
+    Wanted forTasks(ChildId child) {
+        var cause = "tasks:" + child;
+        var today = LocalDate.ofInstant(clock.instant(), clinic.zone());
+        var open = tasks.of(Family.MACHINE, child).stream()
+                .filter(task -> task.to().isOfTheFamily() && task.isOpenOn(today))
+                .toList();
+        var people = open.isEmpty() ? List.<Account>of() : family.of(child);
+        var all = new ArrayList<Draft>();
+        var ahead = new ArrayList<Draft>();
+        for (var person : people) {
+            for (var day : days(open, person.id())) {
+                for (var task : rules.forTasks()) {
+                    var occasion = new Occasion.Deadline(day, task.at());
+                    var matter =
+                            new Matter(cause, cause + "|" + day, child, Optional.empty(), "", occasion, clinic.zone());
+                    all.addAll(drafts(List.of(person), matter, task.rule(), Standing.OPEN, Instant.MIN));
+                    ahead.addAll(drafts(List.of(person), matter, task.rule(), Standing.OPEN, clock.instant()));
+                }
+            }
+        }
+        return new Wanted(cause, all, ahead);
+    }
+
+    private static List<LocalDate> days(List<Task> open, AccountId person) {
+        return open.stream()
+                .filter(task ->
+                        task.to() instanceof Assignee.Family || task.to().equals(new Assignee.Caregiver(person)))
+                .map(Task::wantedBy)
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     private static Standing standing(Optional<Visit> booked) {

@@ -62,11 +62,20 @@ class Planning {
         agree(planner.forRefill(child), Optional.empty());
     }
 
+    /** For what the child's family is asked to do. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void tasks(ChildId child) {
+        if (!isLeftInPeace(child)) {
+            agree(planner.forTasks(child), Optional.empty());
+        }
+    }
+
     /** For everything that is to come for a child. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void child(ChildId child) {
         visits.upcoming(Family.MACHINE, child).forEach(visit -> visit(visit.id()));
         refill(child);
+        tasks(child);
     }
 
     private boolean isLeftInPeace(ChildId child) {

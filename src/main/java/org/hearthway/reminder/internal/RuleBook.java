@@ -22,7 +22,8 @@ class RuleBook implements ContentKind {
 
     private enum About {
         VISIT,
-        REFILL
+        REFILL,
+        TASK
     }
 
     /**
@@ -34,10 +35,19 @@ class RuleBook implements ContentKind {
      */
     record RefillRule(Rule rule, String visitKind, LocalTime at) {}
 
+    /**
+     * The rule for what families are asked to do.
+     *
+     * @param rule its steps
+     * @param at the hour of its mails
+     */
+    record TaskRule(Rule rule, LocalTime at) {}
+
     private record Named(String text, Entry block, String key) {}
 
     private final Map<Boolean, Rule> visitRules = new java.util.HashMap<>();
     private final List<RefillRule> refillRules = new ArrayList<>();
+    private final List<TaskRule> taskRules = new ArrayList<>();
     private final List<Named> named = new ArrayList<>();
     private final MessageTexts texts;
 
@@ -58,7 +68,9 @@ class RuleBook implements ContentKind {
         if (steps.isEmpty() || !steps.stream().map(Step::name).allMatch(names::add)) {
             file.wrong("steps", "\"steps\" is empty or names a day twice", "each day once for send and once for call");
         }
-        var rule = new Rule(file.id(), steps, text(file, "too-late"));
+        // a day has no hour for which a mail could come too late
+        var tooLate = about == About.TASK ? "" : text(file, "too-late");
+        var rule = new Rule(file.id(), steps, tooLate);
         switch (about) {
             case VISIT -> {
                 if (visitRules.put(file.yes("critical"), rule) != null) {
@@ -69,6 +81,8 @@ class RuleBook implements ContentKind {
                 var at = SendingRules.time(file, "at").orElse(LocalTime.NOON);
                 refillRules.add(new RefillRule(rule, file.text("answered-by"), at));
             }
+            case TASK ->
+                taskRules.add(new TaskRule(rule, SendingRules.time(file, "at").orElse(LocalTime.NOON)));
         }
     }
 
@@ -116,6 +130,11 @@ class RuleBook implements ContentKind {
     /** The rule for visits that are critical, or for those that are not; empty when the content has none. */
     Optional<Rule> forVisits(boolean critical) {
         return Optional.ofNullable(visitRules.get(critical));
+    }
+
+    /** The rules for what families are asked to do. */
+    List<TaskRule> forTasks() {
+        return List.copyOf(taskRules);
     }
 
     /** The rules for refills. */

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.pump.Pumps;
+import org.hearthway.task.Tasks;
 import org.hearthway.visit.Visits;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -26,6 +27,7 @@ class SweepLoop {
     private final Planning planning;
     private final Visits visits;
     private final Pumps pumps;
+    private final Tasks tasks;
     private final ClinicSettings clinic;
     private final TransactionTemplate inTransaction;
     private final Clock clock;
@@ -34,12 +36,14 @@ class SweepLoop {
             Planning planning,
             Visits visits,
             Pumps pumps,
+            Tasks tasks,
             ClinicSettings clinic,
             TransactionTemplate inTransaction,
             Clock clock) {
         this.planning = planning;
         this.visits = visits;
         this.pumps = pumps;
+        this.tasks = tasks;
         this.clinic = clinic;
         this.inTransaction = inTransaction;
         this.clock = clock;
@@ -53,6 +57,9 @@ class SweepLoop {
         }
         for (var child : pumps.refillDates(Family.MACHINE).keySet()) {
             alone(() -> planning.refill(child));
+        }
+        for (var child : tasks.withFamilyTasks(Family.MACHINE)) {
+            alone(() -> planning.tasks(child));
         }
     }
 

@@ -9,6 +9,7 @@ import org.hearthway.base.Action;
 import org.hearthway.base.Change;
 import org.hearthway.base.Language;
 import org.hearthway.caseload.events.NeedWorked;
+import org.hearthway.task.events.TaskWorked;
 import org.hearthway.words.Words;
 import org.junit.jupiter.api.Test;
 import org.springframework.context.annotation.ClassPathScanningCandidateComponentProvider;
@@ -25,10 +26,14 @@ class TrailWordsTests {
         scan.addIncludeFilter(new AssignableTypeFilter(Change.class));
         scan.findCandidateComponents("org.hearthway").stream()
                 .map(found -> found.getBeanClassName().replaceAll(".*\\.", ""))
-                .filter(kind -> !kind.contains("$") && !kind.equals(NeedWorked.class.getSimpleName()))
+                .filter(kind -> !kind.contains("$")
+                        && !kind.equals(NeedWorked.class.getSimpleName())
+                        && !kind.equals(TaskWorked.class.getSimpleName()))
                 .forEach(kind -> marks.add("changed: " + kind));
         List.of("SEEN", "TAKEN", "SET_ASIDE", "RESUMED", "CLOSED")
                 .forEach(step -> marks.add("changed: NeedWorked/" + step));
+        List.of("CHANGED", "TICKED", "DONE", "NOT_NEEDED", "SET_ASIDE", "TAKEN_BACK")
+                .forEach(step -> marks.add("changed: TaskWorked/" + step));
         Arrays.stream(Action.values()).forEach(action -> marks.add("refused: " + action));
         assertThat(marks).hasSizeGreaterThan(30);
         assertThat(marks)

@@ -23,6 +23,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
+import org.hearthway.base.AccountId;
 
 class NeedsProperties {
 
@@ -41,6 +42,7 @@ class NeedsProperties {
                 reversed(facts.homeDays()),
                 facts.refill(),
                 reversed(facts.criticalVisits()),
+                reversed(facts.tasks()),
                 facts.silenceAnsweredOn());
         assertThat(Samples.rules().causes(turned, TODAY))
                 .isEqualTo(Samples.rules().causes(facts, TODAY));
@@ -108,6 +110,7 @@ class NeedsProperties {
                 more,
                 facts.refill(),
                 facts.criticalVisits(),
+                facts.tasks(),
                 facts.silenceAnsweredOn());
         if (!has(facts, Rule.NO_LOG)) {
             assertThat(has(logged, Rule.NO_LOG)).isFalse();
@@ -182,6 +185,13 @@ class NeedsProperties {
                         moment,
                         Arbitraries.of(true, false, false))
                 .as(Facts.CriticalVisit::new);
+        var person = Arbitraries.longs().between(1, 3).map(number -> new AccountId(new UUID(0, number)));
+        var task = Combinators.combine(
+                        Arbitraries.longs().between(1, 20).map(String::valueOf),
+                        day,
+                        Arbitraries.of(true, false),
+                        person.optional(0.6))
+                .as(Facts.OpenTask::new);
         Arbitrary<Optional<LocalDate>> answered = day.optional(0.3);
         return Combinators.combine(
                         report.list().ofMaxSize(3).uniqueElements(Facts.Report::key),
@@ -189,6 +199,7 @@ class NeedsProperties {
                         homeDay.list().ofMaxSize(15).uniqueElements(Facts.HomeDay::date),
                         refill.optional(0.6),
                         visit.list().ofMaxSize(6).uniqueElements(Facts.CriticalVisit::key),
+                        task.list().ofMaxSize(4).uniqueElements(Facts.OpenTask::key),
                         answered)
                 .as(Facts::new);
     }

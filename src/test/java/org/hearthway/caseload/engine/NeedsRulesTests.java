@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.hearthway.base.AccountId;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,12 +23,12 @@ class NeedsRulesTests {
 
     private static Facts pain(int pain, String at) {
         var fact = new Facts.Pain(new UUID(0, 1), "calf-stretch", TODAY, pain, Instant.parse(at));
-        return new Facts(List.of(), List.of(fact), List.of(), Optional.empty(), List.of(), Optional.empty());
+        return new Facts(List.of(), List.of(fact), List.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
     }
 
     private static Facts report(Urgency urgency, String at) {
         var fact = new Facts.Report(new UUID(0, 2), urgency, Instant.parse(at));
-        return new Facts(List.of(fact), List.of(), List.of(), Optional.empty(), List.of(), Optional.empty());
+        return new Facts(List.of(fact), List.of(), List.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
     }
 
     private static Cause only(Facts facts) {
@@ -149,6 +150,7 @@ class NeedsRulesTests {
                                     List.of(),
                                     Optional.empty(),
                                     List.of(visits),
+                                    List.of(),
                                     Optional.empty()),
                             TODAY);
         }
@@ -240,13 +242,57 @@ class NeedsRulesTests {
             var days = homeDays(silent(5), silent(6), silent(9), silent(10), silent(11))
                     .homeDays();
             var answered = new Facts(
-                    List.of(), List.of(), days, Optional.empty(), List.of(), Optional.of(LocalDate.of(2026, 3, 9)));
+                    List.of(),
+                    List.of(),
+                    days,
+                    Optional.empty(),
+                    List.of(),
+                    List.of(),
+                    Optional.of(LocalDate.of(2026, 3, 9)));
             assertThat(rules().causes(answered, TODAY)).isEmpty();
             assertThat(rules().causes(answered, TODAY.plusDays(30))).isEmpty();
             var earlier = new Facts(
-                    List.of(), List.of(), days, Optional.empty(), List.of(), Optional.of(LocalDate.of(2026, 3, 6)));
+                    List.of(),
+                    List.of(),
+                    days,
+                    Optional.empty(),
+                    List.of(),
+                    List.of(),
+                    Optional.of(LocalDate.of(2026, 3, 6)));
             assertThat(only(earlier).count()).isEqualTo(3);
             assertThat(only(earlier).key()).isNotEqualTo("no-log");
+        }
+    }
+
+    @Nested
+    class LateTasks {
+
+        private static final AccountId NURSE = new AccountId(new UUID(0, 7));
+
+        private static Facts task(int day, boolean ofTheFamily, Optional<AccountId> with) {
+            return Samples.tasks(new Facts.OpenTask("t", LocalDate.of(2026, 3, day), ofTheFamily, with));
+        }
+
+        /** Bounds of the shipped content: a day for the team, three days for a family. */
+        @Test
+        void needALookSoManyDaysPastTheirDay() {
+            assertThat(rules().causes(task(12, false, Optional.empty()), TODAY)).isEmpty();
+            assertThat(only(task(11, false, Optional.empty())).rule()).isEqualTo(Rule.TASK);
+            assertThat(rules().causes(task(10, true, Optional.empty()), TODAY)).isEmpty();
+            assertThat(only(task(9, true, Optional.empty())).rule()).isEqualTo(Rule.TASK);
+        }
+
+        @Test
+        void areDueOnTheOpenDayAfterThat() {
+            // the Saturday after that Friday is no open day
+            assertThat(only(task(6, false, Optional.empty())).dueDay()).isEqualTo("2026-03-09");
+            assertThat(only(task(6, false, Optional.empty())).day()).isEqualTo("2026-03-06");
+        }
+
+        @Test
+        void areAnotherReasonWithAnotherPerson() {
+            assertThat(only(task(6, false, Optional.of(NURSE))).key())
+                    .isNotEqualTo(only(task(6, false, Optional.empty())).key());
         }
     }
 }

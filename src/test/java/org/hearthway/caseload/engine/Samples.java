@@ -38,6 +38,8 @@ final class Samples {
                 silentDays,
                 refillDays,
                 2,
+                1,
+                3,
                 Map.of(Urgency.NOW, Duration.ofMinutes(15), Urgency.URGENT, Duration.ofMinutes(60)),
                 Map.of(Urgency.HOURS, 0, Urgency.NOTE, 1),
                 Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0, Rule.MISSED, 0),
@@ -51,6 +53,8 @@ final class Samples {
                         Rule.NO_LOG,
                         conduct,
                         Rule.MISSED,
+                        conduct,
+                        Rule.TASK,
                         conduct));
     }
 
@@ -59,7 +63,7 @@ final class Samples {
     }
 
     static Facts homeDays(Facts.HomeDay... days) {
-        return new Facts(List.of(), List.of(), List.of(days), Optional.empty(), List.of(), Optional.empty());
+        return new Facts(List.of(), List.of(), List.of(days), Optional.empty(), List.of(), List.of(), Optional.empty());
     }
 
     static Facts.HomeDay silent(int day) {
@@ -77,7 +81,13 @@ final class Samples {
                 List.of(),
                 Optional.of(new Facts.Refill(by, booked)),
                 List.of(),
+                List.of(),
                 Optional.empty());
+    }
+
+    static Facts tasks(Facts.OpenTask... tasks) {
+        return new Facts(
+                List.of(), List.of(), List.of(), Optional.empty(), List.of(), List.of(tasks), Optional.empty());
     }
 
     static Stream<Rule> rulesOf(List<Cause> causes) {

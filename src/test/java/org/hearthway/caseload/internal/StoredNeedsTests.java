@@ -53,6 +53,7 @@ import org.hearthway.reminder.StaffMail;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
 import org.hearthway.sign.events.ReportRead;
+import org.hearthway.task.Tasks;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.HostileStrings;
 import org.hearthway.testing.LeanClinic;
@@ -117,6 +118,11 @@ class StoredNeedsTests {
         @Bean
         Visits visits() {
             return mock(Visits.class);
+        }
+
+        @Bean
+        Tasks tasks() {
+            return mock(Tasks.class);
         }
 
         @Bean
@@ -336,7 +342,7 @@ class StoredNeedsTests {
     void aRefillIsNotClosedByWords() {
         var item = only();
         assertThatThrownBy(() -> needs.close(nurse, item.id(), Outcome.SPOKE, "they will call", item.version()))
-                .satisfies(thrown -> assertThat(key(thrown)).isEqualTo("caseload.close.cause-stands"));
+                .satisfies(thrown -> assertThat(key(thrown)).isEqualTo("caseload.close.cause-stands.REFILL"));
         assertThat(mine()).hasSize(1);
     }
 

@@ -2,6 +2,7 @@ package org.hearthway.reminder.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.mockito.Mockito.mock;
 
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
@@ -41,6 +42,7 @@ import org.hearthway.reminder.Outbox.Channel;
 import org.hearthway.reminder.Outbox.Message;
 import org.hearthway.reminder.Outbox.State;
 import org.hearthway.reminder.events.MessageSettled;
+import org.hearthway.task.Tasks;
 import org.hearthway.testing.LeanClinic;
 import org.hearthway.testing.People;
 import org.hearthway.testing.SettableClock;
@@ -111,6 +113,11 @@ class OutboxTests {
         @Bean
         Pumps pumps(KnownFamily known) {
             return known.pumps();
+        }
+
+        @Bean
+        Tasks tasks() {
+            return mock(Tasks.class);
         }
 
         @Bean
