@@ -37,6 +37,7 @@ final class Samples {
                 painFrom,
                 silentDays,
                 refillDays,
+                28,
                 2,
                 1,
                 3,
@@ -55,6 +56,8 @@ final class Samples {
                         Rule.MISSED,
                         conduct,
                         Rule.TASK,
+                        conduct,
+                        Rule.CHECK,
                         conduct));
     }
 

@@ -121,6 +121,11 @@ class OutboxTests {
         }
 
         @Bean
+        DueDays dueDays(KnownFamily known) {
+            return known.dueDays();
+        }
+
+        @Bean
         ITemplateEngine templates() {
             return MailTemplates.shipped();
         }
