@@ -93,6 +93,18 @@ final class Samples {
                 List.of(), List.of(), List.of(), Optional.empty(), List.of(), List.of(tasks), Optional.empty());
     }
 
+    static Facts check(LocalDate by, boolean booked) {
+        return new Facts(
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(new Facts.Check("HIPS", by, booked)),
+                Optional.empty());
+    }
+
     static Stream<Rule> rulesOf(List<Cause> causes) {
         return causes.stream().map(Cause::rule);
     }
