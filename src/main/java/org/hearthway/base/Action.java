@@ -26,6 +26,10 @@ public enum Action {
     RECORD_PUMP(true),
     /** Enter which devices are in a child's body. */
     RECORD_DEVICE(true),
+    /** Enter casts, splints and equipment, and what a look at them showed. */
+    RECORD_EQUIPMENT(true),
+    /** Record a check of hips or spine. */
+    RECORD_SURVEILLANCE(true),
     /** Say where a child stands with the clinic, confirm a death, take it back. */
     CHANGE_STATUS(true),
     /** Sign what must be done in an emergency. */

@@ -11,6 +11,8 @@ import org.hearthway.child.Homes;
 import org.hearthway.child.Households;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.equipment.Casts;
+import org.hearthway.equipment.Equipment;
 import org.hearthway.paper.EmergencySheets;
 import org.hearthway.path.Plans;
 import org.hearthway.program.ExerciseLibrary;
@@ -19,6 +21,7 @@ import org.hearthway.program.Programs;
 import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Signs;
+import org.hearthway.surveillance.Surveillance;
 import org.hearthway.task.Tasks;
 import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Component;
@@ -42,6 +45,9 @@ record ChildhoodFactory(
         Visits visits,
         Tasks tasks,
         Signs signs,
+        Equipment equipment,
+        Casts casts,
+        Surveillance surveillance,
         ClinicCalendar calendar,
         ClinicSettings clinic) {
 

@@ -12,12 +12,15 @@ import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
+import org.hearthway.equipment.Item;
+import org.hearthway.equipment.Place;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine.Side;
 import org.hearthway.pump.engine.Concentration;
 import org.hearthway.pump.engine.DailyDose;
+import org.hearthway.surveillance.engine.Watched;
 import org.springframework.stereotype.Component;
 
 /** The children of the demo clinic, a file each in {@code content/demo/children}. Read everywhere, used in the demo only. */
@@ -59,7 +62,10 @@ class Stories implements ContentKind {
                 each(file, "visits", Stories::seen),
                 each(file, "told", Stories::told),
                 each(file, "helpers", Stories::helps),
-                each(file, "tasks", Stories::asked)));
+                each(file, "tasks", Stories::asked),
+                each(file, "equipment", Stories::thing),
+                each(file, "casts", Stories::cast),
+                each(file, "checks", Stories::watch)));
     }
 
     private static <T> List<T> each(Entry entry, String key, java.util.function.Function<Entry, T> read) {
@@ -255,5 +261,57 @@ class Stories implements ContentKind {
                 told.maybeText("note").orElse(""),
                 told.yes("read"),
                 told.yes("team-only"));
+    }
+
+    private static Story.Thing thing(Entry thing) {
+        return new Story.Thing(
+                thing.text("kind"),
+                thing.maybeChoice("place", Place.class),
+                thing.maybeChoice("side", Place.Side.class),
+                thing.integer("day", -YEARS, -1),
+                thing.text("by"),
+                thing.maybeInteger("by-day", 0, 24),
+                thing.maybeInteger("by-night", 0, 24),
+                thing.maybeText("schedule").orElse(""),
+                thing.maybeText("build-up").orElse(""),
+                thing.maybeInteger("lent-until", 1, YEARS),
+                each(
+                        thing,
+                        "looks",
+                        look -> new Story.Look(
+                                look.choice("what", Item.What.class),
+                                look.integer("day", -YEARS, -1),
+                                look.choice("outcome", Item.Outcome.class),
+                                look.maybeText("note").orElse(""))));
+    }
+
+    private static Story.Cast cast(Entry cast) {
+        return new Story.Cast(
+                cast.choice("place", Place.class),
+                cast.choice("side", Place.Side.class),
+                cast.integer("day", -YEARS, -1),
+                cast.integer("every", 1, 60),
+                cast.integer("last-off", 1, 60),
+                cast.text("by"),
+                each(
+                        cast,
+                        "worn",
+                        worn -> new Story.Worn(
+                                worn.integer("on", -YEARS, -1),
+                                worn.maybeInteger("off", -YEARS, -1),
+                                worn.maybeInteger("degrees", -90, 180),
+                                worn.maybeText("skin").orElse(""))));
+    }
+
+    private static Story.Watch watch(Entry check) {
+        return new Story.Watch(
+                check.choice("watched", Watched.class),
+                check.integer("day", -YEARS, -1),
+                check.text("who"),
+                check.maybeInteger("left", 0, 100),
+                check.maybeInteger("right", 0, 100),
+                check.maybeInteger("cobb", 0, 180),
+                check.yes("stable"),
+                check.text("by"));
     }
 }

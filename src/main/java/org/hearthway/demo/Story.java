@@ -10,10 +10,13 @@ import org.hearthway.base.Bilingual;
 import org.hearthway.child.Helpers.Kind;
 import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Households.Reach;
+import org.hearthway.equipment.Item;
+import org.hearthway.equipment.Place;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine.Side;
+import org.hearthway.surveillance.engine.Watched;
 
 /**
  * What happened to one child of the demo. Days are counted from today: a negative number lies behind, a positive one
@@ -36,7 +39,10 @@ record Story(
         List<Seen> visits,
         List<Told> told,
         List<Helps> helpers,
-        List<Asked> tasks) {
+        List<Asked> tasks,
+        List<Thing> things,
+        List<Cast> casts,
+        List<Watch> checks) {
 
     /** Somebody who cares for the child. */
     record Cares(String person, Reach reach, Optional<Lives> lives) {}
@@ -172,4 +178,38 @@ record Story(
             String note,
             boolean read,
             boolean teamOnly) {}
+
+    /** A splint or a piece of equipment, given on a day and looked at since. */
+    record Thing(
+            String kind,
+            Optional<Place> place,
+            Optional<Place.Side> side,
+            int day,
+            String by,
+            Optional<Integer> byDay,
+            Optional<Integer> byNight,
+            String schedule,
+            String buildUp,
+            Optional<Integer> lentUntil,
+            List<Look> looks) {}
+
+    /** A look at it. */
+    record Look(Item.What what, int day, Item.Outcome outcome, String note) {}
+
+    /** A series of casts as it stands. */
+    record Cast(Place place, Place.Side side, int day, int everyDays, int lastOff, String by, List<Worn> worn) {}
+
+    /** A cast of it. */
+    record Worn(int on, Optional<Integer> off, Optional<Integer> degrees, String skin) {}
+
+    /** A check of hips or spine; of another clinic when the child came here later. */
+    record Watch(
+            Watched watched,
+            int day,
+            String who,
+            Optional<Integer> left,
+            Optional<Integer> right,
+            Optional<Integer> cobb,
+            boolean stable,
+            String by) {}
 }

@@ -17,6 +17,8 @@ import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans;
 import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
+import org.hearthway.surveillance.Surveillance;
+import org.hearthway.surveillance.engine.Due;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Service;
@@ -38,6 +40,7 @@ public class Desk {
     private final Visits visits;
     private final Plans plans;
     private final Pumps pumps;
+    private final Surveillance surveillance;
     private final ChildRegister children;
     private final Standings standings;
     private final Gate gate;
@@ -50,6 +53,7 @@ public class Desk {
             Visits visits,
             Plans plans,
             Pumps pumps,
+            Surveillance surveillance,
             ChildRegister children,
             Standings standings,
             Gate gate,
@@ -60,6 +64,7 @@ public class Desk {
         this.visits = visits;
         this.plans = plans;
         this.pumps = pumps;
+        this.surveillance = surveillance;
         this.children = children;
         this.standings = standings;
         this.gate = gate;
@@ -87,6 +92,7 @@ public class Desk {
                 .collect(Collectors.toList());
         var gaps = new Gaps(today, content.aheadDays(), content.refillKind(), content.refillWindowDays());
         var refills = pumps.refillDates(viewer);
+        var checks = surveillance.all(viewer);
         var all = plans.all(viewer);
         var open = new ArrayList<Composer.Gap>();
         for (var child : children.all(viewer)) {
@@ -95,7 +101,8 @@ public class Desk {
             }
             var plan = Optional.ofNullable(all.get(child.id()));
             var refill = Optional.ofNullable(refills.get(child.id()));
-            gaps.of(child.id(), plan, refill, ofChild(viewer, child.id(), booked))
+            var due = due(checks.getOrDefault(child.id(), List.of()), today);
+            gaps.of(child.id(), plan, refill, due, ofChild(viewer, child.id(), booked))
                     .forEach(open::add);
         }
         var whole = new Composer(now, content.soonDays(), content.outDays())
@@ -106,6 +113,20 @@ public class Desk {
                         visits.disputed(viewer).keySet());
         return new Board(
                 whole.rows().stream().filter(row -> tellsTheTruth(viewer, row)).toList());
+    }
+
+    /** The next check of each; one that long should have been recorded asks for a record before it asks for a visit. */
+    private List<Gaps.Check> due(List<Surveillance.Outlook> outlooks, LocalDate today) {
+        return outlooks.stream()
+                .flatMap(outlook -> outlook.next().stream()
+                        .map(Due::by)
+                        .filter(by -> outlook.last().isPresent() || !by.isBefore(today))
+                        .map(by -> new Gaps.Check(
+                                "check/" + outlook.matter().watched(),
+                                outlook.matter().visitKind(),
+                                by,
+                                content.checkWindowDays())))
+                .toList();
     }
 
     /** Who does not see a child's messages cannot be told that nobody was asked. */

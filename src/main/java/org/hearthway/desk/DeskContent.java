@@ -12,6 +12,7 @@ class DeskContent implements ContentKind {
     private int soonDays;
     private int outDays;
     private int refillWindowDays;
+    private int checkWindowDays;
     private String refillKind = "";
 
     int aheadDays() {
@@ -28,6 +29,10 @@ class DeskContent implements ContentKind {
 
     int refillWindowDays() {
         return refillWindowDays;
+    }
+
+    int checkWindowDays() {
+        return checkWindowDays;
     }
 
     String refillKind() {
@@ -49,5 +54,8 @@ class DeskContent implements ContentKind {
         refillKind = refill.text("visit");
         refillWindowDays = refill.integer("window-days", 1, 60);
         refill.done();
+        var check = file.block("check");
+        checkWindowDays = check.integer("window-days", 1, 90);
+        check.done();
     }
 }

@@ -22,10 +22,45 @@ import org.hearthway.visit.Visit;
  */
 record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowDays) {
 
+    /**
+     * A check of hips or spine that is due.
+     *
+     * @param by the day by which it should be done
+     * @param windowDays days before and after it in which a visit keeps it
+     */
+    record Check(String purpose, String kind, LocalDate by, int windowDays) {}
+
     private static final int NEED_PARTS = 3;
 
     /** The purpose of a refill visit. */
     static final String REFILL = "refill";
+
+    Stream<Gap> of(
+            ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Check> checks, List<Visit> visits) {
+        var asked = of(child, plan, refillBy, visits).toList();
+        // the plan's own wish for such a visit answers for the check, too
+        var due = checks.stream()
+                .filter(check ->
+                        asked.stream().noneMatch(gap -> gap.wanted().kind().equals(check.kind())))
+                .flatMap(check -> check(child, check, visits));
+        return Stream.concat(asked.stream(), due)
+                .filter(gap -> !gap.wanted().from().isAfter(today.plusDays(aheadDays)));
+    }
+
+    /** A late check is kept by a visit within the same time from today on. */
+    private Stream<Gap> check(ChildId child, Check check, List<Visit> visits) {
+        var last = (check.by().isBefore(today) ? today : check.by()).plusDays(check.windowDays());
+        var booked = visits.stream()
+                .filter(visit -> visit.state() == Visit.State.BOOKED
+                        && visit.kind().id().equals(check.kind())
+                        && !visit.start().toLocalDate().isBefore(today))
+                .toList();
+        if (booked.stream().anyMatch(visit -> !visit.start().toLocalDate().isAfter(last))) {
+            return Stream.empty();
+        }
+        var wanted = new Wanted(check.purpose(), check.kind(), check.by().minusDays(check.windowDays()), check.by());
+        return Stream.of(new Gap(child, wanted, booked.stream().findFirst()));
+    }
 
     Stream<Gap> of(ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Visit> visits) {
         var counting = visits.stream()

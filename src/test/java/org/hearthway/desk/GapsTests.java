@@ -75,6 +75,49 @@ class GapsTests {
                 .isEmpty();
     }
 
+    private static List<Gap> due(LocalDate by, Visit... visits) {
+        return due(Optional.empty(), by, visits);
+    }
+
+    private static List<Gap> due(Optional<Plan> plan, LocalDate by, Visit... visits) {
+        var check = new Gaps.Check("check/HIPS", "check", by, 28);
+        return new Gaps(TODAY, 60, "refill", 7)
+                .of(CHILD, plan, Optional.empty(), List.of(check), List.of(visits))
+                .toList();
+    }
+
+    @Test
+    void aCheckOfHipsOrSpineIsToBookUntilAVisitKeepsIt() {
+        var by = TODAY.plusDays(20);
+        assertThat(due(by)).singleElement().satisfies(gap -> {
+            assertThat(gap.wanted().from()).isEqualTo(by.minusDays(28));
+            assertThat(gap.wanted().until()).isEqualTo(by);
+        });
+        assertThat(due(by, check(48, State.BOOKED))).isEmpty();
+        assertThat(due(by, check(49, State.BOOKED)))
+                .singleElement()
+                .satisfies(gap -> assertThat(gap.misplaced()).isPresent());
+        assertThat(due(by, check(10, State.CANCELLED))).hasSize(1);
+        assertThat(due(TODAY.plusDays(89))).as("far ahead").isEmpty();
+    }
+
+    @Test
+    void aLateCheckIsKeptByAVisitSoon() {
+        var by = TODAY.minusDays(100);
+        assertThat(due(by)).hasSize(1);
+        assertThat(due(by, check(-3, State.ATTENDED)))
+                .as("its record is missing")
+                .hasSize(1);
+        assertThat(due(by, check(28, State.BOOKED))).isEmpty();
+    }
+
+    @Test
+    void oneVisitIsNotAskedForTwice() {
+        assertThat(due(Optional.of(plan(Plan.State.NOW, window("a", 5, 9))), TODAY.plusDays(6)))
+                .singleElement()
+                .satisfies(gap -> assertThat(gap.wanted().purpose()).isEqualTo("path/stage/a"));
+    }
+
     private static final LocalDate BEGUN = TODAY.minusYears(2);
 
     /** A plan with one stage that began two years ago, with these visits. */

@@ -36,6 +36,8 @@ class FacesTests {
             Map.entry("SignOff.ownWords", "the clinic's words for a text of the content, no child's data"),
             Map.entry("Plans.pathways", "content, no child's data"),
             Map.entry("Plans.why", "words for a date the caller already has"),
+            Map.entry("Casts.kind", "content, no child's data"),
+            Map.entry("Equipment.kinds", "content, no child's data"),
             Map.entry("ExerciseLibrary.all", "content, no child's data"),
             Map.entry("ExerciseLibrary.find", "content, no child's data"),
             Map.entry("Signs.all", "content, on a page without sign-in"),

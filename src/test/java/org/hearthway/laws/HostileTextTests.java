@@ -32,6 +32,11 @@ import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.child.Names;
+import org.hearthway.equipment.CastSeries;
+import org.hearthway.equipment.Casts;
+import org.hearthway.equipment.Equipment;
+import org.hearthway.equipment.Item;
+import org.hearthway.equipment.Place;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
@@ -40,6 +45,9 @@ import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.sign.Signs;
+import org.hearthway.surveillance.Check.CheckData;
+import org.hearthway.surveillance.Surveillance;
+import org.hearthway.surveillance.engine.Watched;
 import org.hearthway.task.Assignee;
 import org.hearthway.task.Task;
 import org.hearthway.task.Tasks;
@@ -121,6 +129,15 @@ class HostileTextTests {
 
     @Autowired
     private Pumps pumps;
+
+    @Autowired
+    private Equipment equipment;
+
+    @Autowired
+    private Casts casts;
+
+    @Autowired
+    private Surveillance surveillance;
 
     @Autowired
     private AuditTrail trail;
@@ -224,6 +241,52 @@ class HostileTextTests {
                                 pumps.current(NURSE, c).map(Pumps.Fill::number).orElse(0L)),
                         c -> pumps.current(NURSE, c).orElseThrow().note()),
                 new Sink(
+                        "when a splint is worn",
+                        "schedule",
+                        500,
+                        (c, text) -> equipment.enter(THERAPIST, c, splint(new Item.Wear(none(), none(), text, ""))),
+                        c -> equipment.of(parent, c).stream()
+                                .map(item -> item.data().wear().schedule())
+                                .filter(said -> !said.isEmpty())
+                                .findFirst()
+                                .orElseThrow()),
+                new Sink(
+                        "steps to get used to a splint",
+                        "buildUp",
+                        500,
+                        (c, text) -> equipment.enter(THERAPIST, c, splint(new Item.Wear(none(), none(), "", text))),
+                        c -> equipment.of(parent, c).stream()
+                                .map(item -> item.data().wear().buildUp())
+                                .filter(said -> !said.isEmpty())
+                                .findFirst()
+                                .orElseThrow()),
+                new Sink(
+                        "skin under a cast",
+                        "skin0",
+                        500,
+                        (c, text) -> casts.enter(THERAPIST, c, casts(text)),
+                        c -> casts.of(THERAPIST, c).get(0).data().casts().get(0).skin()),
+                new Sink(
+                        "note on a check",
+                        "note",
+                        500,
+                        (c, text) -> surveillance.record(PHYSICIAN, c, check(c, "Dr. Nwosu", text), checked(c)),
+                        c -> surveillance.checks(PHYSICIAN, c, Watched.SPINE).stream()
+                                .map(check -> check.data().note())
+                                .filter(note -> !note.isEmpty())
+                                .findFirst()
+                                .orElseThrow()),
+                new Sink(
+                        "who did a check",
+                        "who",
+                        200,
+                        (c, text) -> surveillance.record(PHYSICIAN, c, check(c, text, ""), checked(c)),
+                        c -> surveillance.checks(PHYSICIAN, c, Watched.SPINE).stream()
+                                .map(check -> check.data().who())
+                                .filter(who -> !who.equals("Dr. Nwosu"))
+                                .findFirst()
+                                .orElseThrow()),
+                new Sink(
                         "place of a visit",
                         "place",
                         200,
@@ -296,6 +359,55 @@ class HostileTextTests {
                                 .filter(name -> !name.equals("Ana Lindgren"))
                                 .findFirst()
                                 .orElseThrow()));
+    }
+
+    private static Optional<Integer> none() {
+        return Optional.empty();
+    }
+
+    private static Item.Data splint(Item.Wear wear) {
+        return new Item.Data(
+                "night-splint",
+                Optional.empty(),
+                Optional.empty(),
+                TODAY,
+                Optional.empty(),
+                wear,
+                none(),
+                none(),
+                Optional.empty(),
+                List.of());
+    }
+
+    private static CastSeries.Data casts(String skin) {
+        return new CastSeries.Data(
+                Place.KNEE,
+                Place.Side.LEFT,
+                TODAY,
+                7,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(new CastSeries.Cast(TODAY, Optional.empty(), none(), skin)));
+    }
+
+    /** Each on a day of its own. */
+    private CheckData check(ChildId c, String who, String note) {
+        return new CheckData(
+                Watched.SPINE,
+                TODAY.minusDays(checked(c)),
+                who,
+                Optional.empty(),
+                Optional.empty(),
+                none(),
+                false,
+                note);
+    }
+
+    private long checked(ChildId c) {
+        return surveillance.outlook(PHYSICIAN, c).stream()
+                .filter(outlook -> outlook.matter().watched() == Watched.SPINE)
+                .mapToLong(Surveillance.Outlook::seen)
+                .sum();
     }
 
     private void change(ChildId c, String usedName, String familyName) {
@@ -409,7 +521,8 @@ class HostileTextTests {
                 "family.PathView",
                 "family.CallView",
                 "family.NotesView",
-                "family.WeekView");
+                "family.WeekView",
+                "family.AlongsideView");
         staysText(familys, typed);
         assertThat(shown(familys)).contains(typed.strip());
         var folder = pages(
@@ -418,6 +531,8 @@ class HostileTextTests {
                 "pump.ui.PumpView",
                 "task.ui.TasksView",
                 "sign.ui.SignsView",
+                "equipment.ui.EquipmentView",
+                "surveillance.ui.SurveillanceView",
                 "program.ui.ProgramView");
         staysText(folder, typed);
         assertThat(shown(folder)).contains(typed.strip());

@@ -31,6 +31,8 @@ class ModulesTests {
             Map.entry("sign", 8),
             Map.entry("visit", 8),
             Map.entry("task", 8),
+            Map.entry("equipment", 8),
+            Map.entry("surveillance", 8),
             Map.entry("reminder", 9),
             Map.entry("paper", 9),
             Map.entry("family", 10),

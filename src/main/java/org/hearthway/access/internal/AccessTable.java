@@ -17,7 +17,9 @@ import static org.hearthway.base.Action.MANAGE_ACCOUNTS;
 import static org.hearthway.base.Action.MANAGE_CLINIC;
 import static org.hearthway.base.Action.MERGE_CHILDREN;
 import static org.hearthway.base.Action.RECORD_DEVICE;
+import static org.hearthway.base.Action.RECORD_EQUIPMENT;
 import static org.hearthway.base.Action.RECORD_PUMP;
+import static org.hearthway.base.Action.RECORD_SURVEILLANCE;
 import static org.hearthway.base.Action.REPORT;
 import static org.hearthway.base.Action.SAFEGUARD;
 import static org.hearthway.base.Action.SEE_FAMILY_PAGES;
@@ -77,6 +79,8 @@ final class AccessTable {
                         SEE_FOLDER,
                         SEE_HOMES,
                         CHANGE_PROGRAM,
+                        RECORD_EQUIPMENT,
+                        RECORD_SURVEILLANCE,
                         WORK_NEEDS,
                         GIVE_TASK,
                         END_TASK);
@@ -92,6 +96,8 @@ final class AccessTable {
                         CHANGE_PROGRAM,
                         RECORD_PUMP,
                         RECORD_DEVICE,
+                        RECORD_EQUIPMENT,
+                        RECORD_SURVEILLANCE,
                         CHANGE_STATUS,
                         SIGN_EMERGENCY_PLAN,
                         WORK_NEEDS,
@@ -108,6 +114,8 @@ final class AccessTable {
                         CHANGE_PATH,
                         RECORD_PUMP,
                         RECORD_DEVICE,
+                        RECORD_EQUIPMENT,
+                        RECORD_SURVEILLANCE,
                         CHANGE_STATUS,
                         WORK_NEEDS,
                         GIVE_TASK,

@@ -16,6 +16,7 @@ import org.hearthway.base.AccountId;
  * @param refill the pump's refill-by date; empty without a pump fill
  * @param criticalVisits visits that must not be missed and of which it was noted whether the child came, in any order
  * @param tasks tasks that have not ended and are not set aside, in any order
+ * @param checks checks of hips and spine that are due next, in any order
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
 public record Facts(
@@ -25,6 +26,7 @@ public record Facts(
         Optional<Refill> refill,
         List<CriticalVisit> criticalVisits,
         List<OpenTask> tasks,
+        List<Check> checks,
         Optional<LocalDate> silenceAnsweredOn) {
 
     public Facts {
@@ -33,6 +35,19 @@ public record Facts(
         homeDays = List.copyOf(homeDays);
         criticalVisits = List.copyOf(criticalVisits);
         tasks = List.copyOf(tasks);
+        checks = List.copyOf(checks);
+    }
+
+    /** Of a child of whom no check is due. */
+    public Facts(
+            List<Report> reports,
+            List<Pain> pains,
+            List<HomeDay> homeDays,
+            Optional<Refill> refill,
+            List<CriticalVisit> criticalVisits,
+            List<OpenTask> tasks,
+            Optional<LocalDate> silenceAnsweredOn) {
+        this(reports, pains, homeDays, refill, criticalVisits, tasks, List.of(), silenceAnsweredOn);
     }
 
     /** Nothing known. */
@@ -80,4 +95,13 @@ public record Facts(
 
     /** The day by which the pump must be refilled, and whether a refill visit is booked that keeps it. */
     public record Refill(LocalDate by, boolean booked) {}
+
+    /**
+     * A check that is due next.
+     *
+     * @param watched what is checked
+     * @param by the day by which it should be done
+     * @param booked whether a visit is booked at which it is done in good time
+     */
+    public record Check(String watched, LocalDate by, boolean booked) {}
 }

@@ -6,8 +6,10 @@ public enum Gone {
     LOGGED_AGAIN,
     /** The home program asks for these days no longer. */
     PLAN_CHANGED,
-    /** A refill visit is booked in time. */
+    /** A visit is booked in time. */
     VISIT_BOOKED,
+    /** A check was recorded, or the next one falls on another day. */
+    CHECK_DATE_MOVED,
     /** A fill was recorded; the refill-by date is another. */
     REFILL_DATE_MOVED,
     /** The refill-by date is no longer near. */

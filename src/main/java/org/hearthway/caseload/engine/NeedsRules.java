@@ -21,6 +21,7 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.reports().forEach(report -> causes.add(report(report)));
         facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
+        facts.checks().stream().flatMap(check -> check(check, today).stream()).forEach(causes::add);
         causes.addAll(missed(facts));
         silence(facts, today).ifPresent(causes::add);
         causes.addAll(late(facts, today));
@@ -68,6 +69,22 @@ public record NeedsRules(RuleBook book, Office office) {
                 refill.by(),
                 0,
                 "",
+                Optional.empty()));
+    }
+
+    /** A check that is late is worked with what is due today: a rhythm is counted in months, not in days. */
+    private Optional<Cause> check(Facts.Check check, LocalDate today) {
+        if (check.booked() || today.plusDays(book.checkDays()).isBefore(check.by())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Cause(
+                Rule.CHECK,
+                "check/" + check.watched() + "/" + check.by(),
+                check.by().isBefore(today) ? today : check.by(),
+                Optional.empty(),
+                check.by(),
+                0,
+                check.watched(),
                 Optional.empty()));
     }
 

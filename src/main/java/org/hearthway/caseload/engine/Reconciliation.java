@@ -62,6 +62,7 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
             case REFILL ->
                 facts.refill().map(refill -> whyRefill(refill, ended.day())).orElse(Gone.REFILL_DATE_MOVED);
             case TASK -> Gone.TASK_WORKED;
+            case CHECK -> whyCheck(facts, ended);
             case SIGN, PAIN, MISSED -> throw new IllegalArgumentException("what happened does not end by itself");
         };
     }
@@ -71,6 +72,15 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
             return Gone.REFILL_DATE_MOVED;
         }
         return refill.booked() ? Gone.VISIT_BOOKED : Gone.NOT_NEAR;
+    }
+
+    private static Gone whyCheck(Facts facts, Cause ended) {
+        return facts.checks().stream()
+                .filter(check ->
+                        check.watched().equals(ended.subject()) && check.by().equals(ended.day()))
+                .findFirst()
+                .map(check -> check.booked() ? Gone.VISIT_BOOKED : Gone.NOT_NEAR)
+                .orElse(Gone.CHECK_DATE_MOVED);
     }
 
     private static boolean loggedSince(Facts facts, LocalDate day) {

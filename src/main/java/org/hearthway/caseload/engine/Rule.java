@@ -10,6 +10,8 @@ public enum Rule {
     MISSED(true),
     /** The refill-by date is near and no refill visit is booked by then. */
     REFILL(false),
+    /** A check of hips or spine is near or past and no visit is booked for it. */
+    CHECK(false),
     /** Planned home days went by without a log. */
     NO_LOG(false),
     /** A task is past its day and still open. */

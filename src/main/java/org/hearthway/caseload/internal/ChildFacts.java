@@ -15,6 +15,7 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
+import org.hearthway.surveillance.Surveillance;
 import org.hearthway.task.Assignee;
 import org.hearthway.task.Task;
 import org.hearthway.task.Tasks;
@@ -40,14 +41,23 @@ class ChildFacts {
     private final Pumps pumps;
     private final Visits visits;
     private final Tasks tasks;
+    private final Surveillance surveillance;
     private final NeedsContent content;
 
-    ChildFacts(Signs signs, HomeWeek homeWeek, Pumps pumps, Visits visits, Tasks tasks, NeedsContent content) {
+    ChildFacts(
+            Signs signs,
+            HomeWeek homeWeek,
+            Pumps pumps,
+            Visits visits,
+            Tasks tasks,
+            Surveillance surveillance,
+            NeedsContent content) {
         this.signs = signs;
         this.homeWeek = homeWeek;
         this.pumps = pumps;
         this.visits = visits;
         this.tasks = tasks;
+        this.surveillance = surveillance;
         this.content = content;
     }
 
@@ -75,6 +85,7 @@ class ChildFacts {
                 refill(viewer, child),
                 criticalVisits(viewer, child),
                 openTasks(viewer, child, today),
+                checks(viewer, child, today),
                 silenceAnsweredOn);
     }
 
@@ -111,6 +122,25 @@ class ChildFacts {
                         visits.upcoming(viewer, child).stream()
                                 .anyMatch(visit -> visit.kind().id().equals(content.refillKind())
                                         && !visit.start().toLocalDate().isAfter(by))));
+    }
+
+    /** A late check is kept by a visit that is booked from today on within the same time. */
+    private List<Facts.Check> checks(Viewer viewer, ChildId child, LocalDate today) {
+        var coming = visits.upcoming(viewer, child);
+        return surveillance.outlook(viewer, child).stream()
+                .flatMap(outlook -> outlook.next().stream().map(due -> {
+                    var by = due.by();
+                    var last = (by.isBefore(today) ? today : by).plusDays(content.checkLateDays());
+                    return new Facts.Check(
+                            outlook.matter().watched().name(),
+                            by,
+                            coming.stream()
+                                    .anyMatch(visit -> visit.kind()
+                                                    .id()
+                                                    .equals(outlook.matter().visitKind())
+                                            && !visit.start().toLocalDate().isAfter(last)));
+                }))
+                .toList();
     }
 
     private List<Facts.CriticalVisit> criticalVisits(Viewer viewer, ChildId child) {

@@ -20,6 +20,7 @@ class NeedsContent implements ContentKind {
 
     private @Nullable RuleBook book;
     private String refillKind = "";
+    private int checkLateDays;
 
     RuleBook book() {
         if (book == null) {
@@ -31,6 +32,11 @@ class NeedsContent implements ContentKind {
     /** The kind of visit at which a pump is refilled. */
     String refillKind() {
         return refillKind;
+    }
+
+    /** How many days after a check is due a booked visit still counts as in good time. */
+    int checkLateDays() {
+        return checkLateDays;
     }
 
     @Override
@@ -60,6 +66,11 @@ class NeedsContent implements ContentKind {
         refillKind = refill.text("visit");
         conduct.put(Rule.REFILL, conduct(refill));
 
+        var check = file.block("check");
+        var checkDays = check.integer("days-before", 1, 180);
+        checkLateDays = check.integer("visit-late-days", 0, 90);
+        conduct.put(Rule.CHECK, conduct(check));
+
         var missed = file.block("missed");
         var missedInARow = missed.integer("in-a-row", 2, 5);
         openDays.put(Rule.MISSED, missed.integer("open-days", 0, 5));
@@ -84,6 +95,7 @@ class NeedsContent implements ContentKind {
                 painFrom,
                 silentDays,
                 refillDays,
+                checkDays,
                 missedInARow,
                 taskDays,
                 familyTaskDays,

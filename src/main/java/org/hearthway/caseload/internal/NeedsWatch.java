@@ -15,6 +15,7 @@ import org.hearthway.caseload.engine.Reconciliation;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Standings;
+import org.hearthway.child.events.ChildCorrected;
 import org.hearthway.child.events.StandingChanged;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
@@ -22,6 +23,7 @@ import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.events.RefillDateChanged;
 import org.hearthway.sign.events.SignReported;
+import org.hearthway.surveillance.events.CheckRecorded;
 import org.hearthway.task.events.TaskGiven;
 import org.hearthway.task.events.TaskWorked;
 import org.hearthway.visit.events.VisitAttended;
@@ -91,7 +93,9 @@ class NeedsWatch {
         VisitAttended.class,
         TaskGiven.class,
         TaskWorked.class,
-        StandingChanged.class
+        StandingChanged.class,
+        CheckRecorded.class,
+        ChildCorrected.class
     })
     void on(Change change) {
         look(change.child());

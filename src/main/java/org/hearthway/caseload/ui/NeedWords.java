@@ -78,6 +78,7 @@ class NeedWords {
             case SIGN -> report(viewer, item, today);
             case PAIN -> pain(viewer, item);
             case REFILL -> refill(viewer, item, today);
+            case CHECK -> check(language, item, today);
             case MISSED -> missed(language, item);
             case TASK -> task(viewer, item, today);
             case NO_LOG ->
@@ -197,6 +198,16 @@ class NeedWords {
                 .filter(task -> item.cause().rule() == Rule.TASK && task.to() instanceof Assignee.AnyOf)
                 .map(task -> taskWords.to(viewer, task.to()))
                 .orElseGet(() -> words.say(viewer.language(), "caseload.role." + role));
+    }
+
+    private Why check(Language language, Item item, LocalDate today) {
+        var day = words.dateWithYear(language, item.cause().day());
+        var what = words.say(language, "caseload.check." + item.cause().subject());
+        var late = item.cause().day().isBefore(today);
+        return new Why(
+                words.say(language, late ? "caseload.check.late" : "caseload.check", what, day),
+                "",
+                words.say(language, "caseload.check.to-confirm"));
     }
 
     private String quoted(Language language, String text) {

@@ -283,6 +283,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             case MISSED -> new NeedRow.Step(say("caseload.step.MISSED"), folder + "/family");
             case TASK -> new NeedRow.Step(say("caseload.step.TASK"), folder + "/tasks");
             case PAIN, NO_LOG -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
+            case CHECK -> new NeedRow.Step(say("caseload.step.CHECK"), folder + "/surveillance");
             case REFILL ->
                 gate.allows(viewer, Action.BOOK_VISIT, item.child())
                         ? new NeedRow.Step(say("caseload.step.BOOK"), "staff/desk?row=book/" + item.child() + "/refill")

@@ -4,7 +4,10 @@ import org.hearthway.base.Change;
 import org.hearthway.base.ChildId;
 import org.hearthway.child.events.CaregiverLinked;
 import org.hearthway.child.events.CaregiverUnlinked;
+import org.hearthway.child.events.ChildCorrected;
+import org.hearthway.equipment.events.EquipmentRecorded;
 import org.hearthway.pump.events.RefillDateChanged;
+import org.hearthway.surveillance.events.CheckRecorded;
 import org.hearthway.task.events.TaskGiven;
 import org.hearthway.task.events.TaskWorked;
 import org.hearthway.visit.VisitId;
@@ -61,6 +64,11 @@ class Causes {
         planning.tasks(ofATask.child());
     }
 
+    @EventListener({EquipmentRecorded.class, CheckRecorded.class, ChildCorrected.class})
+    void onDueDays(Change change) {
+        planning.dueDays(change.child());
+    }
+
     @EventListener
     void on(CaregiverLinked linked) {
         planning.child(linked.child());
@@ -71,9 +79,10 @@ class Causes {
         planning.child(unlinked.child());
     }
 
-    /** A visit may be the one that a refill waits for. */
+    /** A visit may be the one that a refill or a check waits for. */
     private void visit(ChildId child, VisitId visit) {
         planning.visit(visit);
         planning.refill(child);
+        planning.dueDays(child);
     }
 }

@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.hearthway.access.Account;
 import org.hearthway.base.AccountId;
@@ -46,6 +47,7 @@ class Planner {
     private final Visits visits;
     private final Pumps pumps;
     private final Tasks tasks;
+    private final DueDays dueDays;
     private final ClinicSettings clinic;
     private final Clock clock;
 
@@ -57,6 +59,7 @@ class Planner {
             Visits visits,
             Pumps pumps,
             Tasks tasks,
+            DueDays dueDays,
             ClinicSettings clinic,
             Clock clock) {
         this.rules = rules;
@@ -66,6 +69,7 @@ class Planner {
         this.visits = visits;
         this.pumps = pumps;
         this.tasks = tasks;
+        this.dueDays = dueDays;
         this.clinic = clinic;
         this.clock = clock;
     }
@@ -149,6 +153,60 @@ class Planner {
                 .distinct()
                 .sorted()
                 .toList();
+    }
+
+    /** Looks at home: one mail for a day, however many things are looked at on it. */
+    Wanted forHomeChecks(ChildId child) {
+        var cause = "home-check:" + child;
+        var days = rules.forHomeChecks().isPresent() ? dueDays.atHome(child) : Set.<LocalDate>of();
+        return forDays(
+                cause,
+                days.stream()
+                        .map(day -> {
+                            var rule = rules.forHomeChecks().orElseThrow();
+                            var matter = new Matter(
+                                    cause,
+                                    cause + "|" + day,
+                                    child,
+                                    Optional.empty(),
+                                    "",
+                                    new Occasion.Deadline(day, rule.at()),
+                                    clinic.zone());
+                            return wanted(cause, matter, rule.rule(), Standing.OPEN);
+                        })
+                        .toList());
+    }
+
+    /** Checks of hips and spine; a visit that is booked for one has mails of its own. */
+    Wanted forChecks(ChildId child) {
+        var cause = "check:" + child;
+        var checks = rules.forChecks().isPresent() ? dueDays.checks(child) : List.<DueDays.Check>of();
+        return forDays(
+                cause,
+                checks.stream()
+                        .map(check -> {
+                            var rule = rules.forChecks().orElseThrow();
+                            var booked = visits.upcoming(Family.MACHINE, child).stream()
+                                    .filter(visit -> visit.kind().id().equals(check.visitKind()))
+                                    .findFirst();
+                            var matter = new Matter(
+                                    cause,
+                                    cause + "|" + check.visitKind() + "|" + check.by(),
+                                    child,
+                                    booked.map(Visit::id),
+                                    check.visitKind(),
+                                    new Occasion.Deadline(check.by(), rule.at()),
+                                    clinic.zone());
+                            return wanted(cause, matter, rule.rule(), standing(booked));
+                        })
+                        .toList());
+    }
+
+    private static Wanted forDays(String cause, List<Wanted> each) {
+        return new Wanted(
+                cause,
+                each.stream().flatMap(one -> one.all().stream()).toList(),
+                each.stream().flatMap(one -> one.ahead().stream()).toList());
     }
 
     private static Standing standing(Optional<Visit> booked) {

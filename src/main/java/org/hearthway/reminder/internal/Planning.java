@@ -70,12 +70,23 @@ class Planning {
         }
     }
 
+    /** For the days on which something is looked at, at home or at the clinic. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void dueDays(ChildId child) {
+        if (isLeftInPeace(child)) {
+            return;
+        }
+        agree(planner.forHomeChecks(child), Optional.empty());
+        agree(planner.forChecks(child), Optional.empty());
+    }
+
     /** For everything that is to come for a child. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void child(ChildId child) {
         visits.upcoming(Family.MACHINE, child).forEach(visit -> visit(visit.id()));
         refill(child);
         tasks(child);
+        dueDays(child);
     }
 
     private boolean isLeftInPeace(ChildId child) {

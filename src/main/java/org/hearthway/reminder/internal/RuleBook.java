@@ -23,8 +23,20 @@ class RuleBook implements ContentKind {
     private enum About {
         VISIT,
         REFILL,
-        TASK
+        TASK,
+        /** A look at home at what a child wears or uses. */
+        HOME_CHECK,
+        /** A check of hips or spine. */
+        CHECK
     }
+
+    /**
+     * A rule for days that are not visits.
+     *
+     * @param rule its steps
+     * @param at the hour of its mails
+     */
+    record DayRule(Rule rule, LocalTime at) {}
 
     /**
      * The rule for refills.
@@ -48,6 +60,7 @@ class RuleBook implements ContentKind {
     private final Map<Boolean, Rule> visitRules = new java.util.HashMap<>();
     private final List<RefillRule> refillRules = new ArrayList<>();
     private final List<TaskRule> taskRules = new ArrayList<>();
+    private final Map<About, DayRule> dayRules = new EnumMap<>(About.class);
     private final List<Named> named = new ArrayList<>();
     private final MessageTexts texts;
 
@@ -83,6 +96,12 @@ class RuleBook implements ContentKind {
             }
             case TASK ->
                 taskRules.add(new TaskRule(rule, SendingRules.time(file, "at").orElse(LocalTime.NOON)));
+            case HOME_CHECK, CHECK -> {
+                var at = SendingRules.time(file, "at").orElse(LocalTime.NOON);
+                if (dayRules.put(about, new DayRule(rule, at)) != null) {
+                    file.wrong("about", "another rule is for these days already", "one rule for each");
+                }
+            }
         }
     }
 
@@ -135,6 +154,16 @@ class RuleBook implements ContentKind {
     /** The rules for what families are asked to do. */
     List<TaskRule> forTasks() {
         return List.copyOf(taskRules);
+    }
+
+    /** The rule for looks at home; empty when the content has none. */
+    Optional<DayRule> forHomeChecks() {
+        return Optional.ofNullable(dayRules.get(About.HOME_CHECK));
+    }
+
+    /** The rule for checks of hips and spine; empty when the content has none. */
+    Optional<DayRule> forChecks() {
+        return Optional.ofNullable(dayRules.get(About.CHECK));
     }
 
     /** The rules for refills. */

@@ -2,6 +2,7 @@ package org.hearthway.caseload.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hearthway.caseload.engine.Samples.TODAY;
+import static org.hearthway.caseload.engine.Samples.check;
 import static org.hearthway.caseload.engine.Samples.homeDays;
 import static org.hearthway.caseload.engine.Samples.logged;
 import static org.hearthway.caseload.engine.Samples.refill;
@@ -104,6 +105,30 @@ class NeedsRulesTests {
         void isDueOneOpenDayLaterWhenItIsANote() {
             assertThat(only(report(Urgency.NOTE, "2026-03-13T14:00:00Z")).dueDay())
                     .isEqualTo("2026-03-16");
+        }
+    }
+
+    @Nested
+    class Check {
+
+        @ParameterizedTest
+        @CsvSource({
+            "2026-04-10,false,0", // 29 days ahead
+            "2026-04-09,false,1", // 28
+            "2026-04-09,true,0",
+            "2025-03-01,false,1", // long past: still here
+            "2025-03-01,true,0"
+        })
+        void needsALookFromFourWeeksBeforeUnlessBooked(LocalDate by, boolean booked, int causes) {
+            assertThat(rules().causes(check(by, booked), TODAY)).hasSize(causes);
+        }
+
+        @Test
+        void thatIsLateIsWorkedWithWhatIsDueTodayAndKeepsItsDay() {
+            var late = only(check(LocalDate.of(2025, 3, 1), false));
+            assertThat(late.dueDay()).isEqualTo(TODAY);
+            assertThat(late.day()).isEqualTo("2025-03-01");
+            assertThat(late.key()).isEqualTo("check/HIPS/2025-03-01");
         }
     }
 

@@ -24,6 +24,17 @@ class ReconciliationTests {
     }
 
     @Test
+    void aCheckEndsBecauseItIsBookedRecordedOrNoLongerNear() {
+        var by = LocalDate.of(2026, 4, 1);
+        var stands = Samples.check(by, false);
+        assertThat(between(stands, Samples.check(by, true), TODAY).ended()).containsValue(Gone.VISIT_BOOKED);
+        assertThat(between(stands, Samples.check(by.plusMonths(6), false), TODAY)
+                        .ended())
+                .containsValue(Gone.CHECK_DATE_MOVED);
+        assertThat(between(stands, stands, TODAY.minusDays(20)).ended()).containsValue(Gone.NOT_NEAR);
+    }
+
+    @Test
     void opensWhatIsNew() {
         assertThat(between(Facts.none(), SILENCE, TODAY).open()).hasSize(1);
     }

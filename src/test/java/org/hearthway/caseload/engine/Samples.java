@@ -37,6 +37,7 @@ final class Samples {
                 painFrom,
                 silentDays,
                 refillDays,
+                28,
                 2,
                 1,
                 3,
@@ -55,6 +56,8 @@ final class Samples {
                         Rule.MISSED,
                         conduct,
                         Rule.TASK,
+                        conduct,
+                        Rule.CHECK,
                         conduct));
     }
 
@@ -88,6 +91,18 @@ final class Samples {
     static Facts tasks(Facts.OpenTask... tasks) {
         return new Facts(
                 List.of(), List.of(), List.of(), Optional.empty(), List.of(), List.of(tasks), Optional.empty());
+    }
+
+    static Facts check(LocalDate by, boolean booked) {
+        return new Facts(
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(new Facts.Check("HIPS", by, booked)),
+                Optional.empty());
     }
 
     static Stream<Rule> rulesOf(List<Cause> causes) {

@@ -53,6 +53,7 @@ import org.hearthway.reminder.StaffMail;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
 import org.hearthway.sign.events.ReportRead;
+import org.hearthway.surveillance.Surveillance;
 import org.hearthway.task.Tasks;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.HostileStrings;
@@ -123,6 +124,11 @@ class StoredNeedsTests {
         @Bean
         Tasks tasks() {
             return mock(Tasks.class);
+        }
+
+        @Bean
+        Surveillance surveillance() {
+            return mock(Surveillance.class);
         }
 
         @Bean

@@ -31,6 +31,8 @@ final class KnownFamily {
     final Map<AccountId, Account> accounts = new HashMap<>();
     final Map<ChildId, RefillBy> refills = new HashMap<>();
     final Map<UUID, Instant> linkEnds = new HashMap<>();
+    final Map<ChildId, Set<LocalDate>> looksAtHome = new HashMap<>();
+    final Map<ChildId, List<DueDays.Check>> checks = new HashMap<>();
 
     /** A caregiver who may answer. */
     Account caregiver(ChildId child, String email, Language language, ZoneId zone) {
@@ -48,6 +50,20 @@ final class KnownFamily {
         all.add(new Households.Caregiver(account.id(), Households.Reach.FULL));
         caregivers.put(child, all);
         return account;
+    }
+
+    DueDays dueDays() {
+        return new DueDays() {
+            @Override
+            public Set<LocalDate> atHome(ChildId child) {
+                return looksAtHome.getOrDefault(child, Set.of());
+            }
+
+            @Override
+            public List<Check> checks(ChildId child) {
+                return checks.getOrDefault(child, List.of());
+            }
+        };
     }
 
     Households households() {

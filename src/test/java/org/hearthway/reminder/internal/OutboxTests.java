@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
@@ -34,6 +35,7 @@ import org.hearthway.child.Households;
 import org.hearthway.child.events.CaregiverUnlinked;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.ContentReading;
+import org.hearthway.equipment.events.EquipmentRecorded;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.engine.RefillBy;
 import org.hearthway.pump.events.RefillDateChanged;
@@ -42,6 +44,7 @@ import org.hearthway.reminder.Outbox.Channel;
 import org.hearthway.reminder.Outbox.Message;
 import org.hearthway.reminder.Outbox.State;
 import org.hearthway.reminder.events.MessageSettled;
+import org.hearthway.surveillance.events.CheckRecorded;
 import org.hearthway.task.Tasks;
 import org.hearthway.testing.LeanClinic;
 import org.hearthway.testing.People;
@@ -118,6 +121,11 @@ class OutboxTests {
         @Bean
         Tasks tasks() {
             return mock(Tasks.class);
+        }
+
+        @Bean
+        DueDays dueDays(KnownFamily known) {
+            return known.dueDays();
         }
 
         @Bean
@@ -411,6 +419,36 @@ class OutboxTests {
         assertThat(live()).anyMatch(m -> m.urgent() && m.state() == State.TO_CALL);
         refillBy(LocalDate.of(2026, 11, 20));
         assertThat(live()).noneMatch(m -> m.state() == State.TO_CALL);
+    }
+
+    private void looked() {
+        inTransaction.executeWithoutResult(status ->
+                events.publishEvent(new EquipmentRecorded(child, DESK, clock.instant(), new Bilingual("a", "b"))));
+    }
+
+    @Test
+    void aDayToLookAtSomethingGivesOneNeutralMailTheDayBefore() {
+        known.looksAtHome.put(child, Set.of(LocalDate.of(2026, 3, 20), LocalDate.of(2026, 4, 10)));
+        looked();
+        assertThat(live())
+                .extracting(m -> m.channel() + " " + LocalDateTime.ofInstant(m.due(), NEW_YORK))
+                .containsExactlyInAnyOrder("MAIL 2026-03-19T09:00", "MAIL 2026-04-09T09:00");
+        assertThat(live()).allSatisfy(m -> assertThat(m.subject()).startsWith("Something to look at on"));
+        known.looksAtHome.put(child, Set.of(LocalDate.of(2026, 4, 10)));
+        looked();
+        assertThat(live()).singleElement();
+    }
+
+    @Test
+    void aCheckWithoutAVisitIsWrittenAboutUntilOneIsBooked() {
+        known.checks.put(child, List.of(new DueDays.Check("hip-xray", LocalDate.of(2026, 5, 29))));
+        inTransaction.executeWithoutResult(status ->
+                events.publishEvent(new CheckRecorded(child, DESK, clock.instant(), new Bilingual("a", "b"))));
+        assertThat(live())
+                .extracting(m -> m.channel() + " " + LocalDateTime.ofInstant(m.due(), NEW_YORK))
+                .containsExactlyInAnyOrder("MAIL 2026-05-01T09:00", "MAIL 2026-05-15T09:00");
+        book("hip-xray", LocalDateTime.parse("2026-05-27T10:00"));
+        assertThat(live()).isNotEmpty().allSatisfy(m -> assertThat(m.visit()).isPresent());
     }
 
     private void refillBy(LocalDate day) {

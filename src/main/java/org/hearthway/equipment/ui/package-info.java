@@ -1,0 +1,3 @@
+/** A child's casts, splints and equipment in the folder. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.equipment.ui;

@@ -1,0 +1,3 @@
+/** Keeps recorded checks and reads the rhythms. */
+@org.jspecify.annotations.NullMarked
+package org.hearthway.surveillance.internal;
