@@ -25,7 +25,7 @@ public sealed interface Holding {
     /**
      * Rows of their own, such as visits or reports: all of them move.
      *
-     * @param key column by which a row is known, whatever child it is kept under
+     * @param key column by which a row is known, whatever child it is kept under; versions of one thing share it
      * @param naming text columns that carry the child's identifier within them; the first is unique, and a row whose
      *     name is taken stays where it is
      * @param follows the chain without which a row of such a name says nothing, or empty

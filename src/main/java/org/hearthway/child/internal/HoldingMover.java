@@ -38,11 +38,15 @@ class HoldingMover {
     Count count(Holding holding, Pair pair, List<Holding> all) {
         if (holding instanceof Rows rows) {
             var there = numberOf(
-                    "select count(*) from %s where %s = :folds"
-                            .formatted(rows.table().name(), rows.table().child()),
+                    "select count(distinct %s) from %s where %s = :folds"
+                            .formatted(
+                                    rows.key(),
+                                    rows.table().name(),
+                                    rows.table().child()),
                     pair);
             var moves = numberOf(
-                    "select count(*) from %s t where %s".formatted(rows.table().name(), movable(rows, pair, all)),
+                    "select count(distinct t.%s) from %s t where %s"
+                            .formatted(rows.key(), rows.table().name(), movable(rows, pair, all)),
                     pair);
             return new Count(moves, there - moves);
         }
@@ -116,8 +120,10 @@ class HoldingMover {
     void moveRows(UUID merge, Rows rows, Pair pair, List<Holding> all) {
         jdbc.sql("""
                         insert into child_merge_move (merge, part, row_key, was)
-                        select :merge, :part, cast(t.%s as varchar(200)), '' from %s t where %s
-                        """.formatted(rows.key(), rows.table().name(), movable(rows, pair, all)))
+                        select distinct :merge, :part, cast(t.%s as varchar(200)), '' from %s t where %s
+                          and cast(t.%s as varchar(200)) not in
+                            (select row_key from child_merge_move where merge = :merge and part = :part)
+                        """.formatted(rows.key(), rows.table().name(), movable(rows, pair, all), rows.key()))
                 .param("merge", merge)
                 .param("part", rows.name())
                 .param("folds", pair.folds().value())

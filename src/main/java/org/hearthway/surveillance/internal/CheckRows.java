@@ -49,7 +49,8 @@ class CheckRows {
     /** All entries, by child, oldest first. */
     Map<ChildId, List<Entry>> all() {
         var all = new HashMap<ChildId, List<Entry>>();
-        jdbc.sql("select * from surveillance_check order by child, watched, revision")
+        jdbc.sql("select * from surveillance_check where child in (select id from child_present)"
+                        + " order by child, watched, revision")
                 .query(row -> {
                     all.computeIfAbsent(new ChildId(row.getObject("child", UUID.class)), child -> new ArrayList<>())
                             .add(entry(row));
