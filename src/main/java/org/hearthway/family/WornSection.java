@@ -2,6 +2,7 @@ package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -47,6 +48,7 @@ class WornSection implements AlongsideSection {
                 .toList();
         var items = equipment.of(reader.viewer(), reader.id()).stream()
                 .filter(Item::isInUse)
+                .sorted(Comparator.comparing(item -> item.kind().sort()))
                 .toList();
         if (running.isEmpty() && items.isEmpty()) {
             return Optional.empty();
@@ -139,7 +141,7 @@ class WornSection implements AlongsideSection {
         ids.stream()
                 .flatMap(id -> shown.stream().filter(sign -> sign.id().equals(id)))
                 .forEach(sign -> sheet.add(Bits.strip(
-                        sign.urgency() == Sign.Urgency.HOURS ? "quiet u-mt1" : "u-mt1",
+                        sign.urgency() == Sign.Urgency.HOURS ? "quiet u-mt1" : "ember u-mt1",
                         CallRows.icon(sign.urgency()),
                         Bits.led(reader.text(sign.says()), reader.say("family.worn.call." + sign.urgency())))));
         var call = Tags.link("hw-button plain wide u-mt3", reader.address("call"), Icon.PHONE.draw());

@@ -123,6 +123,12 @@ class EquipmentView extends Div implements BeforeEnterObserver, HasDynamicTitle,
         show(Tags.p("hw-quiet", say(may ? "equipment.hint" : "equipment.read-only")));
     }
 
+    /** Beside the list, or below it on a phone: then the form is brought into sight. */
+    private void open(Component form) {
+        show(form);
+        form.scrollIntoView();
+    }
+
     private void show(Component form) {
         beside.removeAll();
         beside.add(form);
@@ -138,7 +144,7 @@ class EquipmentView extends Div implements BeforeEnterObserver, HasDynamicTitle,
     }
 
     private void change(Optional<CastSeries> known) {
-        show(new CastForm(
+        open(new CastForm(
                 labels,
                 today(),
                 known,
@@ -156,7 +162,7 @@ class EquipmentView extends Div implements BeforeEnterObserver, HasDynamicTitle,
     private void edit(Optional<Item> known, Sort sort) {
         var kinds =
                 equipment.kinds().stream().filter(kind -> kind.sort() == sort).toList();
-        show(new ItemForm(
+        open(new ItemForm(
                 labels,
                 today(),
                 kinds,
@@ -169,7 +175,7 @@ class EquipmentView extends Div implements BeforeEnterObserver, HasDynamicTitle,
 
     @Override
     public void look(Item item, Item.What what) {
-        show(new LookForm(
+        open(new LookForm(
                 labels,
                 today(),
                 item,

@@ -34,7 +34,13 @@ public record Rhythm(List<Step> steps, Period early) {
         var checks = done.stream().sorted(Comparator.comparing(Done::day)).toList();
         var open = new ArrayList<Due>();
         for (var step : steps) {
-            window(step, birth, checks).filter(due -> !isAnswered(due, checks)).ifPresent(open::add);
+            var due = window(step, birth, checks);
+            if (due.filter(asked -> isAnswered(asked, checks)).isPresent()) {
+                // what answers a step answers those before it, too
+                open.clear();
+            } else {
+                due.ifPresent(open::add);
+            }
         }
         open.removeIf(due -> open.stream()
                 .anyMatch(later -> later.by().isAfter(due.by()) && !later.from().isAfter(today)));

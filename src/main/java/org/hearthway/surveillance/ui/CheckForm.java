@@ -91,6 +91,7 @@ final class CheckForm extends Section {
         var field = new BigDecimalField(say.say("surveillance.field." + side));
         field.setLocale(say.language().locale());
         known.ifPresent(field::setValue);
+        field.setWidthFull();
         field.setId("check-" + side);
         return field;
     }

@@ -81,6 +81,12 @@ class SurveillanceView extends Div implements BeforeEnterObserver, HasDynamicTit
         show(Tags.p("hw-quiet", say.say(may ? "surveillance.hint" : "surveillance.read-only")));
     }
 
+    /** Beside the list, or below it on a phone: then the form is brought into sight. */
+    private void open(Component form) {
+        show(form);
+        form.scrollIntoView();
+    }
+
     private void show(Component form) {
         beside.removeAll();
         beside.add(form);
@@ -152,7 +158,7 @@ class SurveillanceView extends Div implements BeforeEnterObserver, HasDynamicTit
     }
 
     private void form(Outlook outlook, Optional<Check> known) {
-        show(new CheckForm(say, outlook.matter(), today(), known, new CheckForm.Acts() {
+        open(new CheckForm(say, outlook.matter(), today(), known, new CheckForm.Acts() {
             @Override
             public void save(Check.CheckData data) {
                 settle(() -> known.ifPresentOrElse(

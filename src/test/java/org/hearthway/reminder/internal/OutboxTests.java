@@ -446,7 +446,7 @@ class OutboxTests {
                 events.publishEvent(new CheckRecorded(child, DESK, clock.instant(), new Bilingual("a", "b"))));
         assertThat(live())
                 .extracting(m -> m.channel() + " " + LocalDateTime.ofInstant(m.due(), NEW_YORK))
-                .containsExactlyInAnyOrder("MAIL 2026-05-01T09:00", "MAIL 2026-05-15T09:00");
+                .containsExactlyInAnyOrder("MAIL 2026-05-15T09:00");
         book("hip-xray", LocalDateTime.parse("2026-05-27T10:00"));
         assertThat(live()).isNotEmpty().allSatisfy(m -> assertThat(m.visit()).isPresent());
     }

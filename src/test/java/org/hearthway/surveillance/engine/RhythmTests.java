@@ -101,6 +101,13 @@ class RhythmTests {
                 .containsExactly("2034-05-04");
     }
 
+    /** A child who comes late: the first check that is known answers the age it was made at, and all before it. */
+    @Test
+    void aFirstCheckAtTheAgeOfALaterStepAnswersThoseBeforeIt() {
+        assertThat(by(BY_AGE.dates(BORN, on("2028-11-01"), TODAY.plusYears(3), 5)))
+                .containsExactly("2034-05-04");
+    }
+
     @Test
     void aMissedAgeIsPassedOverOnceTheNextHasBegun() {
         var grown = LocalDate.of(2016, 5, 4);
