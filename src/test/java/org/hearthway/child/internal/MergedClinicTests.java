@@ -77,6 +77,10 @@ class MergedClinicTests {
                             data.interpreter()),
                     child.version());
         }
+        // none hinders by being the newer one
+        jdbc().sql("update surveillance_check set done_on = :day")
+                .param("day", BORN)
+                .update();
     }
 
     @AfterAll
@@ -133,22 +137,27 @@ class MergedClinicTests {
     void isTakenBackToTheByteForWhicheverTwo() {
         var before = stored();
         var done = 0;
-        for (var stays : children()) {
-            for (var folds : children()) {
-                var preview = merges.preview(ADMINISTRATOR, stays.id(), folds.id());
-                if (preview.hindrances().isEmpty()) {
-                    var merged = merge(stays.id(), folds.id());
-                    assertThat(stored()).isNotEqualTo(before);
-                    takeBack(merged);
-                    var after = stored();
-                    before.forEach((table, rows) -> assertThat(after.get(table))
-                            .as(table + " of " + stays.name() + " and " + folds.name())
-                            .isEqualTo(rows));
-                    done++;
-                }
+        var all = children();
+        for (var i = 0; i < all.size(); i++) {
+            for (var next : new int[] {1, 4}) {
+                done += mergeAndTakeBack(all.get(i), all.get((i + next) % all.size()), before);
             }
         }
-        assertThat(done).isGreaterThan(20);
+        assertThat(done).isGreaterThan(12);
+    }
+
+    private int mergeAndTakeBack(Child stays, Child folds, Map<String, List<String>> before) {
+        if (!merges.preview(ADMINISTRATOR, stays.id(), folds.id()).hindrances().isEmpty()) {
+            return 0;
+        }
+        var merged = merge(stays.id(), folds.id());
+        assertThat(stored()).isNotEqualTo(before);
+        takeBack(merged);
+        var after = stored();
+        before.forEach((table, rows) -> assertThat(after.get(table))
+                .as(table + " of " + stays.name() + " and " + folds.name())
+                .isEqualTo(rows));
+        return 1;
     }
 
     @Test
