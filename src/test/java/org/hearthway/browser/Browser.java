@@ -84,7 +84,7 @@ public final class Browser implements AutoCloseable {
     private static final String FINDINGS = """
             const tell = arguments[arguments.length - 1];
             axe.run({exclude: ['vaadin-connection-indicator']}, {resultTypes: ['violations'], iframes: false,
-                preload: {assets: ['media']}}).then(
+                preload: {assets: ['media']}, rules: {'color-contrast': {enabled: arguments[0]}}}).then(
               r => tell(r.violations.map(v => v.id + ': ' + v.help + ' at '
                 + v.nodes.slice(0, 3).map(n => n.html).join(' | '))),
               e => tell([String(e)]));""";
@@ -147,7 +147,7 @@ public final class Browser implements AutoCloseable {
                 "--disable-sync",
                 "--disable-dev-shm-usage",
                 // a page that was left needs no renderer of its own, and nothing moves by itself
-                "--disable-features=BackForwardCache",
+                "--disable-features=BackForwardCache,SpareRendererForSitePerProcess",
                 "--force-prefers-reduced-motion",
                 "--hide-scrollbars",
                 "--user-data-dir=" + profile,
@@ -346,12 +346,17 @@ public final class Browser implements AutoCloseable {
 
     /** Fails with the rule and the place for everything that axe-core finds wrong with this page. */
     public Browser accessible(String page) {
+        return accessible(page, true);
+    }
+
+    /** The same; to look at the contrast of every word is most of the work, and can be left out where it was done. */
+    public Browser accessible(String page, boolean contrast) {
         if (!Boolean.TRUE.equals(run("return !!window.axe"))) {
             run(AXE);
         }
         // what is just fading in has not its colors yet
         waitFor("what moves to come to rest", () -> Boolean.TRUE.equals(run(AT_REST)));
-        assertThat((List<?>) driver.executeAsyncScript(FINDINGS))
+        assertThat((List<?>) driver.executeAsyncScript(FINDINGS, contrast))
                 .as("what axe-core finds on " + page)
                 .isEmpty();
         return this;
