@@ -59,7 +59,8 @@ class EveryScreenIT {
             browser.go(place);
             soft.assertThat(browser.text()).as(person + " at " + place).containsAnyOf(NOT_HERE);
         });
-        soft.assertThatCode(() -> browser.accessible("what is not for " + person, false))
+        soft.assertThatCode(
+                        () -> browser.accessible("what is not for " + person, colored.add("what is not for others")))
                 .doesNotThrowAnyException();
         soft.assertAll();
     }
