@@ -108,8 +108,7 @@ final class DosePicture {
     static SvgText marks(List<List<Double>> rounds) {
         var longest = rounds.stream().mapToInt(List::size).max().orElse(1);
         var inARow = longest > MANY_IN_A_ROW ? MANY_IN_A_ROW : IN_A_ROW;
-        // a wider gap after each five, so that the eye need not count to ten
-        var cell = WIDTH / (inARow + inARow / 5 * 0.4);
+        var cell = WIDTH / along(inARow);
         var lines = rounds.stream()
                 .mapToInt(round -> (round.size() + inARow - 1) / inARow)
                 .sum();
@@ -122,11 +121,17 @@ final class DosePicture {
                 if (i > 0 && place == 0) {
                     y += cell;
                 }
-                mark(picture, cell * (place + 0.5 + place / 5 * 0.4), y, cell, round.get(i), i);
+                mark(picture, cell * (along(place) + 0.5), y, cell, round.get(i), i);
             }
             y += cell + BETWEEN_ROUNDS;
         }
         return picture;
+    }
+
+    /** How far along a row a place lies, in cells: a wider gap after each five, so that the eye need not count to ten. */
+    private static double along(int place) {
+        int fives = place / 5;
+        return place + 0.4 * fives;
     }
 
     private static void mark(SvgText picture, double x, double y, double cell, double part, int seed) {
