@@ -98,8 +98,8 @@ abstract class PicturePage extends TickPage {
         name.setId(NAME);
         add(
                 DayWay.of(states, reader.say("family.exercise.which", reader.name(), at + 1, count), "", ""),
-                figures(reader, planned),
-                Tags.div("said", name, new Aloud(reader, "#" + NAME, "family.pictures.say")),
+                Tags.div("show", figures(reader, planned), new Aloud(reader, "#" + NAME, "family.pictures.say")),
+                name,
                 DosePicture.of(reader, planned));
         var before = at > 0 ? Optional.of(at) : Optional.<Integer>empty();
         var next = at + 1 < count ? Optional.of(at + 2) : Optional.<Integer>empty();

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class PicturesIT {
 
     private static final String SMALLEST = """
-            return Math.min(...[...document.querySelectorAll('.hw-pics .turns a, .hw-pics .turns button, .hw-pics .said button')]
+            return Math.min(...[...document.querySelectorAll('.hw-pics .turns a, .hw-pics .turns button, .hw-pics .show button')]
               .filter(e => e.getClientRects().length).flatMap(e => [e.getBoundingClientRect().width, e.getBoundingClientRect().height]))""";
 
     @Test
