@@ -63,14 +63,22 @@ abstract class PicturePage extends TickPage {
                 week.days(reader.viewer(), reader.id(), reader.today(), 1).get(0));
         addClassName("hw-pics");
         if (asksNothing(reader)) {
-            add(RestDay.hearth(reader.say("family.pictures.calm")), turns(reader, Optional.empty(), Optional.empty()));
+            add(
+                    heading(reader),
+                    RestDay.hearth(reader.say("family.pictures.calm")),
+                    turns(reader, Optional.empty(), Optional.empty()));
         } else if (day.mood() == DayStory.Mood.CALL_FIRST) {
             add(new StopPage(reader, day, lines.lines()));
         } else if (day.planned().isEmpty()) {
-            add(RestDay.figure(reader), turns(reader, Optional.empty(), Optional.empty()));
+            add(heading(reader), RestDay.figure(reader), turns(reader, Optional.empty(), Optional.empty()));
         } else {
             draw(reader, day, here(day));
         }
+    }
+
+    /** For those who hear the page; the picture says it to the others. */
+    private static Component heading(Reader reader) {
+        return Bits.el("h1", "hw-vh", reader.name());
     }
 
     /** The exercise that the address names, from 1; else the first of which nothing was said. A tick stays on its page. */

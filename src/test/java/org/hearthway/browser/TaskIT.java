@@ -1,5 +1,7 @@
 package org.hearthway.browser;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +21,8 @@ class TaskIT {
             // what is missing is named, and what was typed stays
             desk.type("What is to be done, in English", "Bring the blue folder.")
                     .press("Give a task");
-            desk.see("Choose the day by which it should be done.").see("Bring the blue folder.");
+            desk.see("Choose the day by which it should be done.");
+            assertThat(desk.value("What is to be done, in English")).isEqualTo("Bring the blue folder.");
             desk.type("By", "3/20/2026").press("Give a task").see("Given.").see("By Fri, Mar 20");
             desk.picture(Path.of("target", "screens", "task-given.png"));
 
