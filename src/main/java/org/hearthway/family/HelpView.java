@@ -49,6 +49,9 @@ class HelpView extends TickPage {
         if (!present) {
             add(Tags.link("hw-button plain wide u-mb3", reader.address("today"), reader.say("family.today.back")));
         }
+        if (present && !day.planned().isEmpty()) {
+            add(Tags.div("hw-ways", TodayView.pictures(reader)));
+        }
         add(
                 exercises(reader, day, true),
                 Bits.strip(

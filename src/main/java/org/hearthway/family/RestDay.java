@@ -1,5 +1,6 @@
 package org.hearthway.family;
 
+import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.html.Div;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.Icon;
@@ -12,8 +13,7 @@ import org.hearthway.parts.Tags;
 class RestDay extends Div {
 
     RestDay(Reader reader, DayStory tomorrow, boolean begun) {
-        // the bridge begins lying on the back: a child at rest
-        add(Bits.el("figure", "hw-rest", hearth(reader), Still.of("figure/stills/bridge.svg", Still.Pose.START, "")));
+        add(figure(reader));
         add(Tags.p("u-lead", reader.say(begun ? "family.rest.why" : "family.today.none.then")));
         var stack = Tags.div("hw-stack u-mt5");
         if (!tomorrow.planned().isEmpty()) {
@@ -24,6 +24,16 @@ class RestDay extends Div {
         words.add(Tags.span("", " " + reader.say("family.rest.read")));
         stack.add(Bits.strip("quiet", Icon.NOTES, words));
         add(stack);
+    }
+
+    /** A child lies resting by the hearth. */
+    static HtmlContainer figure(Reader reader) {
+        // the bridge begins lying on the back: a child at rest
+        return Bits.el(
+                "figure",
+                "hw-rest",
+                hearth(reader.say("family.rest.picture")),
+                Still.of("figure/stills/bridge.svg", Still.Pose.START, ""));
     }
 
     private static com.vaadin.flow.component.Component tomorrow(Reader reader, DayStory tomorrow) {
@@ -40,9 +50,9 @@ class RestDay extends Div {
     }
 
     /** A doorway with a light in it, and the way before it: two stones behind, one lit, two to come. */
-    private static Drawing hearth(Reader reader) {
+    static Drawing hearth(String says) {
         var picture = new SvgText("hw-hearth", 0, 0, 358, 236)
-                .named(reader.say("family.rest.picture"))
+                .named(says)
                 .shape("path", "class", "ht-room", "d", "M59 196V124a120 114 0 0 1 240 0v72z")
                 .shape("ellipse", "class", "st-glow breathe", "cx", "179", "cy", "158", "rx", "96", "ry", "52")
                 .shape("path", "class", "ht-door", "d", "M59 196V124a120 114 0 0 1 240 0v72M22 196h314");

@@ -66,7 +66,8 @@ abstract class TickPage extends FamilyPage {
         return date.equals(reader.today()) ? address : address + "?d=" + date;
     }
 
-    private void tick(Reader reader, Planned planned, LocalDate date, boolean done) {
+    /** Ticks an exercise, or takes the tick back, and draws the page anew. */
+    final void tick(Reader reader, Planned planned, LocalDate date, boolean done) {
         var exercise = planned.exercise().id();
         try {
             if (done) {

@@ -73,7 +73,11 @@ class TodayView extends TickPage {
         }
         var begun = !day.planned().isEmpty()
                 || programs.latest(reader.viewer(), reader.id()).isPresent();
-        add(hero(reader, day, present, begun), new Aloud(reader));
+        add(hero(reader, day, present, begun));
+        add(
+                day.planned().isEmpty() || !present
+                        ? new Aloud(reader)
+                        : Tags.div("hw-ways", new Aloud(reader), pictures(reader)));
         homes.of(reader).on(reader, date, present).ifPresent(where -> add(Tags.p("hw-at today", where)));
         if (present) {
             news.strip(reader).ifPresent(this::add);
@@ -89,6 +93,13 @@ class TodayView extends TickPage {
             todos.list(reader, TODOS, this::refresh).ifPresent(this::add);
             add(facts.pair(reader));
         }
+    }
+
+    /** The way through the day for whoever reads little. */
+    static Component pictures(Reader reader) {
+        var way = Tags.link("hw-picture", reader.address("pictures"), Icon.PICTURES.draw());
+        way.getElement().setAttribute("aria-label", reader.say("family.pictures.title"));
+        return way;
     }
 
     private static Component hero(Reader reader, DayStory day, boolean present, boolean begun) {

@@ -36,11 +36,14 @@ class Todos {
      * @param again draws the page anew after a press
      */
     Optional<Section> list(Reader reader, int most, Runnable again) {
-        var all = tasks.forFamily(reader.viewer(), reader.id());
+        var mayTick = gate.allows(reader.viewer(), Action.TICK_TASK, reader.id());
+        // what was just ticked stays for whoever may take it back
+        var all = tasks.forFamily(reader.viewer(), reader.id()).stream()
+                .filter(task -> mayTick || task.end().isEmpty())
+                .toList();
         if (all.isEmpty()) {
             return Optional.empty();
         }
-        var mayTick = gate.allows(reader.viewer(), Action.TICK_TASK, reader.id());
         var title = reader.say("family.todo.title");
         var list = Bits.el("ul", "hw-todos");
         var open = all.stream().filter(task -> task.end().isEmpty()).toList();

@@ -56,7 +56,9 @@ public enum Icon {
     HARDER,
     UNDO,
     CLASH,
-    AWAY;
+    AWAY,
+    PICTURES,
+    VOICE;
 
     private static final Pattern SYMBOL =
             Pattern.compile("<symbol id=\"i-([a-z]+)\" viewBox=\"0 0 24 24\">(.*?)</symbol>", Pattern.DOTALL);

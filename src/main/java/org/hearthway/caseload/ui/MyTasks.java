@@ -50,6 +50,10 @@ final class MyTasks {
         }
         table.getHead().add(head);
         mine.forEach(task -> table.getBody().add(row(task, done)));
+        table.getBody()
+                .getChildren()
+                .findFirst()
+                .ifPresent(first -> first.getElement().getClassList().add("on"));
         return table;
     }
 
