@@ -516,7 +516,8 @@ class HostileTextTests {
         // the family sees it, too: a second person reads the same
         var known = medicines.current(team().get(0), c).stream().findFirst();
         var written = known.isPresent()
-                ? medicines.change(team().get(0), c, known.get().id(), data, known.get().version())
+                ? medicines.change(
+                        team().get(0), c, known.get().id(), data, known.get().version())
                 : medicines.enter(team().get(0), c, data);
         medicines.confirm(
                 team().get(1),
