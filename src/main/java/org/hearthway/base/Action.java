@@ -30,6 +30,10 @@ public enum Action {
     RECORD_EQUIPMENT(true),
     /** Record a check of hips or spine. */
     RECORD_SURVEILLANCE(true),
+    /** Write the medicine list and toxin sessions, and check as the second person what somebody else wrote. */
+    RECORD_MEDICINE(true),
+    /** Sign a taper calendar; plan a toxin session before the clinic's interval. */
+    SIGN_MEDICINE(true),
     /** Say where a child stands with the clinic, confirm a death, take it back. */
     CHANGE_STATUS(true),
     /** Sign what must be done in an emergency. */

@@ -63,6 +63,9 @@ class Childhood {
         story.said().forEach(said -> acts.at(days.moment(said.day(), EVENING.plusMinutes(20)), () -> say(said)));
         story.visits().forEach(visit -> new Appointment(services, days, this::person, this::child, visit).addTo(acts));
         story.told().forEach(told -> tell(told, acts));
+        var shelf = new Shelf(services, days, this::person, this::child);
+        story.medicines().forEach(medicine -> shelf.add(medicine, acts));
+        story.toxin().forEach(session -> shelf.add(session, acts));
         story.tasks().forEach(task -> new Errand(services, days, this::person, this::child, task).addTo(acts));
         story.helpers().forEach(helps -> acts.at(days.atWork(helps.asked(), OFFICE), () -> help(helps)));
     }

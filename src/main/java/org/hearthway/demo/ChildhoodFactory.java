@@ -13,6 +13,9 @@ import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.equipment.Casts;
 import org.hearthway.equipment.Equipment;
+import org.hearthway.medicine.Medicines;
+import org.hearthway.medicine.Tapers;
+import org.hearthway.medicine.ToxinSessions;
 import org.hearthway.paper.EmergencySheets;
 import org.hearthway.path.Plans;
 import org.hearthway.program.ExerciseLibrary;
@@ -44,6 +47,9 @@ record ChildhoodFactory(
         HomeWeek week,
         Visits visits,
         Tasks tasks,
+        Medicines medicines,
+        Tapers tapers,
+        ToxinSessions toxin,
         Signs signs,
         Equipment equipment,
         Casts casts,

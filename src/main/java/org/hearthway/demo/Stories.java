@@ -14,6 +14,9 @@ import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
 import org.hearthway.equipment.Item;
 import org.hearthway.equipment.Place;
+import org.hearthway.medicine.Medicines.How;
+import org.hearthway.medicine.ToxinSessions;
+import org.hearthway.medicine.engine.ToxinUnits;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
@@ -65,7 +68,9 @@ class Stories implements ContentKind {
                 each(file, "tasks", Stories::asked),
                 each(file, "equipment", Stories::thing),
                 each(file, "casts", Stories::cast),
-                each(file, "checks", Stories::watch)));
+                each(file, "checks", Stories::watch),
+                each(file, "medicines", Stories::taken),
+                each(file, "toxin", Stories::shots)));
     }
 
     private static <T> List<T> each(Entry entry, String key, java.util.function.Function<Entry, T> read) {
@@ -313,5 +318,52 @@ class Stories implements ContentKind {
                 check.maybeInteger("cobb", 0, 180),
                 check.yes("stable"),
                 check.text("by"));
+    }
+
+    private static Story.Taken taken(Entry medicine) {
+        return new Story.Taken(
+                medicine.integer("day", -YEARS, -1),
+                medicine.text("name"),
+                medicine.maybeText("form").orElse(""),
+                medicine.choice("how", How.class),
+                medicine.text("dose"),
+                medicine.bilingual("for"),
+                medicine.text("prescriber"),
+                medicine.text("by"),
+                medicine.maybeText("checked"),
+                medicine.maybeBlock("change").map(Stories::redosed),
+                medicine.maybeBlock("taper").map(Stories::stepped));
+    }
+
+    private static Story.Redosed redosed(Entry change) {
+        var made = new Story.Redosed(change.integer("day", -YEARS, -1), change.text("dose"), change.text("by"));
+        change.done();
+        return made;
+    }
+
+    private static Story.Stepped stepped(Entry taper) {
+        var made = new Story.Stepped(
+                taper.integer("day", -300, -1),
+                taper.text("by"),
+                taper.maybeText("checked"),
+                each(taper, "steps", step -> new Story.Step(step.integer("from", -300, 400), step.text("dose"))),
+                taper.maybeInteger("stops", -300, 400));
+        taper.done();
+        return made;
+    }
+
+    private static Story.Shots shots(Entry session) {
+        return new Story.Shots(
+                session.integer("day", -YEARS, -1),
+                session.text("preparation"),
+                session.text("given-by"),
+                session.text("by"),
+                each(
+                        session,
+                        "places",
+                        place -> new Story.Shot(
+                                place.text("muscle"),
+                                place.choice("side", ToxinSessions.Side.class),
+                                place.integer("units", 1, ToxinUnits.MOST))));
     }
 }

@@ -12,6 +12,8 @@ import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.equipment.Item;
 import org.hearthway.equipment.Place;
+import org.hearthway.medicine.Medicines.How;
+import org.hearthway.medicine.ToxinSessions;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
@@ -42,7 +44,9 @@ record Story(
         List<Asked> tasks,
         List<Thing> things,
         List<Cast> casts,
-        List<Watch> checks) {
+        List<Watch> checks,
+        List<Taken> medicines,
+        List<Shots> toxin) {
 
     /** Somebody who cares for the child. */
     record Cares(String person, Reach reach, Optional<Lives> lives) {}
@@ -212,4 +216,40 @@ record Story(
             Optional<Integer> cobb,
             boolean stable,
             String by) {}
+
+    /**
+     * A medicine of the list.
+     *
+     * @param day when it was written down
+     * @param checked who typed the same again, if somebody did
+     * @param change another dose that waits for its check, if there is one
+     * @param taper its calendar, if it has one
+     */
+    record Taken(
+            int day,
+            String name,
+            String form,
+            How how,
+            String dose,
+            Bilingual purpose,
+            String prescriber,
+            String by,
+            Optional<String> checked,
+            Optional<Redosed> change,
+            Optional<Stepped> taper) {}
+
+    /** Another dose, written on a day. */
+    record Redosed(int day, String dose, String by) {}
+
+    /** A calendar signed on a day; days of its steps are counted from today like all others. */
+    record Stepped(int day, String by, Optional<String> checked, List<Step> steps, Optional<Integer> stops) {}
+
+    /** One step of a calendar. */
+    record Step(int from, String dose) {}
+
+    /** A toxin session that was given. */
+    record Shots(int day, String preparation, String givenBy, String by, List<Shot> places) {}
+
+    /** One place of a session. */
+    record Shot(String muscle, ToxinSessions.Side side, int units) {}
 }

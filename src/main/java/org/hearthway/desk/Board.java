@@ -82,7 +82,13 @@ public record Board(List<Row> rows) {
      * @param from first day it may lie on
      * @param until last day it may lie on
      */
-    public record Wanted(String purpose, String kind, LocalDate from, LocalDate until) {}
+    public record Wanted(String purpose, String kind, LocalDate from, LocalDate until) {
+
+        /** Whether its days follow from a rhythm of checks, which the team has to confirm. */
+        public boolean isToBeConfirmed() {
+            return purpose.startsWith(Gaps.CHECK);
+        }
+    }
 
     /**
      * A row.

@@ -13,6 +13,7 @@ import org.hearthway.base.Gate;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Standings;
+import org.hearthway.child.Status;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans;
 import org.hearthway.pump.Pumps;
@@ -83,7 +84,8 @@ public class Desk {
         gate.require(viewer, Action.LIST_CHILDREN);
         var now = clock.instant();
         var today = LocalDate.ofInstant(now, settings.zone());
-        var gone = standings.notActive(viewer).entrySet().stream()
+        var notActive = standings.notActive(viewer);
+        var gone = notActive.entrySet().stream()
                 .filter(known -> !known.getValue().isWatched())
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toSet());
@@ -101,7 +103,8 @@ public class Desk {
             }
             var plan = Optional.ofNullable(all.get(child.id()));
             var refill = Optional.ofNullable(refills.get(child.id()));
-            var due = due(checks.getOrDefault(child.id(), List.of()), today);
+            var asks = notActive.getOrDefault(child.id(), Status.ACTIVE).asksTheFamily();
+            var due = due(asks ? checks.getOrDefault(child.id(), List.of()) : List.of(), today);
             gaps.of(child.id(), plan, refill, due, ofChild(viewer, child.id(), booked))
                     .forEach(open::add);
         }
@@ -122,7 +125,7 @@ public class Desk {
                         .map(Due::by)
                         .filter(by -> outlook.last().isPresent() || !by.isBefore(today))
                         .map(by -> new Gaps.Check(
-                                "check/" + outlook.matter().watched(),
+                                Gaps.CHECK + outlook.matter().watched(),
                                 outlook.matter().visitKind(),
                                 by,
                                 content.checkWindowDays())))

@@ -32,6 +32,9 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
 
     private static final int NEED_PARTS = 3;
 
+    /** What the purpose of a visit for a check of hips or spine begins with. */
+    static final String CHECK = "check/";
+
     /** The purpose of a refill visit. */
     static final String REFILL = "refill";
 

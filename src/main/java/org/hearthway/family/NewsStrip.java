@@ -21,8 +21,18 @@ class NewsStrip extends Div {
     /** How many changes are told in full. */
     static final int TOLD = 3;
 
-    /** Where the reason of a kind of change stands: a stage tells why then, a refill why these days. */
-    private static final Map<String, String> REASONS = Map.of("PathChanged", "path", "RefillDateChanged", "dates");
+    /** Where the reason of a kind of change stands: a stage tells why then, a refill why these days; or what is new. */
+    private static final Map<String, String> REASONS = Map.of(
+            "PathChanged",
+            "path",
+            "RefillDateChanged",
+            "dates",
+            "MedicineConfirmed",
+            Alongside.ADDRESS,
+            "TaperConfirmed",
+            Alongside.ADDRESS,
+            "ToxinSessionRecorded",
+            Alongside.ADDRESS);
 
     /** Where the news come from. */
     @Component
@@ -68,7 +78,11 @@ class NewsStrip extends Div {
         return line(
                 reader.text(change.words()),
                 Optional.ofNullable(REASONS.get(change.kind()))
-                        .map(place -> Tags.link("", reader.address(place), reader.say("family.news.why"))));
+                        .map(place -> Tags.link("", reader.address(place), reader.say(lookFor(place)))));
+    }
+
+    private static String lookFor(String place) {
+        return place.equals(Alongside.ADDRESS) ? "family.news.look" : "family.news.why";
     }
 
     private static HtmlContainer line(String words, Optional<Anchor> why) {

@@ -44,6 +44,8 @@ class FacesTests {
             Map.entry("Signs.find", "content, on a page without sign-in"),
             Map.entry("Visits.kinds", "content, no child's data"),
             Map.entry("Needs.conduct", "content: what to do about such an item"),
+            Map.entry("ToxinSessions.interval", "a setting of the clinic"),
+            Map.entry("ToxinSessions.muscles", "content, no child's data"),
             Map.entry("Pumps.check", "arithmetic over what was typed, no child's data"),
             Map.entry("Pumps.rules", "content, no child's data"),
             Map.entry("Tally.place", "an address"),

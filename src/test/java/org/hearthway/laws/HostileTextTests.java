@@ -19,6 +19,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.NewAccount;
+import org.hearthway.access.Passwords;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
@@ -37,6 +38,8 @@ import org.hearthway.equipment.Casts;
 import org.hearthway.equipment.Equipment;
 import org.hearthway.equipment.Item;
 import org.hearthway.equipment.Place;
+import org.hearthway.medicine.Medicines;
+import org.hearthway.medicine.ToxinSessions;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
@@ -55,6 +58,7 @@ import org.hearthway.testing.Children;
 import org.hearthway.testing.HostileStrings;
 import org.hearthway.testing.People;
 import org.hearthway.testing.SignInRequests;
+import org.hearthway.testing.Team;
 import org.hearthway.testing.WebTest;
 import org.hearthway.visit.VisitId;
 import org.hearthway.visit.Visits;
@@ -131,6 +135,12 @@ class HostileTextTests {
     private Pumps pumps;
 
     @Autowired
+    private Medicines medicines;
+
+    @Autowired
+    private ToxinSessions toxin;
+
+    @Autowired
     private Equipment equipment;
 
     @Autowired
@@ -144,6 +154,11 @@ class HostileTextTests {
 
     @Autowired
     private Words words;
+
+    private static List<Viewer.Person> two = List.of();
+
+    @Autowired
+    private Passwords passwords;
 
     private ChildId child = ChildId.random();
     private SignInRequests.Somebody parentsSignIn;
@@ -286,6 +301,41 @@ class HostileTextTests {
                                 .filter(who -> !who.equals("Dr. Nwosu"))
                                 .findFirst()
                                 .orElseThrow()),
+                new Sink(
+                        "dose of a medicine",
+                        "dose",
+                        300,
+                        (c, text) -> takes(c, "Gabapentin", text, ""),
+                        c -> newest(c).dose()),
+                new Sink(
+                        "name of a medicine",
+                        "name",
+                        120,
+                        (c, text) -> takes(c, text, "5 mg", ""),
+                        c -> newest(c).name()),
+                new Sink(
+                        "what a medicine is for",
+                        "purposeEs",
+                        200,
+                        (c, text) -> takes(c, "Gabapentin", "5 mg", text),
+                        c -> newest(c).purposeEs()),
+                new Sink(
+                        "preparation of a toxin",
+                        "preparation0",
+                        80,
+                        (c, text) -> given(c, text, ""),
+                        c -> lastGiven(c)
+                                .injections()
+                                .get(0)
+                                .units()
+                                .preparation()
+                                .name()),
+                new Sink(
+                        "note on a toxin session",
+                        "note",
+                        500,
+                        (c, text) -> given(c, "Vial", text),
+                        c -> lastGiven(c).note()),
                 new Sink(
                         "place of a visit",
                         "place",
@@ -451,6 +501,64 @@ class HostileTextTests {
         return new Tasks.Asked(new Assignee.Family(), text, "", TODAY, Optional.empty());
     }
 
+    private void takes(ChildId c, String name, String dose, String purposeEs) {
+        var data = new Medicines.MedicineData(
+                name,
+                "",
+                Medicines.How.MOUTH,
+                dose,
+                Optional.empty(),
+                "pain",
+                purposeEs,
+                TODAY,
+                "Dr. Nwosu",
+                Optional.empty());
+        // the family sees it, too: a second person reads the same
+        var known = medicines.current(team().get(0), c).stream().findFirst();
+        var written = known.isPresent()
+                ? medicines.change(
+                        team().get(0), c, known.get().id(), data, known.get().version())
+                : medicines.enter(team().get(0), c, data);
+        medicines.confirm(
+                team().get(1),
+                c,
+                written.id(),
+                new Medicines.Again(dose, Optional.empty(), Optional.empty()),
+                written.version());
+    }
+
+    /** Two people with accounts of their own, made once: nobody is their own second. */
+    private List<Viewer.Person> team() {
+        if (two.isEmpty()) {
+            two = List.of(
+                    Team.member(accounts, passwords, "Nell Harker", Role.NURSE),
+                    Team.member(accounts, passwords, "Ondine Farrow", Role.PHYSICIAN));
+        }
+        return two;
+    }
+
+    private Medicines.MedicineData newest(ChildId c) {
+        return medicines.current(NURSE, c).get(0).data();
+    }
+
+    private void given(ChildId c, String preparation, String note) {
+        var place = new ToxinSessions.PlaceData(
+                Optional.of("soleus"),
+                Optional.of(ToxinSessions.Side.LEFT),
+                Optional.of(java.math.BigDecimal.TEN),
+                preparation);
+        var data =
+                new ToxinSessions.SessionData(ToxinSessions.State.GIVEN, TODAY, List.of(place), "Dr. Nwosu", note, "");
+        var known = toxin.all(NURSE, c).stream().findFirst();
+        known.ifPresentOrElse(
+                session -> toxin.change(NURSE, c, session.id(), data, session.version()),
+                () -> toxin.enter(NURSE, c, data));
+    }
+
+    private ToxinSessions.Session lastGiven(ChildId c) {
+        return toxin.all(NURSE, c).get(0);
+    }
+
     private int seen(ChildId c) {
         return programs.latest(THERAPIST, c).map(Programs.Version::number).orElse(0);
     }
@@ -529,6 +637,7 @@ class HostileTextTests {
                 people.fresh(Role.NURSE),
                 "path.ui.PathView",
                 "pump.ui.PumpView",
+                "medicine.ui.MedicinesView",
                 "task.ui.TasksView",
                 "sign.ui.SignsView",
                 "equipment.ui.EquipmentView",

@@ -18,6 +18,7 @@ import static org.hearthway.base.Action.MANAGE_CLINIC;
 import static org.hearthway.base.Action.MERGE_CHILDREN;
 import static org.hearthway.base.Action.RECORD_DEVICE;
 import static org.hearthway.base.Action.RECORD_EQUIPMENT;
+import static org.hearthway.base.Action.RECORD_MEDICINE;
 import static org.hearthway.base.Action.RECORD_PUMP;
 import static org.hearthway.base.Action.RECORD_SURVEILLANCE;
 import static org.hearthway.base.Action.REPORT;
@@ -27,6 +28,7 @@ import static org.hearthway.base.Action.SEE_FOLDER;
 import static org.hearthway.base.Action.SEE_HOMES;
 import static org.hearthway.base.Action.SEE_WEEK;
 import static org.hearthway.base.Action.SIGN_EMERGENCY_PLAN;
+import static org.hearthway.base.Action.SIGN_MEDICINE;
 import static org.hearthway.base.Action.TICK_TASK;
 import static org.hearthway.base.Action.WORK_DESK;
 import static org.hearthway.base.Action.WORK_NEEDS;
@@ -98,8 +100,10 @@ final class AccessTable {
                         RECORD_DEVICE,
                         RECORD_EQUIPMENT,
                         RECORD_SURVEILLANCE,
+                        RECORD_MEDICINE,
                         CHANGE_STATUS,
                         SIGN_EMERGENCY_PLAN,
+                        SIGN_MEDICINE,
                         WORK_NEEDS,
                         GIVE_TASK,
                         END_TASK);
@@ -116,6 +120,7 @@ final class AccessTable {
                         RECORD_DEVICE,
                         RECORD_EQUIPMENT,
                         RECORD_SURVEILLANCE,
+                        RECORD_MEDICINE,
                         CHANGE_STATUS,
                         WORK_NEEDS,
                         GIVE_TASK,

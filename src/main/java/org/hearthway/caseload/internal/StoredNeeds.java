@@ -119,9 +119,12 @@ class StoredNeeds implements Needs {
                 .toList();
     }
 
-    /** A task of a child of whose family nothing is asked rests with it. */
+    /** A task or a check of hips or spine rests while nothing is asked of the family, and stands here again afterwards. */
     private static boolean isShown(NeedItems.Row row, Status status) {
-        return row.cause().rule() == Rule.TASK ? status.asksTheFamily() : status.isWatched();
+        return switch (row.cause().rule()) {
+            case TASK, CHECK -> status.asksTheFamily();
+            case SIGN, PAIN, MISSED, REFILL, NO_LOG -> status.isWatched();
+        };
     }
 
     /** The turns of an item so far, and the one to come. */

@@ -53,8 +53,8 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
 class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, AfterNavigationObserver {
 
-    private static final List<String> TABS =
-            List.of("path", "program", "pump", "device", "equipment", "surveillance", "tasks", "signs", "family");
+    private static final List<String> TABS = List.of(
+            "path", "program", "pump", "medicines", "device", "equipment", "surveillance", "tasks", "signs", "family");
 
     private final transient ChildRegister children;
     private final transient Merges merges;

@@ -123,8 +123,12 @@ class DeskWords {
                 row.wanted()
                         .flatMap(wanted -> visits.kinds().stream()
                                 .filter(kind -> kind.id().equals(wanted.kind()))
-                                .findFirst())
-                        .map(kind -> words.say(language, "desk.how.to-book", kind.with(), kind.minutes()))
+                                .findFirst()
+                                .map(kind -> words.say(
+                                        language,
+                                        wanted.isToBeConfirmed() ? "desk.how.to-confirm" : "desk.how.to-book",
+                                        kind.with(),
+                                        kind.minutes())))
                         .orElse("");
         };
     }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentKind;
@@ -71,12 +72,17 @@ class KindFiles implements ContentKind {
 
     /** What is worn and used, by English name, as families read of it. */
     List<Kind> wornAndUsed() {
-        var all = kinds.values().stream()
-                .filter(kind -> kind.sort() != Sort.CAST)
+        return wornAndUsed(kinds.keySet());
+    }
+
+    /** Those of them with these identifiers. */
+    List<Kind> wornAndUsed(Set<String> ids) {
+        var some = kinds.values().stream()
+                .filter(kind -> kind.sort() != Sort.CAST && ids.contains(kind.id()))
                 .sorted(Comparator.comparing(kind -> kind.name().en()))
                 .toList();
-        var shown = signOff.shownAmong(all.stream().map(KindFiles::item).toList());
-        return all.stream().map(kind -> told(kind, shown.contains(item(kind)))).toList();
+        var shown = signOff.shownAmong(some.stream().map(KindFiles::item).toList());
+        return some.stream().map(kind -> told(kind, shown.contains(item(kind)))).toList();
     }
 
     /** In the clinic's own words where it has written some, and without words that it has not accepted. */

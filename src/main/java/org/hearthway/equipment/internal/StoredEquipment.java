@@ -9,11 +9,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hearthway.base.Action;
-import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.NotAvailable;
@@ -71,7 +71,9 @@ class StoredEquipment implements Equipment {
         if (rows.isEmpty()) {
             return List.of();
         }
-        Map<String, Kind> known = kinds().stream().collect(Collectors.toMap(Kind::id, Function.identity()));
+        Map<String, Kind> known =
+                kinds.wornAndUsed(rows.stream().map(row -> row.data().kind()).collect(Collectors.toSet())).stream()
+                        .collect(Collectors.toMap(Kind::id, Function.identity()));
         return rows.stream()
                 .map(row -> new Item(row.id(), kind(known, row.data().kind()), row.data(), row.version()))
                 .sorted(Comparator.comparing(item -> !item.isInUse()))
@@ -107,18 +109,12 @@ class StoredEquipment implements Equipment {
     }
 
     private void write(Viewer viewer, ChildId child, UUID id, Item.Data data, long version) {
-        ItemRules.check(data, kinds(), today());
+        var known = kinds.wornAndUsed(Set.of(data.kind()));
+        ItemRules.check(data, known, today());
         rows.add(child, id, version, data, viewer, now());
-        events.publishEvent(new EquipmentRecorded(child, viewer, clock.instant(), told(data)));
-    }
-
-    private Bilingual told(Item.Data data) {
-        var name = kinds().stream()
-                .filter(kind -> kind.id().equals(data.kind()))
-                .map(Kind::name)
-                .findFirst()
-                .orElseThrow(NotAvailable::new);
-        return words.both(data.back().isPresent() ? "equipment.told.back" : "equipment.told.item", name);
+        var told = data.back().isPresent() ? "equipment.told.back" : "equipment.told.item";
+        var words = this.words.both(told, known.get(0).name());
+        events.publishEvent(new EquipmentRecorded(child, viewer, clock.instant(), words));
     }
 
     private LocalDate today() {

@@ -52,7 +52,8 @@ record ThingCard(Labels labels, LocalDate today, boolean may, ThingCard.Acts act
         data.casts().forEach(worn -> card.add(worn(worn)));
         if (may) {
             card.add(Tags.div(
-                    "u-row u-mt3", Tags.button("plain", say("equipment.cast.record"), pressed -> acts.change(series))));
+                    "u-row u-wrap u-mt3",
+                    Tags.button("plain", say("equipment.cast.record"), pressed -> acts.change(series))));
         }
         return card;
     }
@@ -95,7 +96,7 @@ record ThingCard(Labels labels, LocalDate today, boolean may, ThingCard.Acts act
     }
 
     private Component acts(Item item) {
-        var row = Tags.div("u-row u-mt3");
+        var row = Tags.div("u-row u-wrap u-mt3");
         for (var what : Item.What.values()) {
             if (item.due(what).isPresent()) {
                 row.add(Tags.button("plain", say("equipment.look." + what), pressed -> acts.look(item, what)));

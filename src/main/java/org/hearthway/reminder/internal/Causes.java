@@ -6,6 +6,10 @@ import org.hearthway.child.events.CaregiverLinked;
 import org.hearthway.child.events.CaregiverUnlinked;
 import org.hearthway.child.events.ChildCorrected;
 import org.hearthway.equipment.events.EquipmentRecorded;
+import org.hearthway.medicine.events.MedicineChanged;
+import org.hearthway.medicine.events.MedicineConfirmed;
+import org.hearthway.medicine.events.TaperConfirmed;
+import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.pump.events.RefillDateChanged;
 import org.hearthway.surveillance.events.CheckRecorded;
 import org.hearthway.task.events.TaskGiven;
@@ -67,6 +71,26 @@ class Causes {
     @EventListener({EquipmentRecorded.class, CheckRecorded.class, ChildCorrected.class})
     void onDueDays(Change change) {
         planning.dueDays(change.child());
+    }
+
+    @EventListener
+    void on(MedicineChanged changed) {
+        planning.steps(changed.child());
+    }
+
+    @EventListener
+    void on(MedicineConfirmed confirmed) {
+        planning.steps(confirmed.child());
+    }
+
+    @EventListener
+    void on(TaperSigned signed) {
+        planning.steps(signed.child());
+    }
+
+    @EventListener
+    void on(TaperConfirmed confirmed) {
+        planning.steps(confirmed.child());
     }
 
     @EventListener

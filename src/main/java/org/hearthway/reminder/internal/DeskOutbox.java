@@ -221,7 +221,7 @@ class DeskOutbox implements Outbox {
                 draft.language(),
                 draft.zone(),
                 draft.visit(),
-                kind == null ? draft.about() : kind.name().in(language),
+                about(language, draft, kind),
                 subject,
                 body,
                 draft.due(),
@@ -230,6 +230,13 @@ class DeskOutbox implements Outbox {
                 note(language, row),
                 draft.urgent(),
                 row.version());
+    }
+
+    private String about(Language language, Draft draft, @Nullable VisitKind kind) {
+        if (kind != null) {
+            return kind.name().in(language);
+        }
+        return draft.about().equals(Planner.STEP) ? words.say(language, "reminder.about.step") : draft.about();
     }
 
     private static String address(boolean call, @Nullable Account person) {

@@ -19,6 +19,9 @@ interface DueDays {
     /** The days on which something that the child wears or uses is looked at. */
     Set<LocalDate> atHome(ChildId child);
 
+    /** The days on which a checked taper calendar changes a dose. */
+    Set<LocalDate> steps(ChildId child);
+
     /** The checks of hips and spine that are due next. */
     List<Check> checks(ChildId child);
 }

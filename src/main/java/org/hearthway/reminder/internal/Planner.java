@@ -21,6 +21,7 @@ import org.hearthway.reminder.engine.Planned;
 import org.hearthway.reminder.engine.Rule;
 import org.hearthway.reminder.engine.Standing;
 import org.hearthway.reminder.engine.Way;
+import org.hearthway.reminder.internal.RuleBook.DayRule;
 import org.hearthway.reminder.internal.RuleBook.RefillRule;
 import org.hearthway.task.Assignee;
 import org.hearthway.task.Task;
@@ -37,6 +38,9 @@ class Planner {
 
     /** What should be there. */
     record Wanted(String cause, List<Draft> all, List<Draft> ahead) {}
+
+    /** What a reminder of a step is about, in the outbox; said to the desk alone. */
+    static final String STEP = "step";
 
     private static final int PAST_VISITS = 20;
 
@@ -157,23 +161,31 @@ class Planner {
 
     /** Looks at home: one mail for a day, however many things are looked at on it. */
     Wanted forHomeChecks(ChildId child) {
-        var cause = "home-check:" + child;
-        var days = rules.forHomeChecks().isPresent() ? dueDays.atHome(child) : Set.<LocalDate>of();
+        return forDays(child, "home-check:" + child, "", rules.forHomeChecks(), dueDays.atHome(child));
+    }
+
+    /** Steps of taper calendars: one mail for a day, however many doses change on it. */
+    Wanted forSteps(ChildId child) {
+        return forDays(child, "steps:" + child, STEP, rules.forSteps(), dueDays.steps(child));
+    }
+
+    private Wanted forDays(ChildId child, String cause, String about, Optional<DayRule> rule, Set<LocalDate> days) {
         return forDays(
                 cause,
-                days.stream()
-                        .map(day -> {
-                            var rule = rules.forHomeChecks().orElseThrow();
-                            var matter = new Matter(
-                                    cause,
-                                    cause + "|" + day,
-                                    child,
-                                    Optional.empty(),
-                                    "",
-                                    new Occasion.Deadline(day, rule.at()),
-                                    clinic.zone());
-                            return wanted(cause, matter, rule.rule(), Standing.OPEN);
-                        })
+                rule.stream()
+                        .flatMap(each -> days.stream()
+                                .map(day -> wanted(
+                                        cause,
+                                        new Matter(
+                                                cause,
+                                                cause + "|" + day,
+                                                child,
+                                                Optional.empty(),
+                                                about,
+                                                new Occasion.Deadline(day, each.at()),
+                                                clinic.zone()),
+                                        each.rule(),
+                                        Standing.OPEN)))
                         .toList());
     }
 

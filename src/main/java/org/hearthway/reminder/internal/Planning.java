@@ -80,6 +80,14 @@ class Planning {
         agree(planner.forChecks(child), Optional.empty());
     }
 
+    /** For the steps of a child's taper calendars. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void steps(ChildId child) {
+        if (!isLeftInPeace(child)) {
+            agree(planner.forSteps(child), Optional.empty());
+        }
+    }
+
     /** For everything that is to come for a child. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void child(ChildId child) {
@@ -87,6 +95,7 @@ class Planning {
         refill(child);
         tasks(child);
         dueDays(child);
+        steps(child);
     }
 
     private boolean isLeftInPeace(ChildId child) {

@@ -27,7 +27,9 @@ class RuleBook implements ContentKind {
         /** A look at home at what a child wears or uses. */
         HOME_CHECK,
         /** A check of hips or spine. */
-        CHECK
+        CHECK,
+        /** A step of a taper calendar. */
+        STEP
     }
 
     /**
@@ -82,7 +84,7 @@ class RuleBook implements ContentKind {
             file.wrong("steps", "\"steps\" is empty or names a day twice", "each day once for send and once for call");
         }
         // a day has no hour for which a mail could come too late
-        var tooLate = about == About.TASK ? "" : text(file, "too-late");
+        var tooLate = about == About.TASK || about == About.STEP ? "" : text(file, "too-late");
         var rule = new Rule(file.id(), steps, tooLate);
         switch (about) {
             case VISIT -> {
@@ -96,7 +98,7 @@ class RuleBook implements ContentKind {
             }
             case TASK ->
                 taskRules.add(new TaskRule(rule, SendingRules.time(file, "at").orElse(LocalTime.NOON)));
-            case HOME_CHECK, CHECK -> {
+            case HOME_CHECK, CHECK, STEP -> {
                 var at = SendingRules.time(file, "at").orElse(LocalTime.NOON);
                 if (dayRules.put(about, new DayRule(rule, at)) != null) {
                     file.wrong("about", "another rule is for these days already", "one rule for each");
@@ -164,6 +166,11 @@ class RuleBook implements ContentKind {
     /** The rule for checks of hips and spine; empty when the content has none. */
     Optional<DayRule> forChecks() {
         return Optional.ofNullable(dayRules.get(About.CHECK));
+    }
+
+    /** The rule for the steps of taper calendars; empty when the content has none. */
+    Optional<DayRule> forSteps() {
+        return Optional.ofNullable(dayRules.get(About.STEP));
     }
 
     /** The rules for refills. */

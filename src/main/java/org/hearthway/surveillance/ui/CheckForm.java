@@ -75,7 +75,7 @@ final class CheckForm extends Section {
         if (matter.displacedFrom().isPresent()) {
             add(Tags.p("hw-sub u-my2", say.say("surveillance.field.as-read")));
         }
-        var buttons = Tags.div("u-row u-end");
+        var buttons = Tags.div("u-row u-wrap u-end");
         if (known.isPresent()) {
             var back = Tags.button("text", say.say("surveillance.take-back"), pressed -> settle(acts::takeBack));
             back.setId("check-take-back");

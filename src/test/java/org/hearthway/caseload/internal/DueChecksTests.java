@@ -14,6 +14,8 @@ import org.hearthway.caseload.engine.Rule;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Names;
+import org.hearthway.child.Standings;
+import org.hearthway.child.Status;
 import org.hearthway.desk.Board;
 import org.hearthway.desk.Desk;
 import org.hearthway.surveillance.Check.CheckData;
@@ -47,6 +49,9 @@ class DueChecksTests {
 
     @Autowired
     private Visits visits;
+
+    @Autowired
+    private Standings standings;
 
     @Autowired
     private ChildRegister register;
@@ -111,6 +116,21 @@ class DueChecksTests {
                 .filteredOn(item -> item.child().equals(child))
                 .singleElement()
                 .satisfies(item -> assertThat(item.left().orElseThrow().gone()).contains(Gone.VISIT_BOOKED));
+    }
+
+    @Test
+    void itIsOutOfSightWhileTheChildIsInHospitalAndBackAsItWasAfterwards() {
+        record(LocalDate.of(2025, 9, 20), 0);
+        var before = due();
+        standings.say(NURSE, child, new Standings.Saying(Status.AWAY, "in hospital", Optional.empty()), 0);
+        assertThat(due()).isEmpty();
+        assertThat(toBook()).isEmpty();
+        standings.say(NURSE, child, new Standings.Saying(Status.ACTIVE, "home again", Optional.empty()), 1);
+        assertThat(due()).isEqualTo(before).hasSize(1);
+        assertThat(toBook())
+                .singleElement()
+                .satisfies(row ->
+                        assertThat(row.wanted().orElseThrow().isToBeConfirmed()).isTrue());
     }
 
     @Test

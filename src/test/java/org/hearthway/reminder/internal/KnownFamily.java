@@ -33,6 +33,7 @@ final class KnownFamily {
     final Map<UUID, Instant> linkEnds = new HashMap<>();
     final Map<ChildId, Set<LocalDate>> looksAtHome = new HashMap<>();
     final Map<ChildId, List<DueDays.Check>> checks = new HashMap<>();
+    final Map<ChildId, Set<LocalDate>> steps = new HashMap<>();
 
     /** A caregiver who may answer. */
     Account caregiver(ChildId child, String email, Language language, ZoneId zone) {
@@ -57,6 +58,11 @@ final class KnownFamily {
             @Override
             public Set<LocalDate> atHome(ChildId child) {
                 return looksAtHome.getOrDefault(child, Set.of());
+            }
+
+            @Override
+            public Set<LocalDate> steps(ChildId child) {
+                return steps.getOrDefault(child, Set.of());
             }
 
             @Override

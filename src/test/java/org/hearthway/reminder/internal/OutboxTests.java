@@ -36,6 +36,8 @@ import org.hearthway.child.events.CaregiverUnlinked;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.ContentReading;
 import org.hearthway.equipment.events.EquipmentRecorded;
+import org.hearthway.medicine.events.TaperConfirmed;
+import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.engine.RefillBy;
 import org.hearthway.pump.events.RefillDateChanged;
@@ -225,6 +227,10 @@ class OutboxTests {
     @BeforeEach
     void readContent(@Autowired List<ContentKind> all) {
         all.forEach(ContentReading::shipped);
+        // nothing leaves for a child that is not there
+        db.sql("insert into child (id, version, entered_at) values (?, 1, ?)")
+                .params(child.value(), clock.instant().atOffset(java.time.ZoneOffset.UTC))
+                .update();
         parent = known.caregiver(child, "pat@family.example", Language.EN, NEW_YORK);
     }
 
@@ -688,5 +694,30 @@ class OutboxTests {
         at("2026-06-11T18:30:00Z");
         assertThat(mails()).isEmpty();
         assertThat(messages().get(0).state()).isEqualTo(State.NOT_REACHED);
+    }
+
+    @Test
+    void remindsTheDayBeforeAStepAndFallsSilentWhenTheCalendarIsInDoubt() throws Exception {
+        known.steps.put(child, Set.of(LocalDate.of(2026, 3, 20), LocalDate.of(2026, 3, 27)));
+        tell(new TaperConfirmed(child, DESK, clock.instant(), new Bilingual("a", "b")));
+        at("2026-03-19T19:59:59Z");
+        assertThat(mails()).isEmpty();
+        at("2026-03-19T20:00:00Z");
+        assertThat(mails()).hasSize(1);
+        assertThat(mails().get(0).getSubject()).isEqualTo("Please look at your page before Friday, March 20");
+        assertThat(plain(mails().get(0)))
+                .contains("changes on Friday, March 20")
+                .doesNotContain("{");
+        assertThat(outbox.board(DESK)).extracting(Message::about).containsOnly("Step of a taper calendar");
+
+        known.steps.put(child, Set.of());
+        tell(new TaperSigned(child, DESK, clock.instant()));
+        at("2026-03-26T20:00:00Z");
+        assertThat(mails()).hasSize(1);
+        assertThat(live()).allMatch(message -> message.state() == State.SENT);
+    }
+
+    private void tell(Object change) {
+        inTransaction.executeWithoutResult(status -> events.publishEvent(change));
     }
 }
