@@ -167,13 +167,19 @@ abstract class PicturePage extends TickPage {
         var phone = call(reader);
         phone.addClassNames("hw-picture", "call");
         phone.getElement().setAttribute("aria-label", reader.say("family.place.call"));
-        return Tags.div(
+        var turns = Tags.div(
                 "turns",
                 before.map(n -> turn(reader, Icon.BACK, "pictures?n=" + n, "family.pictures.before"))
-                        .orElseGet(() -> turn(reader, Icon.TODAY, "today", "family.back.today")),
-                next.map(n -> turn(reader, Icon.NEXT, "pictures?n=" + n, "family.pictures.next"))
-                        .orElseGet(() -> turn(reader, Icon.TODAY, "today", "family.back.today")),
-                phone);
+                        .orElseGet(() -> home(reader)));
+        next.map(n -> turn(reader, Icon.NEXT, "pictures?n=" + n, "family.pictures.next"))
+                .or(() -> before.map(n -> home(reader)))
+                .ifPresent(turns::add);
+        turns.add(phone);
+        return turns;
+    }
+
+    private static Anchor home(Reader reader) {
+        return turn(reader, Icon.TODAY, "today", "family.back.today");
     }
 
     private static Anchor turn(Reader reader, Icon icon, String place, String name) {
