@@ -2,6 +2,7 @@ package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.hearthway.medicine.Medicines.MedicineData;
 import org.hearthway.medicine.engine.TaperCalendar;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
+import org.hearthway.sign.CallLines;
 import org.hearthway.sign.Sign.Urgency;
 import org.springframework.core.annotation.Order;
 
@@ -24,15 +26,13 @@ import org.springframework.core.annotation.Order;
 @org.springframework.stereotype.Component
 class MedicineSection implements AlongsideSection {
 
-    private static final String RAN_OUT = "baclofen-ran-out";
-
     private final Medicines medicines;
-    private final SignToCall signs;
+    private final CallLines lines;
     private final Pause pauses;
 
-    MedicineSection(Medicines medicines, SignToCall signs, Pause pauses) {
+    MedicineSection(Medicines medicines, CallLines lines, Pause pauses) {
         this.medicines = medicines;
-        this.signs = signs;
+        this.lines = lines;
         this.pauses = pauses;
     }
 
@@ -67,7 +67,7 @@ class MedicineSection implements AlongsideSection {
         return stopDay(line).filter(day -> !day.isAfter(reader.today())).isPresent();
     }
 
-    private static Optional<java.time.LocalDate> stopDay(Line line) {
+    private static Optional<LocalDate> stopDay(Line line) {
         return line.medicine()
                 .data()
                 .stop()
@@ -122,22 +122,24 @@ class MedicineSection implements AlongsideSection {
             var past = !here
                     && asks
                     && now.filter(held -> held.from().isAfter(step.from())).isPresent();
-            days.add(row(
-                    reader, here ? "on" : past ? "past" : "", PathWords.date(reader, step.from()), step.dose(), here));
+            days.add(row(reader, here ? "on" : past ? "past" : "", day(reader, step.from()), step.dose(), here));
         }
         calendar.stopsOn()
                 .ifPresentOrElse(
-                        stop -> days.add(row(
-                                reader,
-                                "",
-                                PathWords.date(reader, stop),
-                                reader.say("family.medicine.calendar.stop"),
-                                false)),
+                        stop -> days.add(
+                                row(reader, "", day(reader, stop), reader.say("family.medicine.calendar.stop"), false)),
                         () -> days.add(Bits.el("li", "then", reader.say("family.medicine.calendar.stay"))));
         var box = Tags.div("hw-stack u-gap2", Bits.el("h4", "hw-s hw-b", reader.say("family.medicine.calendar")), days);
         box.add(Bits.strip("ember", Icon.NOW, reader.say("family.medicine.sudden")));
-        signs.draw(reader, RAN_OUT, Urgency.URGENT).forEach(box::add);
+        box.add(
+                Tags.p("", reader.say("family.medicine.ran-out")),
+                new CallRows(reader, CallRows.only(lines.lines(), Urgency.URGENT)));
         return box;
+    }
+
+    /** With the weekday: a calendar on the wall has one too. */
+    private static String day(Reader reader, LocalDate day) {
+        return day.getYear() == reader.today().getYear() ? reader.date(day) : PathWords.date(reader, day);
     }
 
     private static HtmlContainer row(Reader reader, String state, String day, String dose, boolean here) {

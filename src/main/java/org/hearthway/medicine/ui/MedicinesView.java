@@ -117,18 +117,22 @@ class MedicinesView extends Div implements BeforeEnterObserver, HasDynamicTitle,
                     new MedicineCard.Look(may, maySign, viewer.account(), this::name, here && typing),
                     this));
             if (here) {
-                left.add(form.apply(medicine, taper));
+                var opened = form.apply(medicine, taper);
+                left.add(opened);
+                opened.scrollIntoView();
             }
         }
     }
 
     private void enter() {
         draw();
-        left.add(new MedicineForm(
+        var form = new MedicineForm(
                 say,
                 Optional.<MedicineData>empty(),
                 data -> settle(() -> medicines.enter(viewer, child, data), "medicine.saved"),
-                this::draw));
+                this::draw);
+        left.add(form);
+        form.scrollIntoView();
     }
 
     @Override
