@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.hearthway.parts.Tags;
 import org.hearthway.surveillance.Surveillance;
 import org.hearthway.surveillance.Surveillance.Outlook;
+import org.hearthway.surveillance.engine.Due;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.springframework.core.annotation.Order;
@@ -71,11 +72,16 @@ class ChecksSection implements AlongsideSection {
             return;
         }
         outlook.next().ifPresent(due -> {
-            var words = due.by().isBefore(reader.today())
-                    ? reader.say("family.checks.to-plan")
-                    : reader.say("family.checks.next", date(reader, due.by()));
+            var words = due.by().isBefore(reader.today()) ? reader.say("family.checks.to-plan") : ahead(reader, due);
             sheet.add(Tags.p("hw-b u-my2", words), Tags.p("hw-quiet", reader.say("family.checks.to-confirm")));
         });
+    }
+
+    /** A window is told as one, so that its last day is not taken for the right one. */
+    private static String ahead(Reader reader, Due due) {
+        return due.from().equals(due.by())
+                ? reader.say("family.checks.next", date(reader, due.by()))
+                : reader.say("family.checks.between", date(reader, due.from()), date(reader, due.by()));
     }
 
     private static String date(Reader reader, LocalDate day) {

@@ -25,7 +25,6 @@ import org.hearthway.surveillance.Check;
 import org.hearthway.surveillance.Check.CheckData;
 import org.hearthway.surveillance.Surveillance;
 import org.hearthway.surveillance.engine.Done;
-import org.hearthway.surveillance.engine.Due;
 import org.hearthway.surveillance.engine.Watched;
 import org.hearthway.surveillance.events.CheckRecorded;
 import org.hearthway.words.Words;
@@ -194,10 +193,11 @@ class RecordedChecks implements Surveillance {
         return outlook(viewer, child).stream()
                 .filter(outlook -> outlook.matter().watched() == watched)
                 .flatMap(outlook -> outlook.next().stream())
-                .map(Due::by)
-                .filter(by -> !by.isBefore(today()))
+                .filter(due -> !due.by().isBefore(today()))
                 .findFirst()
-                .map(by -> words.both("surveillance.told.next." + watched, day(by)))
+                .map(due -> due.from().equals(due.by())
+                        ? words.both("surveillance.told.next." + watched, day(due.by()))
+                        : words.both("surveillance.told.between." + watched, day(due.from()), day(due.by())))
                 .orElseGet(() -> words.both("surveillance.told." + watched));
     }
 
