@@ -53,6 +53,9 @@ public interface Helpers {
     /** The children whom this person helps today. */
     List<Glimpse> mine(Viewer.Person viewer);
 
+    /** Keeps what was said of a helper as it is until the caller's transaction ends, see {@link Households#hold}. */
+    void hold(AccountId account, ChildId child);
+
     /** Whether an account helps a child today, for the access decision alone; tells nothing else and asks nobody. */
     boolean reaches(AccountId account, ChildId child);
 

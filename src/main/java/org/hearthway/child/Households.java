@@ -26,6 +26,12 @@ public interface Households {
     /** The reach of an account to a child, for the access decision alone; tells nothing else and asks nobody. */
     Optional<Reach> reach(AccountId account, ChildId child);
 
+    /**
+     * Keeps the reach as it is until the caller's transaction ends, for the access decision alone: what was allowed is
+     * done before the reach can end. Does nothing without a transaction that writes.
+     */
+    void hold(AccountId account, ChildId child);
+
     /** Whether there is such a child, for the access decision alone; tells nothing else and asks nobody. */
     boolean exists(ChildId child);
 

@@ -19,6 +19,8 @@ class FacesTests {
     /** Method, as face and name, and why it asks nobody. */
     private static final Map<String, String> ASK_NOBODY = Map.ofEntries(
             Map.entry("Households.reach", "the access decision itself asks it"),
+            Map.entry("Households.hold", "the access decision itself asks it"),
+            Map.entry("Helpers.hold", "the access decision itself asks it"),
             Map.entry("Households.exists", "the access decision itself asks it"),
             Map.entry("Helpers.reaches", "the access decision itself asks it"),
             Map.entry("Safeguarding.isNamed", "the access decision itself asks it, and it tells nothing of a child"),

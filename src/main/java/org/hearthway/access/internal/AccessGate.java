@@ -80,6 +80,15 @@ class AccessGate implements Gate {
                 && safeguarding.isNamed(person.account());
     }
 
+    private void hold(Viewer.Person person, ChildId child) {
+        if (person.is(Role.CAREGIVER)) {
+            households.hold(person.account(), child);
+        }
+        if (person.is(Role.HELPER)) {
+            helpers.hold(person.account(), child);
+        }
+    }
+
     private static boolean grantedByRole(Viewer.Person person, Action action) {
         return person.roles().stream()
                 .anyMatch(role -> AccessTable.granted(role).contains(action));
@@ -94,8 +103,12 @@ class AccessGate implements Gate {
                 || (viewer instanceof Viewer.Person person && grantedByRole(person, action));
     }
 
+    /** A relation that is asked here is acted on in the same transaction, and cannot end in between. */
     @Override
     public void require(Viewer viewer, Action action, ChildId child) {
+        if (viewer instanceof Viewer.Person person && !AccessTable.onlyLooking().contains(action)) {
+            hold(person, child);
+        }
         if (!allows(viewer, action, child)) {
             trail.refused(viewer, action, Optional.of(child));
             throw new NotAvailable();

@@ -51,6 +51,11 @@ final class AccessTable {
         };
     }
 
+    /** What changes nothing. */
+    static Set<Action> onlyLooking() {
+        return Set.of(SEE_FAMILY_PAGES, SEE_WEEK, SEE_FOLDER, SEE_HOMES);
+    }
+
     /** What nobody may do to a child that this person cares for, whatever else the person is. */
     static Set<Action> closedToFamily() {
         return Set.of(SEE_HOMES, SAFEGUARD, MERGE_CHILDREN);

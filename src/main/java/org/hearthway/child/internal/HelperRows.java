@@ -148,6 +148,11 @@ class HelperRows implements Helpers {
         return latest(account, child).filter(helper -> !helper.over()).isPresent() && present(child);
     }
 
+    @Override
+    public void hold(AccountId account, ChildId child) {
+        Held.rows(jdbc, "child_helper", account, child);
+    }
+
     private boolean present(ChildId child) {
         return jdbc.sql("select count(*) from child_present where id = :id")
                         .param("id", child.value())
@@ -226,6 +231,7 @@ class HelperRows implements Helpers {
 
     private void insert(
             Viewer viewer, ChildId child, AccountId account, Help help, String state, long seen, Instant now) {
+        hold(account, child);
         if (latest(account, child).map(Helper::number).orElse(0L) != seen) {
             throw new Overtaken();
         }

@@ -66,6 +66,11 @@ class HouseholdRows implements Households {
     }
 
     @Override
+    public void hold(AccountId account, ChildId child) {
+        Held.rows(jdbc, "caregiver_reach", account, child);
+    }
+
+    @Override
     public boolean exists(ChildId child) {
         return jdbc.sql("select count(*) from child_present where id = :id")
                         .param("id", child.value())
@@ -108,6 +113,7 @@ class HouseholdRows implements Households {
 
     /** Returns whether anything is new. */
     private boolean say(Viewer viewer, ChildId child, AccountId account, String reach) {
+        hold(account, child);
         var latest = latest(account, child);
         if (latest.map(Latest::reach).orElse(ENDED).equals(reach)) {
             return false;

@@ -163,6 +163,8 @@ class StoredHomeWeek implements HomeWeek {
     }
 
     private void add(Viewer.Person by, ChildId child, Entry entry) {
+        // asked again where it is kept: the right may have ended since
+        gate.require(by, Action.LOG_SESSION, child);
         var known = sessions.childOf(entry.key());
         if (known.isPresent()) {
             if (!known.get().equals(child)) {

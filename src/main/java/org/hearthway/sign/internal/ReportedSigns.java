@@ -112,7 +112,11 @@ class ReportedSigns implements Signs {
         var report = new ReportData(data.key(), data.signs(), data.called(), readable(data.note()), data.teamOnly());
         check(report, signs);
         try {
-            transaction.executeWithoutResult(t -> keep(person, child, report, signs));
+            transaction.executeWithoutResult(t -> {
+                // asked again where it is kept: the right may have ended since
+                gate.require(viewer, Action.REPORT, child);
+                keep(person, child, report, signs);
+            });
         } catch (DuplicateKeyException sentTwiceAtOnce) {
             requireSame(child, store.childOf(report.key()));
         }

@@ -88,6 +88,11 @@ final class KnownFamily {
             }
 
             @Override
+            public void hold(AccountId account, ChildId child) {
+                // nobody's reach ends here
+            }
+
+            @Override
             public boolean exists(ChildId child) {
                 return true;
             }
