@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -33,6 +34,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.event.EventListener;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
 /** The clinic's clock stands at Thursday, March 12, 2026, 10:00 in New York. */
@@ -67,6 +69,9 @@ class RecordedPumpsTests {
     private Pumps pumps;
 
     @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
     private LeanClinic.OpenGate gate;
 
     @Autowired
@@ -79,6 +84,10 @@ class RecordedPumpsTests {
 
     @BeforeEach
     void openTheGate() {
+        // who is not there is on no list
+        jdbc.sql("insert into child (id, version, entered_at) values (?, 1, ?)")
+                .params(child.value(), OffsetDateTime.parse("2026-01-02T10:00Z"))
+                .update();
         gate.deny();
         heard.changes.clear();
     }

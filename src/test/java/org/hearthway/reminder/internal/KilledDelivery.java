@@ -34,6 +34,7 @@ final class KilledDelivery {
     private static final ZoneId NEW_YORK = ZoneId.of("America/New_York");
     private static final int IN_ONE_ROUND = 3;
 
+    private final JdbcClient db;
     private final OutboxRows rows;
     private final Delivery delivery;
     private final TransactionTemplate inTransaction;
@@ -42,7 +43,7 @@ final class KilledDelivery {
 
     private KilledDelivery(String database, int port, Duration ahead) {
         var source = new SingleConnectionDataSource(database, "sa", "", true);
-        var db = JdbcClient.create(source);
+        this.db = JdbcClient.create(source);
         var known = new KnownFamily();
         known.accounts.put(
                 person,
@@ -138,15 +139,22 @@ final class KilledDelivery {
 
     private void keepOne() {
         var name = "kept/" + UUID.randomUUID();
-        inTransaction.executeWithoutResult(status -> rows.insert(draft(name), Optional.empty(), clock.instant()));
+        inTransaction.executeWithoutResult(status -> {
+            var child = ChildId.random();
+            // nothing leaves for a child that is not there
+            db.sql("insert into child (id, version, entered_at) values (?, 1, ?)")
+                    .params(child.value(), OutboxRows.utc(clock.instant()))
+                    .update();
+            rows.insert(draft(name, child), Optional.empty(), clock.instant());
+        });
         say("kept " + name);
     }
 
-    private Draft draft(String name) {
+    private Draft draft(String name, ChildId child) {
         return new Draft(
                 name,
                 name,
-                ChildId.random(),
+                child,
                 person,
                 Optional.empty(),
                 Channel.MAIL,
