@@ -57,6 +57,8 @@ class Childhood {
         story.way().ifPresent(way -> walk(way, acts));
         story.fills().forEach(fill -> acts.at(days.atWork(fill.day(), OFFICE), () -> fill(fill)));
         story.implanted().ifPresent(pump -> new Implant(services, days, this::person, this::child, pump).addTo(acts));
+        story.stimulated()
+                .ifPresent(made -> new Stimulator(services, days, this::person, this::child, made).addTo(acts));
         new Fitted(services, days, this::person, this::child, story).addTo(acts);
         story.versions().forEach(version -> acts.at(days.atWork(version.day(), OFFICE), () -> prescribe(version)));
         story.log().forEach(kept -> tick(kept, acts));

@@ -57,7 +57,7 @@ record Implant(
                 .sign(
                         person.apply(plan.by()),
                         child.get(),
-                        new PlanData(plan.line(), plan.catheter(), plan.withdrawal(), ""),
+                        new PlanData(plan.line(), plan.lies(), plan.words(), ""),
                         0);
     }
 }

@@ -59,6 +59,7 @@ class Stories implements ContentKind {
                 file.maybeBlock("path").map(Stories::way),
                 each(file, "fills", Stories::filled),
                 file.maybeBlock("implanted").map(Stories::implanted),
+                file.maybeBlock("stimulator").map(Stories::stimulated),
                 each(file, "programs", Stories::version),
                 each(file, "log", Stories::kept),
                 each(file, "said", Stories::said),
@@ -150,13 +151,24 @@ class Stories implements ContentKind {
                 pump.integer("dose", DailyDose.LEAST, DailyDose.MOST),
                 pump.text("by"),
                 pump.maybeText("checked"),
-                pump.maybeBlock("plan").map(Stories::plan));
+                pump.maybeBlock("plan").map(plan -> plan(plan, "catheter", "withdrawal")));
         pump.done();
         return made;
     }
 
-    private static Story.Plan plan(Entry plan) {
-        var made = new Story.Plan(plan.text("by"), plan.text("line"), plan.text("catheter"), plan.text("withdrawal"));
+    private static Story.Stimulated stimulated(Entry stimulator) {
+        var made = new Story.Stimulated(
+                stimulator.integer("day", -YEARS, -1),
+                stimulator.text("generator"),
+                stimulator.texts("leads"),
+                stimulator.text("by"),
+                plan(stimulator.block("plan"), "leads", "storm"));
+        stimulator.done();
+        return made;
+    }
+
+    private static Story.Plan plan(Entry plan, String lies, String words) {
+        var made = new Story.Plan(plan.text("by"), plan.text("line"), plan.text(lies), plan.text(words));
         plan.done();
         return made;
     }

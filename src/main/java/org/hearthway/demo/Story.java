@@ -35,6 +35,7 @@ record Story(
         Optional<Way> way,
         List<Filled> fills,
         Optional<Implanted> implanted,
+        Optional<Stimulated> stimulated,
         List<Version> versions,
         List<Kept> log,
         List<Said> said,
@@ -95,8 +96,16 @@ record Story(
             Optional<String> checked,
             Optional<Plan> plan) {}
 
-    /** What a physician signed for an emergency. */
-    record Plan(String by, String line, String catheter, String withdrawal) {}
+    /**
+     * A stimulator put into the body.
+     *
+     * @param day when it came in
+     * @param storm what a physician signed for an emergency, and where the leads lie
+     */
+    record Stimulated(int day, String generator, List<String> leads, String by, Plan storm) {}
+
+    /** What a physician signed for an emergency: for withdrawal with a pump, for a storm with a stimulator. */
+    record Plan(String by, String line, String lies, String words) {}
 
     /** A version of the home program. */
     record Version(int day, String by, String reason, List<Line> lines) {}
