@@ -10,12 +10,10 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What holds on every screen for every role: nothing that axe-core finds, nothing that scrolls sideways. */
-@ResourceLock(RunningClinic.SHARED)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EveryScreenIT {
 
@@ -27,13 +25,14 @@ class EveryScreenIT {
 
     @BeforeAll
     void begin() {
-        clinic = RunningClinic.shared();
+        clinic = RunningClinic.demo();
         browser = Browser.phone(clinic);
     }
 
     @AfterAll
     void end() {
         browser.close();
+        clinic.close();
     }
 
     @ParameterizedTest

@@ -5,14 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.hearthway.browser.Browser;
 import org.hearthway.browser.RunningClinic;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.parallel.ResourceLock;
 import org.springframework.security.core.session.SessionInformation;
 import org.springframework.security.core.session.SessionRegistry;
 
 /** What a parent types outlives the session, and is never another person's to read. */
-@ResourceLock(RunningClinic.SHARED)
 class DraftIT {
 
     private static final String PASS_PHRASE = "lantern on the porch step";
@@ -24,7 +23,12 @@ class DraftIT {
 
     @BeforeAll
     static void begin() {
-        clinic = RunningClinic.shared();
+        clinic = RunningClinic.demo();
+    }
+
+    @AfterAll
+    static void end() {
+        clinic.close();
     }
 
     @Test

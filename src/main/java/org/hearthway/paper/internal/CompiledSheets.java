@@ -42,9 +42,6 @@ class CompiledSheets implements EmergencySheets {
     private static final int LINE_MOST = 60;
     private static final int CATHETER_MOST = 200;
     private static final int PLAN_MOST = 700;
-    private static final int PLAN_LINES = 9;
-    /** Characters that surely fit a line of the paper. */
-    private static final int LINE_HOLDS = 80;
 
     private final ChildRegister children;
     private final Devices devices;
@@ -164,25 +161,15 @@ class CompiledSheets implements EmergencySheets {
         if (data.catheter().length() > CATHETER_MOST) {
             problems.add(Problem.at("catheter", "paper.problem.catheter", CATHETER_MOST));
         }
-        checkPlan("withdrawal", data.withdrawal(), problems);
-        checkPlan("storm", data.storm(), problems);
+        if (data.withdrawal().length() > PLAN_MOST) {
+            problems.add(Problem.at("withdrawal", "paper.problem.plan", PLAN_MOST));
+        }
+        if (data.storm().length() > PLAN_MOST) {
+            problems.add(Problem.at("storm", "paper.problem.plan", PLAN_MOST));
+        }
         if (data.withdrawal().isEmpty() && data.storm().isEmpty()) {
             problems.add(Problem.at("withdrawal", "paper.problem.plan.missing"));
         }
         return problems;
-    }
-
-    private static void checkPlan(String field, String plan, List<Problem> problems) {
-        if (plan.length() > PLAN_MOST) {
-            problems.add(Problem.at(field, "paper.problem.plan", PLAN_MOST));
-        } else if (linesOnPaper(plan) > PLAN_LINES) {
-            problems.add(Problem.at(field, "paper.problem.plan.lines", PLAN_LINES));
-        }
-    }
-
-    private static int linesOnPaper(String plan) {
-        return plan.lines()
-                .mapToInt(line -> Math.max(1, (line.length() + LINE_HOLDS - 1) / LINE_HOLDS))
-                .sum();
     }
 }
