@@ -37,7 +37,7 @@ public final class RunningClinic implements AutoCloseable {
         var all = new ArrayList<>(List.of(
                 "server.port=" + port,
                 "spring.datasource.url=jdbc:h2:mem:" + name
-                        + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1",
+                        + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;OPTIMIZE_REUSE_RESULTS=0;DB_CLOSE_DELAY=-1",
                 "spring.main.allow-bean-definition-overriding=true",
                 "spring.mail.host=127.0.0.1",
                 "spring.mail.port=" + mail.getSmtp().getPort(),
