@@ -73,24 +73,9 @@ class Causes {
         planning.dueDays(change.child());
     }
 
-    @EventListener
-    void on(MedicineChanged changed) {
-        planning.steps(changed.child());
-    }
-
-    @EventListener
-    void on(MedicineConfirmed confirmed) {
-        planning.steps(confirmed.child());
-    }
-
-    @EventListener
-    void on(TaperSigned signed) {
-        planning.steps(signed.child());
-    }
-
-    @EventListener
-    void on(TaperConfirmed confirmed) {
-        planning.steps(confirmed.child());
+    @EventListener({MedicineChanged.class, MedicineConfirmed.class, TaperSigned.class, TaperConfirmed.class})
+    void onSteps(Change change) {
+        planning.steps(change.child());
     }
 
     @EventListener
