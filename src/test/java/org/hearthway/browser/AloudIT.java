@@ -2,11 +2,12 @@ package org.hearthway.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.ResourceLock;
 
 /** A page read aloud. The browser of the tests has no voice, so its speech is written down instead. */
+@ResourceLock(RunningClinic.SHARED)
 class AloudIT {
 
     private static final String LISTEN = """
@@ -19,12 +20,7 @@ class AloudIT {
 
     @BeforeAll
     static void begin() {
-        clinic = RunningClinic.demo();
-    }
-
-    @AfterAll
-    static void end() {
-        clinic.close();
+        clinic = RunningClinic.shared();
     }
 
     private static String heard(Browser phone) {

@@ -10,10 +10,12 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What holds on every screen for every role: nothing that axe-core finds, nothing that scrolls sideways. */
+@ResourceLock(RunningClinic.SHARED)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EveryScreenIT {
 
@@ -25,14 +27,13 @@ class EveryScreenIT {
 
     @BeforeAll
     void begin() {
-        clinic = RunningClinic.demo();
+        clinic = RunningClinic.shared();
         browser = Browser.phone(clinic);
     }
 
     @AfterAll
     void end() {
         browser.close();
-        clinic.close();
     }
 
     @ParameterizedTest

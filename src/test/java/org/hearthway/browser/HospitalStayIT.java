@@ -3,17 +3,19 @@ package org.hearthway.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.ResourceLock;
 
 /**
  * A teenager with a pump goes to hospital: the emergency sheet is opened by his mother in two presses and by a nurse
  * in one; the nurse says that he is away, the family's page turns quiet, and it all comes back.
  */
+@ResourceLock(RunningClinic.SHARED)
 class HospitalStayIT {
 
     @Test
     void takesTheSheetAlongAndLeavesTheFamilyInPeace() {
-        try (var clinic = RunningClinic.demo();
-                var nurse = Browser.desk(clinic);
+        var clinic = RunningClinic.shared();
+        try (var nurse = Browser.desk(clinic);
                 var phone = Browser.phone(clinic)) {
             var child = new Tour(clinic).child("Elias");
             Tour.signIn(phone, "aminata@family.example");

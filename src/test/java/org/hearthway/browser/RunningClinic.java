@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.hearthway.HearthwayApplication;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.SettableClock;
+import org.jspecify.annotations.Nullable;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.support.GenericApplicationContext;
@@ -22,6 +23,11 @@ import org.springframework.context.support.GenericApplicationContext;
  * server that keeps what it is given. It begins at {@link HearthwayTest#START}.
  */
 public final class RunningClinic implements AutoCloseable {
+
+    /** Walks through the shared clinic take turns. */
+    public static final String SHARED = "the shared clinic";
+
+    private static @Nullable RunningClinic shared;
 
     private final SettableClock clock;
     private final GreenMail mail = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
@@ -59,6 +65,18 @@ public final class RunningClinic implements AutoCloseable {
     /** The demo clinic; more settings as {@code name=value}. */
     public static RunningClinic demo(String... settings) {
         return new RunningClinic("demo", HearthwayTest.START, List.of(settings));
+    }
+
+    /**
+     * One demo clinic for all walks that leave it as it was, or change nothing but a child of their own; it ends with
+     * the program that runs the tests.
+     */
+    public static synchronized RunningClinic shared() {
+        if (shared == null) {
+            shared = demo();
+            Runtime.getRuntime().addShutdownHook(new Thread(shared::close));
+        }
+        return shared;
     }
 
     /** The demo clinic as it is laid out at a moment. */

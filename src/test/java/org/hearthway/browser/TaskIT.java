@@ -4,14 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.ResourceLock;
 
 /** A coordinator asks a family something; a parent says on the phone that it is done; the coordinator sees it. */
+@ResourceLock(RunningClinic.SHARED)
 class TaskIT {
 
     @Test
     void isGivenAtTheDeskTickedOnThePhoneAndSeenAtTheDesk() {
-        try (var clinic = RunningClinic.demo();
-                var desk = Browser.desk(clinic);
+        var clinic = RunningClinic.shared();
+        try (var desk = Browser.desk(clinic);
                 var phone = Browser.phone(clinic);
                 var looking = Browser.phone(clinic)) {
             var child = new Tour(clinic).child("Juno");

@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.hearthway.browser.Browser;
 import org.hearthway.browser.RunningClinic;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import org.springframework.security.core.session.SessionInformation;
 import org.springframework.security.core.session.SessionRegistry;
 
 /** What a parent types outlives the session, and is never another person's to read. */
+@ResourceLock(RunningClinic.SHARED)
 class DraftIT {
 
     private static final String PASS_PHRASE = "lantern on the porch step";
@@ -23,12 +24,7 @@ class DraftIT {
 
     @BeforeAll
     static void begin() {
-        clinic = RunningClinic.demo();
-    }
-
-    @AfterAll
-    static void end() {
-        clinic.close();
+        clinic = RunningClinic.shared();
     }
 
     @Test
