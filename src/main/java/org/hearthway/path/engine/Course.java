@@ -1,25 +1,69 @@
 package org.hearthway.path.engine;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.hearthway.path.engine.network.Span;
 
 /**
- * What people have said about one child's way along a path: the day it began and the dates they gave.
+ * What people have said about one child's way along a path.
  *
  * @param begun the day the path begins
- * @param given dates by stage; a stage that is not there follows its rule
+ * @param given dates by stage, {@code stage/2} for the second time of one that repeats; what is not there follows its
+ *     rule
+ * @param ended how stages ended
+ * @param added optional stages that somebody put on the plan
+ * @param skipped stages that somebody took from it
+ * @param gaps rules of this child's own, in the place of the path's
+ * @param away days on which the family cannot come
  */
-public record Course(LocalDate begun, Map<String, Given> given) {
+public record Course(
+        LocalDate begun,
+        Map<String, Given> given,
+        Map<String, Ended> ended,
+        Set<String> added,
+        Set<String> skipped,
+        Map<RuleAt, Template.After> gaps,
+        List<Span> away) {
 
     public Course {
         given = Map.copyOf(given);
+        ended = Map.copyOf(ended);
+        added = Set.copyOf(added);
+        skipped = Set.copyOf(skipped);
+        gaps = Map.copyOf(gaps);
+        away = List.copyOf(away);
+    }
+
+    /** A path that begins on a day, and nothing more was said. */
+    public static Course begun(LocalDate day) {
+        return new Course(day, Map.of(), Map.of(), Set.of(), Set.of(), Map.of(), List.of());
     }
 
     /** The date a person gave to a stage, if any. */
     public Optional<Given> given(Template.Stage stage) {
         return Optional.ofNullable(given.get(stage.id()));
     }
+
+    /** How a stage ended, if it was said. */
+    public Optional<Ended> ended(Template.Stage stage) {
+        return Optional.ofNullable(ended.get(stage.id()));
+    }
+
+    /** A stage's rules, with the child's own in their places. */
+    List<Template.After> rules(Template.Stage stage) {
+        var rules = new java.util.ArrayList<Template.After>();
+        for (int at = 0; at < stage.timing().begins().size(); at++) {
+            rules.add(gaps.getOrDefault(
+                    new RuleAt(stage.id(), at), stage.timing().begins().get(at)));
+        }
+        return rules;
+    }
+
+    /** A rule's place: the stage, and which of its rules, from 0. */
+    public record RuleAt(String stage, int at) {}
 
     /**
      * A stage's first day as a person gave it.
@@ -35,4 +79,7 @@ public record Course(LocalDate begun, Map<String, Given> given) {
             }
         }
     }
+
+    /** How a stage ended, by the outcome's identifier, and its last day. */
+    public record Ended(String outcome, LocalDate day) {}
 }

@@ -4,15 +4,17 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.hearthway.path.engine.network.Span;
 
 /**
  * A child's plan on a day: every stage with its dates and the reason for each.
  *
  * @param template the pathway
  * @param today the day it was made for
- * @param stages in order
+ * @param stages those on the plan, in order; one that repeats stands once for each time
+ * @param over how the path ended, if it did
  */
-public record Plan(Template template, LocalDate today, List<Planned> stages) {
+public record Plan(Template template, LocalDate today, List<Planned> stages, Optional<Over> over) {
 
     public Plan {
         stages = List.copyOf(stages);
@@ -26,16 +28,22 @@ public record Plan(Template template, LocalDate today, List<Planned> stages) {
         return stages.stream().filter(s -> s.state() == State.NOW).findFirst();
     }
 
-    /** The stage with this identifier. */
+    /** The stage with this identifier; the first time of one that repeats. */
     public Optional<Planned> stage(String id) {
         return stages.stream().filter(s -> s.stage().id().equals(id)).findFirst();
     }
 
+    /** What cannot be kept, in the order of the path. */
+    public List<Clash> clashes() {
+        return stages.stream().flatMap(stage -> stage.clash().stream()).toList();
+    }
+
     /** The first stage that begins before the one in front of it, which only dates that people gave can bring about. */
     public Optional<Planned> outOfOrder() {
-        return IntStream.range(1, stages.size())
-                .filter(i -> stages.get(i).start().isBefore(stages.get(i - 1).start()))
-                .mapToObj(stages::get)
+        var once = stages.stream().filter(stage -> stage.round() == 1).toList();
+        return IntStream.range(1, once.size())
+                .filter(i -> once.get(i).start().isBefore(once.get(i - 1).start()))
+                .mapToObj(once::get)
                 .findFirst();
     }
 
@@ -59,33 +67,47 @@ public record Plan(Template template, LocalDate today, List<Planned> stages) {
         RULE
     }
 
+    /** A path that ended: with which stage, by which outcome, on which day. */
+    public record Over(Template.Stage stage, Template.Outcome outcome, LocalDate day) {}
+
     /**
      * One stage with its dates.
      *
      * @param stage the template's stage
+     * @param round which time of it, from 1
      * @param state seen from today
-     * @param earliest first day the rule allows
-     * @param start planned first day
-     * @param latest last day the rule allows
+     * @param earliest first day the rules allow, counted from the dates in front
+     * @param start planned first day; where there is a clash it stands for the order only and is shown to nobody
+     * @param latest last day the rules allow
      * @param end planned last day, not before the first
+     * @param possible from the earliest to the latest day that it could have at all, whatever the dates in front become
      * @param why where the first day comes from
      * @param visits visits asked for, with their windows
      * @param precautions rules of care with their days
+     * @param clash why no day can be given, if that is so
      */
     public record Planned(
             Template.Stage stage,
+            int round,
             State state,
             LocalDate earliest,
             LocalDate start,
             LocalDate latest,
             LocalDate end,
+            Span possible,
             Why why,
             List<VisitWindow> visits,
-            List<Care> precautions) {
+            List<Care> precautions,
+            Optional<Clash> clash) {
 
         public Planned {
             visits = List.copyOf(visits);
             precautions = List.copyOf(precautions);
+        }
+
+        /** The name under which the stage is dated: its identifier, {@code stage/2} for the second time. */
+        public String point() {
+            return round == 1 ? stage.id() : stage.id() + "/" + round;
         }
     }
 
@@ -98,6 +120,8 @@ public record Plan(Template template, LocalDate today, List<Planned> stages) {
      * @param rule the date the rule alone would give
      * @param shiftedFrom the day the rule fell on, when the clinic is closed on it and the date moved to an open day
      * @param outside true when the date lies outside what the rule allows: given by a person, or no day was left
+     * @param counted the rule that gave the day aimed at
+     * @param pushed the rule that kept the stage from that day, if one did
      */
     public record Why(
             Origin origin,
@@ -105,13 +129,18 @@ public record Plan(Template template, LocalDate today, List<Planned> stages) {
             Optional<LocalDate> base,
             LocalDate rule,
             Optional<LocalDate> shiftedFrom,
-            boolean outside) {}
+            boolean outside,
+            Template.After counted,
+            Optional<Cause> pushed) {}
 
     /**
      * A visit to book, first and last day it may lie on, both included; purpose is {@code path/stage/visit}, and for
      * the later ones of a visit that comes again {@code path/stage/visit/2} and so on.
+     *
+     * @param day the first day in the window on which it can be; empty when it has none
      */
-    public record VisitWindow(String purpose, String kind, LocalDate from, LocalDate until) {}
+    public record VisitWindow(
+            String purpose, String kind, LocalDate from, LocalDate until, Optional<LocalDate> day) {}
 
     /** A rule of care from a first day until the day it no longer holds (half-open). */
     public record Care(Template.Precaution rule, LocalDate from, LocalDate until) {

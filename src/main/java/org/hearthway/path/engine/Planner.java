@@ -1,221 +1,242 @@
 package org.hearthway.path.engine;
 
 import java.time.LocalDate;
-import java.time.Period;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.hearthway.path.engine.Plan.Care;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.State;
-import org.hearthway.path.engine.Plan.VisitWindow;
 import org.hearthway.path.engine.Plan.Why;
 import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.Stage;
-import org.hearthway.path.engine.Template.VisitNeed;
+import org.hearthway.path.engine.network.Schedule;
 
 /**
- * Makes a child's plan: a pure function of the template, the dates that people gave, the clinic's open days and today.
+ * Makes a child's plan: a pure function of the template, what people said, the days that can be used, and today.
  *
  * <p>Every gap is counted from the date it is anchored on, never from another computed gap, because months differ in
- * length. Stages keep their order: one that follows its rule never begins before the one in front of it. A stage whose
- * date the clinic must name has not happened until somebody says so of it or of a stage after it, and therefore does not
- * slip into the past by itself.
+ * length. Each stage gets the day nearest to its usual gap that keeps all rules and leaves every later stage a day of
+ * its own. Stages keep their order. A stage whose date the clinic must name has not happened until somebody says so of
+ * it or of a stage after it, and therefore does not slip into the past by itself.
  */
 public final class Planner {
 
-    /** How far to look for an open day when a window holds none. */
-    private static final int DAYS_TO_LOOK = 366;
+    private static final int YEARS_AHEAD = 10;
 
     private final Template template;
     private final Course course;
-    private final Predicate<LocalDate> open;
+    private final Calendar calendar;
     private final LocalDate today;
-    private final Map<String, LocalDate> starts = new HashMap<>();
-    private final Map<String, Window> windows = new HashMap<>();
-    private final Map<String, Why> whys = new HashMap<>();
+    private final Presence presence;
+    private final PathNetwork path;
+    private final Resolved resolved;
+    private final Schedule schedule;
+    private final Map<String, LocalDate> ends = new HashMap<>();
 
-    private Planner(Template template, Course course, Predicate<LocalDate> open, LocalDate today) {
+    private Planner(Template template, Course course, Calendar calendar, LocalDate today) {
         this.template = template;
         this.course = course;
-        this.open = open;
+        this.calendar = calendar;
         this.today = today;
+        presence = Presence.of(template, course);
+        path = new PathNetwork(presence.stages(), course, calendar, today);
+        resolved = Resolved.of(path, presence.stages());
+        schedule = resolved.network().schedule().orElseThrow();
     }
 
     /**
      * The plan.
      *
      * @param template a path whose stages count only from stages in front of them
-     * @param open whether the clinic is open on a day
+     * @param course what was said for this child
+     * @param calendar the days that can be used
      * @param today the day the plan is made for
      */
-    public static Plan plan(Template template, Course course, Predicate<LocalDate> open, LocalDate today) {
-        return new Planner(template, course, open, today).made();
+    public static Plan plan(Template template, Course course, Calendar calendar, LocalDate today) {
+        return new Planner(template, course, calendar, today).made();
     }
-
-    /** First and last day that a rule allows, and the day it prefers. */
-    private record Window(Optional<Stage> from, LocalDate base, LocalDate first, LocalDate wanted, LocalDate last) {}
-
-    /** A day that a rule gives, and what had to be done to find it. */
-    private record Found(LocalDate day, Optional<LocalDate> shiftedFrom, boolean outside) {}
 
     private Plan made() {
-        Optional<LocalDate> before = Optional.empty();
-        for (var stage : template.stages()) {
-            before = Optional.of(begin(stage, before));
+        var once = presence.stages();
+        var rounds = new Rounds(course, calendar, schedule, this::cut, new VisitSeries(template, calendar, this::cut));
+        for (var stage : once) {
+            ends.put(stage.id(), end(stage));
         }
-        var present = present();
-        var stages = template.stages().stream()
-                .map(stage -> planned(stage, state(stage, present)))
-                .collect(Collectors.toList());
-        return new Plan(template, today, stages);
-    }
-
-    private LocalDate begin(Stage stage, Optional<LocalDate> before) {
-        var window = window(stage, before);
-        var found = found(stage, window);
-        var given = course.given(stage);
-        var start = given.map(Course.Given::day).orElse(found.day());
-        var outside =
-                given.isPresent() ? start.isBefore(window.first()) || start.isAfter(window.last()) : found.outside();
-        starts.put(stage.id(), start);
-        windows.put(stage.id(), window);
-        whys.put(
-                stage.id(),
-                new Why(
-                        given.map(Course.Given::origin).orElse(Origin.RULE),
-                        window.from(),
-                        Optional.of(window.base()),
-                        found.day(),
-                        given.isPresent() ? Optional.empty() : found.shiftedFrom(),
-                        outside));
-        return start;
-    }
-
-    private Window window(Stage stage, Optional<LocalDate> before) {
-        var rule = stage.begins();
-        var from = rule.stage().flatMap(template::stage);
-        var base = from.map(anchor -> rule.edge() == Edge.START ? start(anchor) : end(anchor))
-                .orElse(course.begun());
-        var floor = floor(stage, before);
-        var first = later(base.plus(rule.earliest()), floor);
-        return new Window(from, base, first, later(base.plus(rule.usual()), first), base.plus(rule.latest()));
-    }
-
-    private LocalDate floor(Stage stage, Optional<LocalDate> before) {
-        var inOrder = before.orElse(LocalDate.MIN);
-        return stage.signal() && !isBehind(stage) ? later(inOrder, today.plusDays(1)) : inOrder;
-    }
-
-    /** Whether somebody said when the stage was, or that a stage after it has been. */
-    private boolean isBehind(Stage stage) {
-        var onward = template.stages()
-                .subList(template.stages().indexOf(stage), template.stages().size());
-        return course.given(stage).isPresent()
-                || onward.stream()
-                        .flatMap(later -> course.given(later).stream())
-                        .anyMatch(given -> !given.day().isAfter(today));
-    }
-
-    private Found found(Stage stage, Window window) {
-        var missed = window.first().isAfter(window.last());
-        var wanted = missed ? window.first() : earlier(window.wanted(), window.last());
-        if (!stage.onOpenDays()) {
-            return new Found(wanted, Optional.empty(), missed);
+        var all = new ArrayList<Planned>();
+        for (var stage : once) {
+            all.add(planned(stage));
+            all.addAll(rounds.of(stage, path.counted(stage)));
         }
-        var end = missed ? wanted : window.last();
-        return firstOpen(wanted, end)
-                .or(() -> lastOpen(window.first(), wanted))
-                .map(day -> new Found(day, shift(wanted, day), missed))
-                .orElseGet(() -> {
-                    var day = firstOpen(end, end.plusDays(DAYS_TO_LOOK)).orElse(wanted);
-                    return new Found(day, shift(wanted, day), missed || day.isAfter(window.last()));
-                });
-    }
-
-    private static Optional<LocalDate> shift(LocalDate wanted, LocalDate day) {
-        return day.equals(wanted) ? Optional.empty() : Optional.of(wanted);
-    }
-
-    private Optional<LocalDate> firstOpen(LocalDate from, LocalDate until) {
-        return from.datesUntil(until.plusDays(1)).filter(open).findFirst();
-    }
-
-    private Optional<LocalDate> lastOpen(LocalDate from, LocalDate until) {
-        return Stream.iterate(until, day -> !day.isBefore(from), day -> day.minusDays(1))
-                .filter(open)
-                .findFirst();
+        return new Plan(template, today, withStates(all), presence.over());
     }
 
     private LocalDate start(Stage stage) {
-        var start = starts.get(stage.id());
-        if (start == null) {
-            throw new IllegalArgumentException(
-                    "a stage counts from " + stage.id() + ", which does not stand before it");
-        }
-        return start;
+        return schedule.day(stage.id());
     }
 
     private LocalDate end(Stage stage) {
         var start = start(stage);
-        var end = stage.until()
-                .flatMap(template::stage)
-                .map(next -> start(next).minusDays(1))
-                .orElseGet(() -> start.plus(stage.lasts()));
-        return later(start, end);
-    }
-
-    private Optional<Stage> present() {
-        var stages = template.stages();
-        return IntStream.range(0, stages.size())
-                .boxed()
-                .filter(i -> !start(stages.get(i)).isAfter(today))
-                .max(Comparator.<Integer, LocalDate>comparing(i -> end(stages.get(i)))
-                        .thenComparing(Comparator.naturalOrder()))
-                .map(stages::get);
-    }
-
-    private State state(Stage stage, Optional<Stage> present) {
-        if (present.filter(stage::equals).isPresent()) {
-            return State.NOW;
+        if (stage.timing().until().isEmpty()) {
+            return schedule.day(PathNetwork.end(stage));
         }
-        return start(stage).isBefore(today) ? State.PAST : State.TO_COME;
+        return course.ended(stage)
+                .map(Course.Ended::day)
+                .or(() -> ending(stage).map(next -> start(next).minusDays(1)))
+                .filter(day -> day.isAfter(start))
+                .orElse(start);
     }
 
-    private Planned planned(Stage stage, State state) {
-        var window = Objects.requireNonNull(windows.get(stage.id()));
+    /** The stage whose first day ends this one: the one named, or when that left the plan the one behind. */
+    private Optional<Stage> ending(Stage stage) {
+        var behind = presence.stages()
+                .subList(
+                        presence.stages().indexOf(stage) + 1, presence.stages().size());
+        return behind.stream()
+                .filter(later -> stage.timing().until().filter(later.id()::equals).isPresent())
+                .findFirst()
+                .or(() -> behind.stream().findFirst());
+    }
+
+    private Planned planned(Stage stage) {
+        var window = window(stage);
         var start = start(stage);
+        var outside = start.isBefore(window.first()) || start.isAfter(window.last());
         return new Planned(
                 stage,
-                state,
+                1,
+                State.TO_COME,
                 window.first(),
                 start,
                 window.last(),
-                end(stage),
-                Objects.requireNonNull(whys.get(stage.id())),
-                stage.visits().stream()
-                        .flatMap(visit -> visits(stage, visit, start))
-                        .collect(Collectors.toList()),
-                stage.precautions().stream()
-                        .map(rule -> new Care(rule, start.plus(rule.from()), start.plus(rule.until())))
-                        .collect(Collectors.toList()));
+                ends(stage),
+                schedule.of(stage.id()).span(),
+                why(stage, window, outside),
+                new VisitSeries(template, calendar, this::cut).of(stage, start),
+                cares(stage, start, ends(stage)),
+                resolved.clash(stage).filter(clash -> course.given(stage).isEmpty()));
     }
 
-    private Stream<VisitWindow> visits(Stage stage, VisitNeed visit, LocalDate start) {
-        var purpose = template.id() + "/" + stage.id() + "/" + visit.id();
-        return IntStream.range(0, visit.every().isPresent() ? visit.times() : 1).mapToObj(n -> {
-            var again = visit.every().map(gap -> gap.multipliedBy(n)).orElse(Period.ZERO);
-            var from = start.plus(visit.after().plus(again));
-            return new VisitWindow(
-                    n == 0 ? purpose : purpose + "/" + (n + 1), visit.kind(), from, from.plus(visit.before()));
-        });
+    /** First and last day that the rules allow, counted from the dates in front, and the day they prefer. */
+    private record Window(LocalDate base, LocalDate first, LocalDate wanted, LocalDate last) {}
+
+    private Window window(Stage stage) {
+        var counted = path.counted(stage);
+        var base = schedule.day(counted.point());
+        var first = base.plus(counted.rule().earliest());
+        var last = counted.rule().latest().map(base::plus).orElse(LocalDate.MAX);
+        for (var rule : course.rules(stage)) {
+            var anchor = anchor(rule);
+            if (anchor.isPresent()) {
+                first = later(first, anchor.get().plus(rule.earliest()));
+                last = earlier(last, rule.latest().map(anchor.get()::plus).orElse(LocalDate.MAX));
+            }
+        }
+        first = later(first, floor(stage));
+        var wanted = base.plus(counted.rule().usual().orElse(counted.rule().earliest()));
+        return new Window(base, first, later(wanted, first), last);
+    }
+
+    private Optional<LocalDate> anchor(Template.After rule) {
+        if (rule.stage().isEmpty()) {
+            return Optional.of(course.begun());
+        }
+        return presence.stages().stream()
+                .filter(stage -> rule.stage().get().equals(stage.id()))
+                .findFirst()
+                .map(stage -> rule.edge() == Edge.START ? start(stage) : ends(stage));
+    }
+
+    private LocalDate ends(Stage stage) {
+        return Objects.requireNonNull(ends.get(stage.id()));
+    }
+
+    private LocalDate floor(Stage stage) {
+        int at = presence.stages().indexOf(stage);
+        var inOrder =
+                at == 0 ? LocalDate.MIN : start(presence.stages().get(at - 1));
+        return path.cause(stage.id() + " not yet").isPresent() ? later(inOrder, today.plusDays(1)) : inOrder;
+    }
+
+    private Why why(Stage stage, Window window, boolean outside) {
+        var counted = path.counted(stage);
+        var placed = schedule.of(stage.id());
+        var given = course.given(stage);
+        var rule = given.isPresent() ? byRuleAlone(stage, window) : placed.day();
+        var wanted = window.wanted();
+        return new Why(
+                given.map(Course.Given::origin).orElse(Origin.RULE),
+                counted.from(),
+                Optional.of(window.base()),
+                rule,
+                given.isEmpty() && !rule.equals(wanted) && !OpenDays.of(stage, calendar).allow(wanted) ? Optional.of(wanted) : Optional.empty(),
+                outside,
+                counted.rule(),
+                given.isPresent() ? Optional.empty() : placed.pushed().flatMap(path::cause));
+    }
+
+    private LocalDate byRuleAlone(Stage stage, Window window) {
+        return OpenDays.of(stage, calendar)
+                .nearest(window.first(), window.wanted(), window.last())
+                .orElse(window.wanted());
+    }
+
+    /** A stage's rules of care with their days. */
+    static List<Care> cares(Stage stage, LocalDate start, LocalDate end) {
+        return stage.precautions().stream()
+                .map(rule -> new Care(
+                        rule,
+                        start.plus(rule.from()),
+                        rule.until().map(start::plus).orElse(end.plusDays(1))))
+                .toList();
+    }
+
+    /** The day before which something that goes on until a stage has its last time; ten years on if that is not known. */
+    private LocalDate cut(String until) {
+        return presence.stages().stream()
+                .filter(stage -> stage.id().equals(until))
+                .findFirst()
+                .map(this::start)
+                .orElseGet(() -> presence.over().map(Plan.Over::day).orElse(today.plusYears(YEARS_AHEAD)));
+    }
+
+    private List<Planned> withStates(List<Planned> all) {
+        var present = IntStream.range(0, all.size())
+                .boxed()
+                .filter(at -> !all.get(at).start().isAfter(today))
+                .max(Comparator.<Integer, LocalDate>comparing(at -> all.get(at).end())
+                        .thenComparing(Comparator.naturalOrder()));
+        return IntStream.range(0, all.size())
+                .mapToObj(at -> with(
+                        all.get(at),
+                        present.filter(now -> now == at).isPresent() ? State.NOW : state(all.get(at))))
+                .toList();
+    }
+
+    private State state(Planned stage) {
+        return stage.start().isBefore(today) ? State.PAST : State.TO_COME;
+    }
+
+    private static Planned with(Planned stage, State state) {
+        return new Planned(
+                stage.stage(),
+                stage.round(),
+                state,
+                stage.earliest(),
+                stage.start(),
+                stage.latest(),
+                stage.end(),
+                stage.possible(),
+                stage.why(),
+                stage.visits(),
+                stage.precautions(),
+                stage.clash());
     }
 
     private static LocalDate later(LocalDate a, LocalDate b) {

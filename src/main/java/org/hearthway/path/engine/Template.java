@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hearthway.base.Bilingual;
 
 /**
@@ -33,25 +34,147 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
         END
     }
 
+    /** Who on the team is responsible for a stage or a task. */
+    public enum Responsible {
+        SURGEON,
+        PHYSICIAN,
+        NURSE,
+        THERAPIST,
+        COORDINATOR
+    }
+
     /**
-     * A rule that gives a date: so long after an edge of another stage.
+     * A rule about a stage's first day: so long after an edge of another stage.
      *
      * @param stage the stage counted from; empty for the first, whose start is the day the path begins
      * @param edge its start or its end
      * @param earliest smallest gap
-     * @param usual the gap that is planned
-     * @param latest largest gap
+     * @param usual the gap that is planned; empty for a rule that only bounds
+     * @param latest largest gap; empty when there is none
      */
-    public record After(Optional<String> stage, Edge edge, Period earliest, Period usual, Period latest) {
+    public record After(
+            Optional<String> stage, Edge edge, Period earliest, Optional<Period> usual, Optional<Period> latest) {
 
         private static final LocalDate LEAP_CYCLE = LocalDate.of(2024, 1, 1);
 
         /** Whether earliest, usual and latest keep this order from any day of a leap cycle; months differ in length. */
         public boolean isOrdered() {
-            return LEAP_CYCLE
-                    .datesUntil(LEAP_CYCLE.plusYears(4))
-                    .allMatch(day -> !day.plus(earliest).isAfter(day.plus(usual))
-                            && !day.plus(usual).isAfter(day.plus(latest)));
+            return LEAP_CYCLE.datesUntil(LEAP_CYCLE.plusYears(4)).allMatch(this::isOrderedFrom);
+        }
+
+        private boolean isOrderedFrom(LocalDate day) {
+            var least = day.plus(earliest);
+            var most = latest.map(day::plus).orElse(LocalDate.MAX);
+            var aim = usual.map(day::plus).orElse(least);
+            return !least.isAfter(aim) && !aim.isAfter(most);
+        }
+    }
+
+    /**
+     * How long a stage lasts, from its first to its last day; zero for a single day.
+     *
+     * @param least shortest
+     * @param usual the length that is planned
+     * @param most longest; empty when nothing bounds it
+     */
+    public record Length(Period least, Period usual, Optional<Period> most) {
+
+        /** About so long; a single day lasts no longer than that. */
+        public static Length about(Period usual) {
+            return new Length(Period.ZERO, usual, usual.isZero() ? Optional.of(usual) : Optional.empty());
+        }
+    }
+
+    /**
+     * How a stage comes again, always counted from the first time.
+     *
+     * @param every gap
+     * @param times how often in all; empty when it goes on until another stage
+     * @param until the later stage before which the last one lies
+     */
+    public record Repeat(Period every, Optional<Integer> times, Optional<String> until) {}
+
+    /** A stage whose first day lies at least so many days from another's, before or after it. */
+    public record Apart(String from, int days) {}
+
+    /**
+     * When a stage is.
+     *
+     * @param begins rules for its first day; the first that applies and has a usual gap gives the day aimed at
+     * @param lasts its length; not used when it lasts until another
+     * @param until the later stage whose first day ends this one, if its length is not a fixed one
+     * @param onOpenDays whether its first day must be an open day of the clinic
+     * @param season the season in which its first day lies, if any
+     * @param signal whether its date is set by the clinic on a named day, as an operation is
+     * @param optional whether it is on a plan only when an outcome opens it or somebody adds it
+     * @param repeats how it comes again, if it does
+     * @param apart stages that it keeps away from
+     */
+    public record Timing(
+            List<After> begins,
+            Length lasts,
+            Optional<String> until,
+            boolean onOpenDays,
+            Optional<String> season,
+            boolean signal,
+            boolean optional,
+            Optional<Repeat> repeats,
+            List<Apart> apart) {
+
+        public Timing {
+            begins = List.copyOf(begins);
+            apart = List.copyOf(apart);
+        }
+    }
+
+    /**
+     * What people do in a stage.
+     *
+     * @param family what the family does
+     * @param staff what the team does
+     * @param entry what must hold before it begins, in staff words
+     * @param exit what must hold before it ends, in staff words
+     */
+    public record Duties(
+            List<FamilyTask> family, List<StaffTask> staff, List<Bilingual> entry, List<Bilingual> exit) {
+
+        public Duties {
+            family = List.copyOf(family);
+            staff = List.copyOf(staff);
+            entry = List.copyOf(entry);
+            exit = List.copyOf(exit);
+        }
+    }
+
+    /** What a family does; due so long after the stage's first day, before it when negative, if it has a day. */
+    public record FamilyTask(Bilingual does, Optional<Period> due) {}
+
+    /** What the team does, who, and by when; counted as for the family. */
+    public record StaffTask(Bilingual does, Responsible who, Optional<Period> due) {}
+
+    /**
+     * One way in which a stage ends. A plan expects the first until another is recorded.
+     *
+     * @param id identifier within the stage
+     * @param name in staff words
+     * @param tells what the family reads, if it reads anything
+     * @param opens later stages that come on the plan
+     * @param skips later stages that leave it
+     * @param endsPath whether everything later leaves the plan and choosing is open again
+     * @param returnsTo the stage at or before this one to which the way goes back, on the day of the outcome
+     */
+    public record Outcome(
+            String id,
+            Bilingual name,
+            Optional<Bilingual> tells,
+            Set<String> opens,
+            Set<String> skips,
+            boolean endsPath,
+            Optional<String> returnsTo) {
+
+        public Outcome {
+            opens = Set.copyOf(opens);
+            skips = Set.copyOf(skips);
         }
     }
 
@@ -61,37 +184,40 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
      * @param id identifier within the path
      * @param name in family words
      * @param says what happens, in family words
-     * @param begins the rule for its first day
-     * @param lasts usual length from first to last day; zero for a single day
-     * @param until the later stage whose first day ends this one, if its length is not a fixed one; {@code lasts} is
-     *     then not used
-     * @param onOpenDays whether its first day must be an open day of the clinic
-     * @param signal whether its date is set by the clinic on a named day, as an operation is
-     * @param visits visits to book in it
-     * @param tasks what the family does in it
-     * @param precautions what is forbidden or done with care
      * @param why why then, in family words
      * @param source of the figures, or "common practice, no source"
+     * @param who is responsible
+     * @param timing when it is
+     * @param duties what people do in it
+     * @param visits visits to book in it
+     * @param precautions what is forbidden or done with care
+     * @param outcomes how it can end, the expected one first; empty when there is but one way
+     * @param signs signs that matter in it, see {@code content/signs}
      */
     public record Stage(
             String id,
             Bilingual name,
             Bilingual says,
-            After begins,
-            Period lasts,
-            Optional<String> until,
-            boolean onOpenDays,
-            boolean signal,
-            List<VisitNeed> visits,
-            List<Bilingual> tasks,
-            List<Precaution> precautions,
             Bilingual why,
-            String source) {
+            String source,
+            Responsible who,
+            Timing timing,
+            Duties duties,
+            List<VisitNeed> visits,
+            List<Precaution> precautions,
+            List<Outcome> outcomes,
+            List<String> signs) {
 
         public Stage {
             visits = List.copyOf(visits);
-            tasks = List.copyOf(tasks);
             precautions = List.copyOf(precautions);
+            outcomes = List.copyOf(outcomes);
+            signs = List.copyOf(signs);
+        }
+
+        /** The outcome with this identifier, if the stage has it. */
+        public Optional<Outcome> outcome(String outcome) {
+            return outcomes.stream().filter(o -> o.id().equals(outcome)).findFirst();
         }
     }
 
@@ -101,11 +227,21 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
      * @param id identifier within the stage
      * @param kind a kind of visit, see {@code content/visits}
      * @param after gap from the stage's first day; negative for a visit that prepares the stage
-     * @param before days in which it must lie, counted from there
+     * @param within how long after that it may lie at most
      * @param every gap after which it comes again, counted from the first; empty for a single visit
-     * @param times how often in all, at least 1
+     * @param times how often in all, at least 1; not used when it goes on until another stage
+     * @param until the later stage before which the last one lies
+     * @param source of the rhythm, if it has one of its own
      */
-    public record VisitNeed(String id, String kind, Period after, Period before, Optional<Period> every, int times) {}
+    public record VisitNeed(
+            String id,
+            String kind,
+            Period after,
+            Period within,
+            Optional<Period> every,
+            int times,
+            Optional<String> until,
+            Optional<String> source) {}
 
     /**
      * A rule of care.
@@ -113,9 +249,11 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
      * @param tag exercises carry the same tag, for instance {@code passive-trunk-twist}
      * @param forbids true when exercises with the tag are locked, false when they only warn
      * @param from gap from the stage's first day
-     * @param until gap from the stage's first day to the day the rule no longer holds
+     * @param until gap from the stage's first day to the day the rule no longer holds; empty when it holds as long as
+     *     the stage lasts
      * @param says in family words
      * @param source of the rule
      */
-    public record Precaution(String tag, boolean forbids, Period from, Period until, Bilingual says, String source) {}
+    public record Precaution(
+            String tag, boolean forbids, Period from, Optional<Period> until, Bilingual says, String source) {}
 }

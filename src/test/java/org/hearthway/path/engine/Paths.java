@@ -6,15 +6,20 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.hearthway.base.Bilingual;
 import org.hearthway.path.engine.Course.Given;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Template.After;
+import org.hearthway.path.engine.Template.Duties;
 import org.hearthway.path.engine.Template.Edge;
+import org.hearthway.path.engine.Template.Length;
 import org.hearthway.path.engine.Template.Precaution;
 import org.hearthway.path.engine.Template.Stage;
+import org.hearthway.path.engine.Template.Timing;
 import org.hearthway.path.engine.Template.VisitNeed;
+import org.hearthway.path.engine.network.Days;
 
 /** Small paths for tests. */
 final class Paths {
@@ -29,7 +34,8 @@ final class Paths {
     }
 
     static After begins() {
-        return new After(Optional.empty(), Edge.START, Period.ZERO, Period.ZERO, Period.ZERO);
+        return new After(
+                Optional.empty(), Edge.START, Period.ZERO, Optional.of(Period.ZERO), Optional.of(Period.ZERO));
     }
 
     static After after(String stage, String usual) {
@@ -37,7 +43,12 @@ final class Paths {
     }
 
     static After after(String stage, Edge edge, String earliest, String usual, String latest) {
-        return new After(Optional.of(stage), edge, Period.parse(earliest), Period.parse(usual), Period.parse(latest));
+        return new After(
+                Optional.of(stage),
+                edge,
+                Period.parse(earliest),
+                Optional.of(Period.parse(usual)),
+                Optional.of(Period.parse(latest)));
     }
 
     static Stage stage(String id, After begins) {
@@ -46,20 +57,34 @@ final class Paths {
 
     static Stage stage(
             String id, After begins, Period lasts, Optional<String> until, boolean onOpenDays, boolean signal) {
+        return stage(
+                id,
+                new Timing(
+                        List.of(begins),
+                        Length.about(lasts),
+                        until,
+                        onOpenDays,
+                        Optional.empty(),
+                        signal,
+                        false,
+                        Optional.empty(),
+                        List.of()));
+    }
+
+    static Stage stage(String id, Timing timing) {
         return new Stage(
                 id,
                 Bilingual.same(id),
                 Bilingual.same("says"),
-                begins,
-                lasts,
-                until,
-                onOpenDays,
-                signal,
-                List.of(),
-                List.of(),
-                List.of(),
                 Bilingual.same("why"),
-                "test");
+                "test",
+                Template.Responsible.NURSE,
+                timing,
+                new Duties(List.of(), List.of(), List.of(), List.of()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     static Stage with(Stage stage, List<VisitNeed> visits, List<Precaution> precautions) {
@@ -67,16 +92,55 @@ final class Paths {
                 stage.id(),
                 stage.name(),
                 stage.says(),
-                stage.begins(),
-                stage.lasts(),
-                stage.until(),
-                stage.onOpenDays(),
-                stage.signal(),
-                visits,
-                stage.tasks(),
-                precautions,
                 stage.why(),
-                stage.source());
+                stage.source(),
+                stage.who(),
+                stage.timing(),
+                stage.duties(),
+                visits,
+                precautions,
+                stage.outcomes(),
+                stage.signs());
+    }
+
+    static Stage with(Stage stage, Template.Outcome... outcomes) {
+        return new Stage(
+                stage.id(),
+                stage.name(),
+                stage.says(),
+                stage.why(),
+                stage.source(),
+                stage.who(),
+                stage.timing(),
+                stage.duties(),
+                stage.visits(),
+                stage.precautions(),
+                List.of(outcomes),
+                stage.signs());
+    }
+
+    static VisitNeed visit(String id, String kind, String after, String within) {
+        return new VisitNeed(
+                id,
+                kind,
+                Period.parse(after),
+                Period.parse(within),
+                Optional.empty(),
+                1,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    static VisitNeed visit(String id, String kind, String after, String within, String every, int times) {
+        return new VisitNeed(
+                id,
+                kind,
+                Period.parse(after),
+                Period.parse(within),
+                Optional.of(Period.parse(every)),
+                times,
+                Optional.empty(),
+                Optional.empty());
     }
 
     static Template path(Stage... stages) {
@@ -84,11 +148,24 @@ final class Paths {
     }
 
     static Course begun(String day) {
-        return new Course(day(day), Map.of());
+        return Course.begun(day(day));
     }
 
     static Course begun(String day, String stage, String fixed) {
-        return new Course(day(day), Map.of(stage, new Given(day(fixed), Origin.ACTUAL)));
+        return given(day, Map.of(stage, new Given(day(fixed), Origin.ACTUAL)));
+    }
+
+    static Course given(String day, Map<String, Given> given) {
+        return given(day(day), given);
+    }
+
+    static Course given(LocalDate day, Map<String, Given> given) {
+        return new Course(day, given, Map.of(), Set.of(), Set.of(), Map.of(), List.of());
+    }
+
+    static Plan plan(Template template, Course course, Predicate<LocalDate> open, LocalDate today) {
+        var days = Days.where(today.minusYears(5), today.plusYears(12), open);
+        return Planner.plan(template, course, Calendar.of(days), today);
     }
 
     static LocalDate start(Plan plan, String stage) {

@@ -59,7 +59,7 @@ public final class Network {
     }
 
     /** The same with another condition in the place of one, or with none there. */
-    Network replacing(Condition condition, Optional<Condition> other) {
+    public Network replacing(Condition condition, Optional<Condition> other) {
         var changed = new ArrayList<>(conditions);
         int at = changed.indexOf(condition);
         changed.remove(at);
