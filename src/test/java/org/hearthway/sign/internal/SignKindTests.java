@@ -36,7 +36,7 @@ class SignKindTests {
     }
 
     private static SignKind shipped() {
-        var kind = kind("sdr", "itb");
+        var kind = kind("sdr", "itb", "dbs", "rehab", "followup");
         assertThat(ContentReading.shipped(kind)).isEmpty();
         return kind;
     }
@@ -159,6 +159,12 @@ class SignKindTests {
                 .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.SURGERY, Topic.REHAB);
         assertThat(kind.topics(Optional.of("itb")))
                 .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.PUMP, Topic.REHAB);
+        assertThat(kind.topics(Optional.of("dbs")))
+                .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.STIMULATOR, Topic.REHAB);
+        assertThat(kind.topics(Optional.of("rehab")))
+                .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.REHAB);
+        assertThat(kind.topics(Optional.of("followup")))
+                .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.REHAB);
     }
 
     @Test
