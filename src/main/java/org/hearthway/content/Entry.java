@@ -80,6 +80,12 @@ public final class Entry {
         return values.containsKey(key);
     }
 
+    /** Whether a block of keys stands at the key, and not a single text or a list. */
+    public boolean isBlock(String key) {
+        var tuple = values.get(key);
+        return tuple != null && tuple.getValueNode() instanceof MappingNode;
+    }
+
     /** All keys of the block, for blocks whose keys are data; marks them as asked for. */
     public List<String> keys() {
         asked.addAll(values.keySet());

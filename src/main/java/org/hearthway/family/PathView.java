@@ -120,9 +120,9 @@ class PathView extends FamilyPage {
                         reader.say("family.path.now", reader.text(now.stage().name()))),
                 Tags.p("win", dates(reader, now)),
                 Tags.p("u-mt1", reader.text(now.stage().says())));
-        if (!now.stage().tasks().isEmpty() || !now.visits().isEmpty()) {
+        if (!now.stage().duties().family().isEmpty() || !now.visits().isEmpty()) {
             var tasks = Bits.el("ul", "hw-tasks plain");
-            now.stage().tasks().forEach(task -> tasks.add(task(Tags.span("", reader.text(task)), "")));
+            now.stage().duties().family().forEach(task -> tasks.add(task(Tags.span("", reader.text(task.does())), "")));
             visitTasks(reader, now, tasks);
             card.add(tasks);
         }

@@ -1,5 +1,6 @@
 package org.hearthway.path;
 
+import java.time.DayOfWeek;
 import java.util.Set;
 
 /** The kinds of visit that a stage may ask for; a port, implemented where visits are kept. */
@@ -7,4 +8,7 @@ public interface VisitKindNames {
 
     /** Identifiers of all kinds; asked only after all content was read. */
     Set<String> names();
+
+    /** Weekdays on which a kind of visit is done; empty when it is done on every open day. */
+    Set<DayOfWeek> weekdays(String kind);
 }

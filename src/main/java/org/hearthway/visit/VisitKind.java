@@ -1,6 +1,8 @@
 package org.hearthway.visit;
 
+import java.time.DayOfWeek;
 import java.util.List;
+import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.Provenance;
 
@@ -13,6 +15,7 @@ import org.hearthway.content.Provenance;
  * @param with the role that sees the child, in words
  * @param bring what to bring
  * @param critical whether a missed one is dangerous, as a refill is
+ * @param weekdays days on which it is done; empty when it is done on every open day
  * @param provenance where the words come from and who has read them
  */
 public record VisitKind(
@@ -22,9 +25,11 @@ public record VisitKind(
         Bilingual with,
         List<Bilingual> bring,
         boolean critical,
+        Set<DayOfWeek> weekdays,
         Provenance provenance) {
 
     public VisitKind {
         bring = List.copyOf(bring);
+        weekdays = Set.copyOf(weekdays);
     }
 }

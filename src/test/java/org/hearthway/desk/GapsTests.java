@@ -6,13 +6,12 @@ import static org.hearthway.desk.DeskSamples.TODAY;
 import static org.hearthway.desk.DeskSamples.visit;
 
 import java.time.LocalDate;
-import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.Bilingual;
 import org.hearthway.desk.Composer.Gap;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Template;
+import org.hearthway.testing.PlanSamples;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visit.Answer;
 import org.hearthway.visit.Visit.State;
@@ -122,30 +121,17 @@ class GapsTests {
 
     /** A plan with one stage that began two years ago, with these visits. */
     private static Plan plan(Plan.State state, Plan.VisitWindow... windows) {
-        var name = Bilingual.same("stage");
-        var begins = new Template.After(Optional.empty(), Template.Edge.START, Period.ZERO, Period.ZERO, Period.ZERO);
-        var stage = new Template.Stage(
-                "stage",
-                name,
-                name,
-                begins,
-                Period.ZERO,
-                Optional.empty(),
-                false,
-                false,
-                List.of(),
-                List.of(),
-                List.of(),
-                name,
-                "common practice, no source");
-        var why = new Plan.Why(Plan.Origin.RULE, Optional.empty(), Optional.empty(), BEGUN, Optional.empty(), false);
-        var planned = new Plan.Planned(
-                stage, state, BEGUN, BEGUN, BEGUN, BEGUN.plusYears(9), why, List.of(windows), List.of());
-        return new Plan(new Template("path", 1, name, List.of(stage), List.of()), TODAY, List.of(planned));
+        var stage = PlanSamples.stage("stage", Bilingual.same("stage"));
+        return PlanSamples.plan("path", stage, state, TODAY, BEGUN, BEGUN.plusYears(9), windows);
     }
 
     private static Plan.VisitWindow window(String visit, int from, int until) {
-        return new Plan.VisitWindow("path/stage/" + visit, "check", TODAY.plusDays(from), TODAY.plusDays(until));
+        return new Plan.VisitWindow(
+                "path/stage/" + visit,
+                "check",
+                TODAY.plusDays(from),
+                TODAY.plusDays(until),
+                Optional.of(TODAY.plusDays(from)));
     }
 
     private static List<Gap> asked(Plan plan, Visit... visits) {

@@ -55,6 +55,7 @@ class TypedTextTests {
                 Bilingual.same("a therapist"),
                 List.of(),
                 false,
+                java.util.Set.of(),
                 new Provenance("common practice, no source", 1, Optional.empty(), Optional.empty()));
         var visit = new Visit(
                 VisitId.random(),

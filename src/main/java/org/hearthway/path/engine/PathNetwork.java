@@ -45,8 +45,7 @@ final class PathNetwork {
         this.course = course;
         this.calendar = calendar;
         this.today = today;
-        horizon = new Span(
-                course.begun().minusYears(YEARS_BACK), course.begun().plusYears(YEARS_AHEAD));
+        horizon = new Span(course.begun().minusYears(YEARS_BACK), course.begun().plusYears(YEARS_AHEAD));
         notAway = course.away().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Days.where(horizon.first(), horizon.last(), this::isHere));
@@ -149,8 +148,7 @@ final class PathNetwork {
                 conditions.add(new Condition.Gap(
                         name, point(rule), stage.id(), Optional.of(rule.earliest()), Optional.empty()));
                 if (rule.latest().isPresent()) {
-                    conditions.add(
-                            new Condition.Gap(name, point(rule), stage.id(), Optional.empty(), rule.latest()));
+                    conditions.add(new Condition.Gap(name, point(rule), stage.id(), Optional.empty(), rule.latest()));
                 }
             }
         }
@@ -158,7 +156,8 @@ final class PathNetwork {
 
     /** Both have been: what happened is not bound by a rule any more. */
     private boolean isBehind(Stage stage, After rule) {
-        return isFact(stage) && rule.stage().flatMap(this::present).map(this::isFact).orElse(true);
+        return isFact(stage)
+                && rule.stage().flatMap(this::present).map(this::isFact).orElse(true);
     }
 
     private boolean isFact(Stage stage) {
@@ -171,8 +170,8 @@ final class PathNetwork {
         if (!(isFact(stage) && isFact(before))) {
             var rule = stage.id() + " in order";
             causes.put(rule, new Cause.InOrder(stage, before));
-            conditions.add(new Condition.Gap(
-                    rule, before.id(), stage.id(), Optional.of(Period.ZERO), Optional.empty()));
+            conditions.add(
+                    new Condition.Gap(rule, before.id(), stage.id(), Optional.of(Period.ZERO), Optional.empty()));
         }
     }
 
@@ -253,8 +252,7 @@ final class PathNetwork {
             var dated = stage.id() + " ended";
             causes.put(dated, new Cause.Dated(stage, ended.get().day(), Origin.ACTUAL));
             conditions.add(Condition.Between.on(dated, end, ended.get().day()));
-            conditions.add(
-                    new Condition.Gap(rule, stage.id(), end, Optional.of(Period.ZERO), Optional.empty()));
+            conditions.add(new Condition.Gap(rule, stage.id(), end, Optional.of(Period.ZERO), Optional.empty()));
         } else {
             conditions.add(new Condition.Gap(rule, stage.id(), end, Optional.of(usual.least()), usual.most()));
         }

@@ -139,8 +139,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
      *
      * @param day the first day in the window on which it can be; empty when it has none
      */
-    public record VisitWindow(
-            String purpose, String kind, LocalDate from, LocalDate until, Optional<LocalDate> day) {}
+    public record VisitWindow(String purpose, String kind, LocalDate from, LocalDate until, Optional<LocalDate> day) {}
 
     /** A rule of care from a first day until the day it no longer holds (half-open). */
     public record Care(Template.Precaution rule, LocalDate from, LocalDate until) {

@@ -96,10 +96,10 @@ public final class Planner {
     /** The stage whose first day ends this one: the one named, or when that left the plan the one behind. */
     private Optional<Stage> ending(Stage stage) {
         var behind = presence.stages()
-                .subList(
-                        presence.stages().indexOf(stage) + 1, presence.stages().size());
+                .subList(presence.stages().indexOf(stage) + 1, presence.stages().size());
         return behind.stream()
-                .filter(later -> stage.timing().until().filter(later.id()::equals).isPresent())
+                .filter(later ->
+                        stage.timing().until().filter(later.id()::equals).isPresent())
                 .findFirst()
                 .or(() -> behind.stream().findFirst());
     }
@@ -159,8 +159,7 @@ public final class Planner {
 
     private LocalDate floor(Stage stage) {
         int at = presence.stages().indexOf(stage);
-        var inOrder =
-                at == 0 ? LocalDate.MIN : start(presence.stages().get(at - 1));
+        var inOrder = at == 0 ? LocalDate.MIN : start(presence.stages().get(at - 1));
         return path.cause(stage.id() + " not yet").isPresent() ? later(inOrder, today.plusDays(1)) : inOrder;
     }
 
@@ -175,7 +174,11 @@ public final class Planner {
                 counted.from(),
                 Optional.of(window.base()),
                 rule,
-                given.isEmpty() && !rule.equals(wanted) && !OpenDays.of(stage, calendar).allow(wanted) ? Optional.of(wanted) : Optional.empty(),
+                given.isEmpty()
+                                && !rule.equals(wanted)
+                                && !OpenDays.of(stage, calendar).allow(wanted)
+                        ? Optional.of(wanted)
+                        : Optional.empty(),
                 outside,
                 counted.rule(),
                 given.isPresent() ? Optional.empty() : placed.pushed().flatMap(path::cause));
@@ -214,8 +217,7 @@ public final class Planner {
                         .thenComparing(Comparator.naturalOrder()));
         return IntStream.range(0, all.size())
                 .mapToObj(at -> with(
-                        all.get(at),
-                        present.filter(now -> now == at).isPresent() ? State.NOW : state(all.get(at))))
+                        all.get(at), present.filter(now -> now == at).isPresent() ? State.NOW : state(all.get(at))))
                 .toList();
     }
 

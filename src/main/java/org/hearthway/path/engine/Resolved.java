@@ -117,8 +117,7 @@ final class Resolved {
             return Optional.of(new Way.Move(cause.stage(), move.from(), move.to()));
         }
         if (way instanceof WayOut.Give give && cause instanceof Cause.Begins begins) {
-            return Optional.of(
-                    new Way.Give(begins.stage(), begins.at(), given(begins.rule(), give), give.days()));
+            return Optional.of(new Way.Give(begins.stage(), begins.at(), given(begins.rule(), give), give.days()));
         }
         return Optional.empty();
     }
@@ -132,10 +131,6 @@ final class Resolved {
                         rule.usual(),
                         rule.latest().map(latest -> latest.plusDays(give.days())))
                 : new After(
-                        rule.stage(),
-                        rule.edge(),
-                        rule.earliest().minusDays(give.days()),
-                        rule.usual(),
-                        rule.latest());
+                        rule.stage(), rule.edge(), rule.earliest().minusDays(give.days()), rule.usual(), rule.latest());
     }
 }

@@ -18,11 +18,7 @@ import org.hearthway.path.engine.network.Span;
 
 /** The second and later times of a stage that repeats, each counted from what the first is counted from. */
 record Rounds(
-        Course course,
-        Calendar calendar,
-        Schedule schedule,
-        Function<String, LocalDate> cut,
-        VisitSeries visits) {
+        Course course, Calendar calendar, Schedule schedule, Function<String, LocalDate> cut, VisitSeries visits) {
 
     List<Planned> of(Stage stage, Counted counted) {
         var rounds = new ArrayList<Planned>();

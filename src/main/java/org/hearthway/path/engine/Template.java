@@ -135,8 +135,7 @@ public record Template(String id, int version, Bilingual name, List<Stage> stage
      * @param entry what must hold before it begins, in staff words
      * @param exit what must hold before it ends, in staff words
      */
-    public record Duties(
-            List<FamilyTask> family, List<StaffTask> staff, List<Bilingual> entry, List<Bilingual> exit) {
+    public record Duties(List<FamilyTask> family, List<StaffTask> staff, List<Bilingual> entry, List<Bilingual> exit) {
 
         public Duties {
             family = List.copyOf(family);

@@ -17,7 +17,6 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
-import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Course;
@@ -41,7 +40,7 @@ class ChildPlans implements Plans {
     private final PathReasons reasons;
     private final ChildRegister children;
     private final DecisionBounds bounds;
-    private final ClinicCalendar calendar;
+    private final PlanDays days;
     private final ClinicSettings settings;
     private final Gate gate;
     private final Clock clock;
@@ -53,7 +52,7 @@ class ChildPlans implements Plans {
             PathReasons reasons,
             ChildRegister children,
             DecisionBounds bounds,
-            ClinicCalendar calendar,
+            PlanDays days,
             ClinicSettings settings,
             Gate gate,
             Clock clock,
@@ -63,7 +62,7 @@ class ChildPlans implements Plans {
         this.reasons = reasons;
         this.children = children;
         this.bounds = bounds;
-        this.calendar = calendar;
+        this.days = days;
         this.settings = settings;
         this.gate = gate;
         this.clock = clock;
@@ -138,7 +137,7 @@ class ChildPlans implements Plans {
     public List<Remark> adviceIfBegun(Viewer viewer, ChildId child, String pathway, LocalDate day) {
         gate.require(viewer, Action.CHANGE_PATH, child);
         bounds.outlook(paths.find(pathway), day, today());
-        return remarks(viewer, child, pathway, new Course(day, Map.of()));
+        return remarks(viewer, child, pathway, Course.begun(day));
     }
 
     private List<Remark> remarks(Viewer viewer, ChildId child, String pathway, Course course) {
@@ -259,7 +258,7 @@ class ChildPlans implements Plans {
     }
 
     private Plan plan(String pathway, Course course) {
-        return Planner.plan(template(pathway), course, calendar::isOpen, today());
+        return Planner.plan(template(pathway), course, days.on(today()), today());
     }
 
     private Template template(String pathway) {

@@ -6,6 +6,9 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.hearthway.base.Bilingual;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.Template.Duties;
+import org.hearthway.path.engine.Template.FamilyTask;
+import org.hearthway.path.engine.Template.Outcome;
 import org.hearthway.path.engine.Template.Precaution;
 import org.hearthway.path.engine.Template.Stage;
 
@@ -41,27 +44,41 @@ final class PathPieces {
     }
 
     private static Stage stage(Stage stage, UnaryOperator<Bilingual> words) {
+        var name = words.apply(stage.name());
+        var says = words.apply(stage.says());
+        var tasks = stage.duties().family().stream()
+                .map(task -> new FamilyTask(words.apply(task.does()), task.due()))
+                .toList();
+        var precautions = stage.precautions().stream()
+                .map(each -> new Precaution(
+                        each.tag(), each.forbids(), each.from(), each.until(), words.apply(each.says()), each.source()))
+                .toList();
+        var outcomes = stage.outcomes().stream()
+                .map(each -> new Outcome(
+                        each.id(),
+                        each.name(),
+                        each.tells().map(words),
+                        each.opens(),
+                        each.skips(),
+                        each.endsPath(),
+                        each.returnsTo()))
+                .toList();
         return new Stage(
                 stage.id(),
-                words.apply(stage.name()),
-                words.apply(stage.says()),
-                stage.begins(),
-                stage.lasts(),
-                stage.until(),
-                stage.onOpenDays(),
-                stage.signal(),
-                stage.visits(),
-                stage.tasks().stream().map(words).toList(),
-                stage.precautions().stream()
-                        .map(each -> new Precaution(
-                                each.tag(),
-                                each.forbids(),
-                                each.from(),
-                                each.until(),
-                                words.apply(each.says()),
-                                each.source()))
-                        .toList(),
+                name,
+                says,
                 words.apply(stage.why()),
-                stage.source());
+                stage.source(),
+                stage.who(),
+                stage.timing(),
+                new Duties(
+                        tasks,
+                        stage.duties().staff(),
+                        stage.duties().entry(),
+                        stage.duties().exit()),
+                stage.visits(),
+                precautions,
+                outcomes,
+                stage.signs());
     }
 }

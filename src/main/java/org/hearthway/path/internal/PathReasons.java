@@ -1,6 +1,7 @@
 package org.hearthway.path.internal;
 
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.function.Function;
 import org.hearthway.base.Bilingual;
@@ -62,9 +63,9 @@ class PathReasons {
         var parts = new ArrayList<String>();
         parts.add(counted(planned, why, language));
         var beforeClosedDays = why.shiftedFrom().orElse(planned.start());
-        if (planned.stage().signal()) {
+        if (planned.stage().timing().signal()) {
             parts.add(words.say(language, "path.why.no-date-yet"));
-        } else if (pushed(planned, why, beforeClosedDays)) {
+        } else if (pushed(why, beforeClosedDays)) {
             parts.add(words.say(language, "path.why.in-order"));
         }
         why.shiftedFrom().ifPresent(day -> parts.add(words.say(language, "path.why.closed", date(language, day))));
@@ -74,26 +75,28 @@ class PathReasons {
         return String.join(" ", parts);
     }
 
-    private static boolean pushed(Planned planned, Why why, LocalDate day) {
-        return why.base()
-                .filter(base -> base.plus(planned.stage().begins().usual()).isBefore(day))
-                .isPresent();
+    private static boolean pushed(Why why, LocalDate day) {
+        return why.base().filter(base -> base.plus(usual(why)).isBefore(day)).isPresent();
     }
 
     private String counted(Planned planned, Why why, Language language) {
         var base = date(language, why.base().orElse(planned.start()));
-        var gap = planned.stage().begins().usual();
+        var gap = usual(why);
         var from = why.from();
         if (from.isEmpty()) {
             return gap.isZero()
                     ? words.say(language, "path.why.begins", base)
                     : words.say(language, "path.why.after-begin", gaps.say(language, gap), base);
         }
-        var edge = planned.stage().begins().edge() == Edge.START ? "first-day" : "last-day";
+        var edge = why.counted().edge() == Edge.START ? "first-day" : "last-day";
         var name = from.get().name().in(language);
         return gap.isZero()
                 ? words.say(language, "path.why.on." + edge, name, base)
                 : words.say(language, "path.why.after." + edge, gaps.say(language, gap), name, base);
+    }
+
+    private static Period usual(Why why) {
+        return why.counted().usual().orElse(why.counted().earliest());
     }
 
     private String date(Language language, LocalDate date) {

@@ -3,7 +3,6 @@ package org.hearthway.path.internal;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Course.Given;
@@ -20,7 +19,7 @@ record Standing(String pathway, Course course, long version) {
             result = Optional.of(result.filter(before -> row.stage().isPresent())
                     .map(before -> before.with(row))
                     .orElseGet(() ->
-                            new Standing(row.pathway(), new Course(row.day().orElseThrow(), Map.of()), row.version())));
+                            new Standing(row.pathway(), Course.begun(row.day().orElseThrow()), row.version())));
         }
         return result;
     }
@@ -42,6 +41,7 @@ record Standing(String pathway, Course course, long version) {
         var given = new HashMap<>(course.given());
         given.remove(stage);
         day.ifPresent(d -> given.put(stage, new Given(d, origin)));
-        return new Course(course.begun(), given);
+        return new Course(
+                course.begun(), given, course.ended(), course.added(), course.skipped(), course.gaps(), course.away());
     }
 }

@@ -90,7 +90,7 @@ final class ChangeForm extends Section {
         how.addThemeVariants(RadioGroupVariant.LUMO_VERTICAL);
         how.setItems(choices);
         how.setItemLabelGenerator(h -> say.say("path.change.how." + h.name()));
-        how.setValue(stage.stage().signal() || stage.why().origin() == Origin.ACTUAL ? How.FIX : How.BY_HAND);
+        how.setValue(stage.stage().timing().signal() || stage.why().origin() == Origin.ACTUAL ? How.FIX : How.BY_HAND);
         how.addValueChangeListener(change -> {
             day.setVisible(change.getValue() != How.BY_RULE);
             show();

@@ -48,25 +48,29 @@ final class StageWords {
 
     /** The rule for the first day, in few words. */
     String rule(Template path, Stage stage) {
-        var begins = stage.begins();
+        var begins = stage.timing().begins().get(0);
         var anchor = begins.stage().flatMap(path::stage).map(s -> s.name().in(language));
         if (anchor.isEmpty()) {
             return say("path.rule.first");
         }
-        var usual = gaps.say(language, begins.usual());
+        var usual = gaps.say(language, begins.usual().orElse(begins.earliest()));
         var edge = begins.edge() == Edge.START ? "start" : "end";
         return say("path.rule." + edge, usual, anchor.get());
     }
 
     /** The gaps that the rule allows; empty when it allows only one. */
     Optional<String> allowed(Stage stage) {
-        var begins = stage.begins();
-        return begins.earliest().equals(begins.latest())
+        var begins = stage.timing().begins().get(0);
+        var earliest = gaps.say(language, begins.earliest());
+        if (begins.latest().isEmpty()) {
+            return Optional.of(say("path.rule.allowed-from", earliest));
+        }
+        return begins.latest().filter(begins.earliest()::equals).isPresent()
                 ? Optional.empty()
                 : Optional.of(say(
                         "path.rule.allowed",
-                        gaps.say(language, begins.earliest()),
-                        gaps.say(language, begins.latest())));
+                        earliest,
+                        gaps.say(language, begins.latest().get())));
     }
 
     /** The state as a label: word and weight, never colour alone. */
@@ -93,7 +97,7 @@ final class StageWords {
         if (origin == Origin.SET_BY_HAND) {
             return Tags.span("hw-label river", say("path.state.by-hand"));
         }
-        return planned.stage().signal()
+        return planned.stage().timing().signal()
                 ? Tags.span("hw-label line", say("path.state.no-date"))
                 : Tags.span("hw-label", say("path.state.planned"));
     }

@@ -19,6 +19,7 @@ import org.hearthway.content.Entry;
 import org.hearthway.content.FamilyText;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
+import org.hearthway.path.SignNames;
 import org.hearthway.path.engine.Template;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Sign.Topic;
@@ -31,7 +32,7 @@ import org.springframework.stereotype.Component;
  * Refuses what could make a family wait.
  */
 @Component
-class SignKind implements ContentKind {
+class SignKind implements ContentKind, SignNames {
 
     /** Sixth grade, the clinic's own bound for family words. */
     static final double HARDEST_GRADE = 6.9;
@@ -52,6 +53,11 @@ class SignKind implements ContentKind {
 
     SignKind(Plans plans) {
         this.plans = plans;
+    }
+
+    @Override
+    public Set<String> names() {
+        return Set.copyOf(signs.keySet());
     }
 
     @Override

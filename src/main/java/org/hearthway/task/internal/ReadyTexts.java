@@ -141,11 +141,12 @@ class ReadyTexts implements ContentKind {
         }
         var ready = new ArrayList<Ready>();
         plan.now()
-                .ifPresent(now -> IntStream.range(0, now.stage().tasks().size())
+                .ifPresent(now -> IntStream.range(
+                                0, now.stage().duties().family().size())
                         .mapToObj(place -> new Ready(
                                 stage(plan, now) + "/" + place,
                                 Optional.empty(),
-                                now.stage().tasks().get(place),
+                                now.stage().duties().family().get(place).does(),
                                 Optional.of(stage(plan, now)),
                                 ProposedDay.ofStage(now.end(), today)))
                         .forEach(ready::add));

@@ -1,5 +1,6 @@
 package org.hearthway.visit.internal;
 
+import java.time.DayOfWeek;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -42,6 +43,7 @@ class VisitKinds implements ContentKind, VisitKindNames {
                 file.bilingual("with"),
                 file.bilinguals("bring"),
                 file.yes("critical"),
+                Set.copyOf(file.weekdays("weekdays")),
                 file.provenance());
         kinds.put(kind.id(), kind);
     }
@@ -58,6 +60,11 @@ class VisitKinds implements ContentKind, VisitKindNames {
         return Set.copyOf(kinds.keySet());
     }
 
+    @Override
+    public Set<DayOfWeek> weekdays(String kind) {
+        return find(kind).map(VisitKind::weekdays).orElse(Set.of());
+    }
+
     Optional<VisitKind> find(String id) {
         return Optional.ofNullable(kinds.get(id));
     }
@@ -67,7 +74,7 @@ class VisitKinds implements ContentKind, VisitKindNames {
         return find(id).orElseGet(() -> {
             var plain = words.both("visit.kind.plain");
             var team = words.both("visit.kind.team");
-            return new VisitKind(id, plain, minutes, team, List.of(), false, NOWHERE);
+            return new VisitKind(id, plain, minutes, team, List.of(), false, Set.of(), NOWHERE);
         });
     }
 }

@@ -237,7 +237,7 @@ class StoredNeedsTests {
 
     private void book() {
         var kind = new VisitKind(
-                "refill", Bilingual.same("Refill"), 45, Bilingual.same("nurse"), List.of(), true, UNREVIEWED);
+                "refill", Bilingual.same("Refill"), 45, Bilingual.same("nurse"), List.of(), true, Set.of(), UNREVIEWED);
         var visit = new Visit(
                 new VisitId(UUID.randomUUID()),
                 child,

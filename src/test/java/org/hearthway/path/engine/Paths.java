@@ -34,8 +34,7 @@ final class Paths {
     }
 
     static After begins() {
-        return new After(
-                Optional.empty(), Edge.START, Period.ZERO, Optional.of(Period.ZERO), Optional.of(Period.ZERO));
+        return new After(Optional.empty(), Edge.START, Period.ZERO, Optional.of(Period.ZERO), Optional.of(Period.ZERO));
     }
 
     static After after(String stage, String usual) {

@@ -42,7 +42,7 @@ class PlannerProperties {
         }
 
         Plan plan() {
-            return Planner.plan(template, course, isOpen(), today);
+            return Paths.plan(template, course, isOpen(), today);
         }
     }
 
@@ -56,8 +56,8 @@ class PlannerProperties {
                     stage,
                     fromEnd ? Edge.END : Edge.START,
                     gap(earliest),
-                    gap(earliest + more),
-                    gap(earliest + more + evenMore));
+                    Optional.of(gap(earliest + more)),
+                    Optional.of(gap(earliest + more + evenMore)));
             return Paths.stage(
                     "s" + number, begins, Period.ofDays(lasts), Optional.empty(), (flags & 1) != 0, (flags & 6) == 6);
         }
@@ -97,7 +97,7 @@ class PlannerProperties {
                         }
                     });
                     return new Case(
-                            Paths.path(stages.toArray(Stage[]::new)), new Course(begun, dated), weekdays, today);
+                            Paths.path(stages.toArray(Stage[]::new)), Paths.given(begun, dated), weekdays, today);
                 });
     }
 
@@ -134,7 +134,7 @@ class PlannerProperties {
     @Property
     void aStageThatNeedsAnOpenDayGetsOne(@ForAll("cases") Case any) {
         for (var stage : any.plan().stages()) {
-            if (stage.stage().onOpenDays() && stage.why().origin() == Origin.RULE) {
+            if (stage.stage().timing().onOpenDays() && stage.why().origin() == Origin.RULE) {
                 assertThat(any.isOpen()).accepts(stage.start());
             }
         }
@@ -170,7 +170,7 @@ class PlannerProperties {
         Assume.that(any.course().given().values().stream()
                 .allMatch(given -> given.day().isAfter(any.today())));
         for (var stage : any.plan().stages()) {
-            if (stage.stage().signal() && stage.why().origin() == Origin.RULE) {
+            if (stage.stage().timing().signal() && stage.why().origin() == Origin.RULE) {
                 assertThat(stage.start()).isAfter(any.today());
             }
         }
@@ -184,7 +184,7 @@ class PlannerProperties {
         var after = moved(any, which, FIRST.plusDays(day)).plan();
         // a date in the past says of undated operations in front that they have been
         Assume.that(before.stages().subList(0, which).stream()
-                .noneMatch(s -> s.stage().signal() && s.why().origin() == Origin.RULE));
+                .noneMatch(s -> s.stage().timing().signal() && s.why().origin() == Origin.RULE));
         assertThat(starts(after).subList(0, which)).isEqualTo(starts(before).subList(0, which));
     }
 
@@ -196,7 +196,7 @@ class PlannerProperties {
         var after = moved(any, which, FIRST.plusDays(day)).plan();
         // a date in the past says of undated operations in front that they have been, and what counts from them moves
         Assume.that(before.stages().subList(0, which).stream()
-                .noneMatch(s -> s.stage().signal() && s.why().origin() == Origin.RULE));
+                .noneMatch(s -> s.stage().timing().signal() && s.why().origin() == Origin.RULE));
         for (int i = which + 1; i < before.stages().size(); i++) {
             var free = !countsFrom(any, i, which) && !waits(before, i) && !waits(after, i);
             if (free) {
@@ -209,7 +209,7 @@ class PlannerProperties {
     private static Case moved(Case any, int which, LocalDate day) {
         var given = new HashMap<>(any.course().given());
         given.put("s" + which, new Given(day, Origin.SET_BY_HAND));
-        return new Case(any.template(), new Course(any.course().begun(), given), any.open(), any.today());
+        return new Case(any.template(), Paths.given(any.course().begun(), given), any.open(), any.today());
     }
 
     private static List<LocalDate> starts(Plan plan) {

@@ -25,7 +25,6 @@ import org.hearthway.path.engine.Plan.State;
 import org.hearthway.path.engine.Plan.VisitWindow;
 import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.Precaution;
-import org.hearthway.path.engine.Template.VisitNeed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,7 +48,7 @@ class PlannerTests {
         "P2Y, 2028-02-10"
     })
     void countsFromTheDayOfSurgery(String gap, String expected) {
-        var plan = Planner.plan(
+        var plan = Paths.plan(
                 path(stage("surgery", begins()), stage("next", after("surgery", gap))),
                 begun("2026-02-10"),
                 EVERY_DAY,
@@ -64,16 +63,16 @@ class PlannerTests {
                 stage("surgery", begins()),
                 stage("half", after("surgery", "P6M")),
                 stage("whole", after("surgery", "P12M")));
-        var summer = Planner.plan(template, begun("2026-08-31"), EVERY_DAY, TODAY);
+        var summer = Paths.plan(template, begun("2026-08-31"), EVERY_DAY, TODAY);
         assertThat(start(summer, "half")).isEqualTo(day("2027-02-28"));
-        var yearBefore = Planner.plan(template, begun("2025-08-31"), EVERY_DAY, TODAY);
+        var yearBefore = Paths.plan(template, begun("2025-08-31"), EVERY_DAY, TODAY);
         assertThat(start(yearBefore, "half")).isEqualTo(day("2026-02-28"));
         assertThat(start(yearBefore, "whole")).isEqualTo(day("2026-08-31")).isNotEqualTo(day("2026-08-28"));
     }
 
     @Test
     void countsFromTheLastDayOfAStage() {
-        var plan = Planner.plan(
+        var plan = Paths.plan(
                 path(
                         stage("hospital", begins(), Period.ofWeeks(3), Optional.empty(), false, false),
                         stage("home", after("hospital", Edge.END, "P1D", "P1D", "P1D"))),
@@ -110,7 +109,7 @@ class PlannerTests {
     private static Planned planned(Template.After rule, String begun) {
         var template =
                 path(stage("surgery", begins()), stage("check", rule, Period.ZERO, Optional.empty(), true, false));
-        return Planner.plan(template, begun(begun), WEEKDAYS, TODAY)
+        return Paths.plan(template, begun(begun), WEEKDAYS, TODAY)
                 .stage("check")
                 .orElseThrow();
     }
@@ -127,9 +126,9 @@ class PlannerTests {
                         true,
                         false));
         var sunday = day("2026-03-22");
-        var plan = Planner.plan(
+        var plan = Paths.plan(
                 template,
-                new Course(day("2026-02-10"), Map.of("check", new Given(sunday, Origin.SET_BY_HAND))),
+                Paths.given("2026-02-10", Map.of("check", new Given(sunday, Origin.SET_BY_HAND))),
                 WEEKDAYS,
                 TODAY);
         var check = plan.stage("check").orElseThrow();
@@ -143,9 +142,9 @@ class PlannerTests {
     void saysThatADateByHandLiesOutsideTheRule() {
         var template =
                 path(stage("surgery", begins()), stage("check", after("surgery", Edge.START, "P5W", "P6W", "P7W")));
-        var plan = Planner.plan(
+        var plan = Paths.plan(
                 template,
-                new Course(day("2026-02-10"), Map.of("check", new Given(day("2026-04-01"), Origin.SET_BY_HAND))),
+                Paths.given("2026-02-10", Map.of("check", new Given(day("2026-04-01"), Origin.SET_BY_HAND))),
                 EVERY_DAY,
                 TODAY);
         assertThat(plan.stage("check").orElseThrow().why().outside()).isTrue();
@@ -163,13 +162,13 @@ class PlannerTests {
                         true,
                         true),
                 stage("check", after("operation", "P6W")));
-        var waiting = Planner.plan(template, begun("2026-01-05"), WEEKDAYS, TODAY);
+        var waiting = Paths.plan(template, begun("2026-01-05"), WEEKDAYS, TODAY);
         assertThat(start(waiting, "operation")).isEqualTo(day("2026-03-13"));
         assertThat(waiting.stage("operation").orElseThrow().why().outside()).isTrue();
         assertThat(start(waiting, "check")).isEqualTo(day("2026-04-24"));
         assertThat(waiting.now().orElseThrow().stage().id()).isEqualTo("ready");
 
-        var happened = Planner.plan(template, begun("2026-01-05", "operation", "2026-02-10"), WEEKDAYS, TODAY);
+        var happened = Paths.plan(template, begun("2026-01-05", "operation", "2026-02-10"), WEEKDAYS, TODAY);
         var operation = happened.stage("operation").orElseThrow();
         assertThat(operation.state()).isEqualTo(State.NOW);
         assertThat(operation.why().outside()).isFalse();
@@ -182,10 +181,10 @@ class PlannerTests {
                 stage("tests", begins()),
                 stage("trial", after("tests", "P6W"), Period.ofDays(2), Optional.empty(), false, true),
                 stage("operation", after("trial", "P8W"), Period.ZERO, Optional.empty(), false, true));
-        var plan = Planner.plan(template, begun("2025-10-21", "operation", "2026-02-10"), EVERY_DAY, TODAY);
+        var plan = Paths.plan(template, begun("2025-10-21", "operation", "2026-02-10"), EVERY_DAY, TODAY);
         assertThat(start(plan, "trial")).isEqualTo(day("2025-12-02"));
         assertThat(plan.outOfOrder()).isEmpty();
-        var ahead = Planner.plan(template, begun("2025-10-21", "operation", "2026-04-10"), EVERY_DAY, TODAY);
+        var ahead = Paths.plan(template, begun("2025-10-21", "operation", "2026-04-10"), EVERY_DAY, TODAY);
         assertThat(start(ahead, "trial")).isEqualTo(day("2026-03-13"));
     }
 
@@ -197,15 +196,15 @@ class PlannerTests {
                 stage("check", after("surgery", "P3M")),
                 stage("half-year", after("surgery", "P6M")));
         for (var today : List.of("2026-05-10", "2026-05-11", "2026-08-09")) {
-            var plan = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, day(today));
+            var plan = Paths.plan(template, begun("2026-02-10"), EVERY_DAY, day(today));
             assertThat(plan.now().orElseThrow().stage().id()).as(today).isEqualTo("strength");
         }
-        var onTheDay = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-05-10"));
+        var onTheDay = Paths.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-05-10"));
         assertThat(onTheDay.stage("check").orElseThrow().state()).isEqualTo(State.TO_COME);
-        var after = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-05-11"));
+        var after = Paths.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-05-11"));
         assertThat(after.stage("check").orElseThrow().state()).isEqualTo(State.PAST);
         assertThat(after.stage("strength").orElseThrow().end()).isEqualTo(day("2026-08-09"));
-        var end = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-08-10"));
+        var end = Paths.plan(template, begun("2026-02-10"), EVERY_DAY, day("2026-08-10"));
         assertThat(end.now().orElseThrow().stage().id()).isEqualTo("half-year");
     }
 
@@ -215,9 +214,9 @@ class PlannerTests {
                 stage("surgery", begins()),
                 stage("check", after("surgery", Edge.START, "P5W", "P6W", "P7W")),
                 stage("three-months", after("surgery", Edge.START, "P11W", "P3M", "P15W")));
-        var plan = Planner.plan(
+        var plan = Paths.plan(
                 template,
-                new Course(day("2026-02-10"), Map.of("check", new Given(day("2026-06-10"), Origin.SET_BY_HAND))),
+                Paths.given("2026-02-10", Map.of("check", new Given(day("2026-06-10"), Origin.SET_BY_HAND))),
                 EVERY_DAY,
                 TODAY);
         assertThat(start(plan, "three-months")).isEqualTo(day("2026-06-10"));
@@ -227,27 +226,34 @@ class PlannerTests {
 
     @Test
     void unfoldsVisitsFromTheFirstDayNotFromEachOther() {
-        var yearly =
-                new VisitNeed("hips", "hip-xray", Period.ZERO, Period.ofWeeks(2), Optional.of(Period.ofMonths(6)), 3);
-        var before =
-                new VisitNeed("sleep", "pre-anaesthetic", Period.ofDays(-14), Period.ofDays(11), Optional.empty(), 1);
+        var yearly = Paths.visit("hips", "hip-xray", "P0D", "P2W", "P6M", 3);
+        var before = Paths.visit("sleep", "pre-anaesthetic", "P-14D", "P11D");
         var template = path(with(stage("surgery", begins()), List.of(yearly, before), List.of()));
-        var plan = Planner.plan(template, begun("2025-08-31"), EVERY_DAY, TODAY);
+        var plan = Paths.plan(template, begun("2025-08-31"), EVERY_DAY, TODAY);
         assertThat(plan.stages().get(0).visits())
                 .containsExactly(
-                        new VisitWindow("test/surgery/hips", "hip-xray", day("2025-08-31"), day("2025-09-14")),
-                        new VisitWindow("test/surgery/hips/2", "hip-xray", day("2026-02-28"), day("2026-03-14")),
-                        new VisitWindow("test/surgery/hips/3", "hip-xray", day("2026-08-31"), day("2026-09-14")),
-                        new VisitWindow("test/surgery/sleep", "pre-anaesthetic", day("2025-08-17"), day("2025-08-28")));
+                        window("test/surgery/hips", "hip-xray", "2025-08-31", "2025-09-14"),
+                        window("test/surgery/hips/2", "hip-xray", "2026-02-28", "2026-03-14"),
+                        window("test/surgery/hips/3", "hip-xray", "2026-08-31", "2026-09-14"),
+                        window("test/surgery/sleep", "pre-anaesthetic", "2025-08-17", "2025-08-28"));
+    }
+
+    private static VisitWindow window(String purpose, String kind, String from, String until) {
+        return new VisitWindow(purpose, kind, day(from), day(until), Optional.of(day(from)));
     }
 
     /** SDR-W1: precautions end 2026-03-24 when kept for six weeks. */
     @Test
     void aRuleOfCareHoldsUntilTheDayBeforeItEnds() {
         var rule = new Precaution(
-                "passive-trunk-twist", true, Period.ZERO, Period.ofWeeks(6), Bilingual.same("says"), "test");
+                "passive-trunk-twist",
+                true,
+                Period.ZERO,
+                Optional.of(Period.ofWeeks(6)),
+                Bilingual.same("says"),
+                "test");
         var template = path(with(stage("surgery", begins()), List.of(), List.of(rule)));
-        var care = Planner.plan(template, begun("2026-02-10"), EVERY_DAY, TODAY)
+        var care = Paths.plan(template, begun("2026-02-10"), EVERY_DAY, TODAY)
                 .stages()
                 .get(0)
                 .precautions()
@@ -261,9 +267,9 @@ class PlannerTests {
     @Test
     void namesTheStageThatAPersonPutBeforeTheOneInFront() {
         var template = path(stage("first", begins()), stage("second", after("first", "P4W")));
-        var plan = Planner.plan(
+        var plan = Paths.plan(
                 template,
-                new Course(day("2026-03-01"), Map.of("second", new Given(day("2026-02-01"), Origin.ACTUAL))),
+                Paths.given("2026-03-01", Map.of("second", new Given(day("2026-02-01"), Origin.ACTUAL))),
                 EVERY_DAY,
                 TODAY);
         assertThat(plan.outOfOrder().orElseThrow().stage().id()).isEqualTo("second");

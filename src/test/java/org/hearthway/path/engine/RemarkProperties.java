@@ -23,7 +23,7 @@ class RemarkProperties {
                 "age", Optional.of(new Ages(from, to, "operation")), new TreeSet<>(), Bilingual.same("ages"), "test");
         var template = new Template(
                 "test", 1, Bilingual.same("test"), List.of(Paths.stage("operation", Paths.begins())), List.of(advice));
-        var plan = Planner.plan(template, Paths.begun(SURGERY.toString()), Paths.EVERY_DAY, SURGERY);
+        var plan = Paths.plan(template, Paths.begun(SURGERY.toString()), Paths.EVERY_DAY, SURGERY);
         return Remark.on(plan, born, Optional.empty()).get(0).answer();
     }
 

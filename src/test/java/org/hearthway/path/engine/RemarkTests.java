@@ -38,7 +38,7 @@ class RemarkTests {
         var stages =
                 List.of(Paths.stage("first", Paths.begins()), Paths.stage("operation", Paths.after("first", "P4W")));
         var template = new Template("test", 1, Bilingual.same("test"), stages, List.of(advice));
-        return Planner.plan(
+        return Paths.plan(
                 template, Paths.begun("2026-01-05", "operation", SURGERY), Paths.EVERY_DAY, Paths.day("2026-01-20"));
     }
 
@@ -74,7 +74,7 @@ class RemarkTests {
     /** A child born on February 29 completes a year on March 1 of a common year, as java.time counts. */
     @Test
     void aLeapDayChildIsNotMadeOlderByAShortFebruary() {
-        var plan = Planner.plan(
+        var plan = Paths.plan(
                 plan(ages(3, Optional.empty())).template(),
                 Paths.begun("2027-01-05", "operation", "2027-02-28"),
                 Paths.EVERY_DAY,

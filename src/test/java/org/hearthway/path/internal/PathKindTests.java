@@ -3,19 +3,21 @@ package org.hearthway.path.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentReading;
+import org.hearthway.path.engine.Calendar;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.network.Days;
 import org.hearthway.words.ReadingLevel;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,34 +26,21 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PathKindTests {
 
-    private static final Set<String> VISIT_KINDS = Set.of(
-            "referral-visit",
-            "gait-film",
-            "hip-xray",
-            "team-meeting",
-            "test-dose",
-            "pre-anaesthetic",
-            "operation",
-            "wound-check",
-            "six-week-check",
-            "review",
-            "therapy",
-            "refill",
-            "orthotics");
-
-    private final PathKind paths = new PathKind(() -> VISIT_KINDS);
-
-    @BeforeEach
-    void readTheShippedPaths() {
-        assertThat(ContentReading.shipped(paths)).isEmpty();
-    }
+    private final PathKind paths = ReadPaths.shipped();
 
     private Plan plan(String path, String operation) {
         var surgery = LocalDate.parse(operation);
         return Planner.plan(
                 paths.find(path).orElseThrow(),
-                new Course(surgery.minusWeeks(26), Map.of("operation", new Course.Given(surgery, Origin.ACTUAL))),
-                day -> true,
+                new Course(
+                        surgery.minusWeeks(26),
+                        Map.of("operation", new Course.Given(surgery, Origin.ACTUAL)),
+                        Map.of(),
+                        Set.of(),
+                        Set.of(),
+                        Map.of(),
+                        List.of()),
+                Calendar.of(Days.ALL),
                 surgery.plusDays(30));
     }
 
@@ -62,19 +51,17 @@ class PathKindTests {
         assertThat(plan.outOfOrder()).isEmpty();
         assertThat(plan.stages()).allSatisfy(stage -> {
             assertThat(stage.why().outside()).as(stage.stage().id()).isFalse();
-            assertThat(stage.stage().tasks()).as(stage.stage().id()).isNotEmpty();
+            assertThat(stage.stage().duties().family()).as(stage.stage().id()).isNotEmpty();
             assertThat(stage.stage().source()).isNotBlank();
         });
         assertThat(plan.now().orElseThrow().stage().id()).isEqualTo("home-weeks");
-        assertThat(plan.stages().stream().filter(s -> s.stage().signal()))
+        assertThat(plan.stages().stream().filter(s -> s.stage().timing().signal()))
                 .extracting(s -> s.stage().id())
                 .contains("operation");
     }
 
     static Stream<Named<Template.Stage>> stages() {
-        var shipped = new PathKind(() -> VISIT_KINDS);
-        ContentReading.shipped(shipped);
-        return shipped.all().stream()
+        return ReadPaths.shipped().all().stream()
                 .flatMap(path -> path.stages().stream().map(stage -> Named.of(path.id() + "/" + stage.id(), stage)));
     }
 
@@ -84,7 +71,8 @@ class PathKindTests {
     void readsAtSixthGradeOrLower(Template.Stage stage) {
         var texts = Stream.of(
                         Stream.of(stage.says(), stage.why()),
-                        stage.tasks().stream(),
+                        stage.duties().family().stream().map(Template.FamilyTask::does),
+                        stage.outcomes().stream().flatMap(outcome -> outcome.tells().stream()),
                         stage.precautions().stream().map(Template.Precaution::says))
                 .flatMap(all -> all)
                 .toList();
@@ -150,8 +138,10 @@ class PathKindTests {
             assertThat(text.texts())
                     .containsAll(stages.stream().map(Template.Stage::why).toList());
             assertThat(text.texts())
-                    .containsAll(
-                            stages.stream().flatMap(s -> s.tasks().stream()).toList());
+                    .containsAll(stages.stream()
+                            .flatMap(s -> s.duties().family().stream())
+                            .map(Template.FamilyTask::does)
+                            .toList());
         });
     }
 
@@ -159,7 +149,8 @@ class PathKindTests {
               - id: first
                 name: {en: First, es: Primera}
                 says: {en: Says, es: Dice}
-                begins: {earliest: P0D, usual: P0D, latest: P0D}
+                who: nurse
+                begins: [{earliest: P0D, usual: P0D, latest: P0D}]
                 lasts: P1W
                 why: {en: Because, es: Porque}
                 source: common practice, no source
@@ -187,7 +178,8 @@ class PathKindTests {
               - id: second
                 name: {en: Second}
                 says: {en: Says, es: Dice}
-                begins: {after: nowhere, earliest: P5W, usual: P4W, latest: P6W}
+                who: nurse
+                begins: [{after: nowhere, earliest: P5W, usual: P4W, latest: P6W}]
                 lasts: P1W
                 until: first
                 visits:
@@ -217,18 +209,23 @@ class PathKindTests {
               - id: open
                 name: {en: Open, es: Abierta}
                 says: {en: Says, es: Dice}
-                begins: {after: first, earliest: P1D, usual: P1D, latest: P1D}
+                who: nurse
+                begins: [{after: first, earliest: P1D, usual: P1D, latest: P1D}]
                 until: last
                 why: {en: Because, es: Porque}
                 source: common practice, no source
               - id: last
                 name: {en: Last, es: Última}
                 says: {en: Says, es: Dice}
-                begins: {after: open, edge: end, earliest: P1D, usual: P1D, latest: P1D}
+                who: nurse
+                begins: [{after: open, edge: end, earliest: P1D, usual: P1D, latest: P1D}]
                 lasts: P0D
                 why: {en: Because, es: Porque}
                 source: common practice, no source
             """));
-        assertThat(lines).singleElement().asString().contains("it counts from the end of open, which is not known yet");
+        assertThat(lines)
+                .singleElement()
+                .asString()
+                .contains("it counts from the end of open, which ends when another begins");
     }
 }

@@ -8,7 +8,6 @@ import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
 import java.time.LocalDate;
-import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,8 +16,8 @@ import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Template;
 import org.hearthway.task.Tasks.Ready;
+import org.hearthway.testing.PlanSamples;
 import org.hearthway.words.ReadingLevel;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -99,26 +98,8 @@ class ReadyTextsTests {
     }
 
     private static Plan plan(Plan.State state) {
-        var gap = new Template.After(Optional.empty(), Template.Edge.START, Period.ZERO, Period.ZERO, Period.ZERO);
-        var words = Bilingual.same("At home");
-        var stage = new Template.Stage(
-                "home",
-                words,
-                words,
-                gap,
-                Period.ofDays(20),
-                Optional.empty(),
-                false,
-                false,
-                List.of(),
-                List.of(Bilingual.same("Look at the wound."), Bilingual.same("Rest.")),
-                List.of(),
-                words,
-                "common practice, no source");
-        var why = new Plan.Why(Plan.Origin.RULE, Optional.empty(), Optional.empty(), TODAY, Optional.empty(), false);
-        var planned = new Plan.Planned(
-                stage, state, TODAY, TODAY.minusDays(3), TODAY, TODAY.plusDays(17), why, List.of(), List.of());
-        return new Plan(new Template("sdr", 1, words, List.of(stage), List.of()), TODAY, List.of(planned));
+        var stage = PlanSamples.stage("home", Bilingual.same("At home"), "Look at the wound.", "Rest.");
+        return PlanSamples.plan("sdr", stage, state, TODAY, TODAY.minusDays(3), TODAY.plusDays(17));
     }
 
     @Test

@@ -1,0 +1,63 @@
+package org.hearthway.path.internal;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import org.hearthway.clinic.ClinicCalendar;
+import org.hearthway.path.VisitKindNames;
+import org.hearthway.path.engine.Calendar;
+import org.hearthway.path.engine.network.Days;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** The days that plans may use, asked for once a day: every plan of the clinic needs the same ones. */
+@Component
+class PlanDays {
+
+    private static final int YEARS_BACK = 21;
+    private static final int YEARS_AHEAD = 21;
+
+    private final ClinicCalendar clinic;
+    private final VisitKindNames visits;
+    private final SeasonKind seasons;
+    private volatile @Nullable Known known;
+
+    private record Known(LocalDate today, Calendar calendar) {}
+
+    PlanDays(ClinicCalendar clinic, VisitKindNames visits, SeasonKind seasons) {
+        this.clinic = clinic;
+        this.visits = visits;
+        this.seasons = seasons;
+    }
+
+    /** The days as they are known today. */
+    Calendar on(LocalDate today) {
+        var last = known;
+        if (last != null && last.today().equals(today)) {
+            return last.calendar();
+        }
+        var calendar = calendar(today.minusYears(YEARS_BACK), today.plusYears(YEARS_AHEAD));
+        known = new Known(today, calendar);
+        return calendar;
+    }
+
+    private Calendar calendar(LocalDate first, LocalDate last) {
+        var open = Days.where(first, last, clinic::isOpen);
+        var kinds = new HashMap<String, Days>();
+        for (var kind : visits.names()) {
+            var weekdays = visits.weekdays(kind);
+            if (!weekdays.isEmpty()) {
+                kinds.put(kind, Days.where(first, last, day -> open.allow(day) && isOn(weekdays, day)));
+            }
+        }
+        var weeks = new HashMap<String, Days>();
+        seasons.all().forEach((id, season) -> weeks.put(id, Days.where(first, last, season::holds)));
+        return new Calendar(open, Map.copyOf(kinds), Map.copyOf(weeks));
+    }
+
+    private static boolean isOn(Set<DayOfWeek> weekdays, LocalDate day) {
+        return weekdays.contains(day.getDayOfWeek());
+    }
+}

@@ -1,0 +1,170 @@
+package org.hearthway.path.internal;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import org.hearthway.content.Entry;
+import org.hearthway.path.engine.Template.Duties;
+import org.hearthway.path.engine.Template.FamilyTask;
+import org.hearthway.path.engine.Template.Outcome;
+import org.hearthway.path.engine.Template.Precaution;
+import org.hearthway.path.engine.Template.Responsible;
+import org.hearthway.path.engine.Template.StaffTask;
+import org.hearthway.path.engine.Template.Stage;
+import org.hearthway.path.engine.Template.VisitNeed;
+
+/** Reads the stages of a path. What lies in other content is noted, to be looked for when all of it was read. */
+final class StageReader {
+
+    private static final int MOST_TIMES = 60;
+
+    private final List<Asked> asked;
+
+    /** A name from other content, and where it stands. */
+    record Asked(Entry at, String key, String name) {}
+
+    /** Takes the list that names from other content are added to. */
+    StageReader(List<Asked> asked) {
+        this.asked = asked;
+    }
+
+    Stage read(Entry entry, List<Stage> before) {
+        var id = entry.text("id");
+        if (before.stream().anyMatch(s -> s.id().equals(id))) {
+            entry.wrong("id", "\"" + id + "\" stands twice", "each stage once");
+        }
+        var stage = new Stage(
+                id,
+                entry.bilingual("name"),
+                entry.bilingual("says"),
+                entry.bilingual("why"),
+                entry.text("source"),
+                entry.choice("who", Responsible.class),
+                new TimingReader(before).read(entry, this::ask),
+                duties(entry),
+                visits(entry.list("visits")),
+                precautions(entry.list("precautions")),
+                outcomes(entry.list("outcomes")),
+                signs(entry));
+        entry.done();
+        return stage;
+    }
+
+    private void ask(Entry at, String key, String name) {
+        asked.add(new Asked(at, key, name));
+    }
+
+    private List<String> signs(Entry entry) {
+        var signs = entry.texts("signs");
+        signs.forEach(sign -> ask(entry, "signs", sign));
+        return signs;
+    }
+
+    private static Duties duties(Entry entry) {
+        var family = new ArrayList<FamilyTask>();
+        for (var task : entry.list("tasks")) {
+            family.add(new FamilyTask(task.bilingual("does"), task.maybePeriod("due")));
+            task.done();
+        }
+        var staff = new ArrayList<StaffTask>();
+        for (var task : entry.list("staff-tasks")) {
+            staff.add(new StaffTask(
+                    task.bilingual("does"), task.choice("who", Responsible.class), task.maybePeriod("due")));
+            task.done();
+        }
+        return new Duties(family, staff, entry.bilinguals("entry"), entry.bilinguals("exit"));
+    }
+
+    private List<VisitNeed> visits(List<Entry> entries) {
+        var visits = new ArrayList<VisitNeed>();
+        var ids = new HashSet<String>();
+        for (var entry : entries) {
+            var id = entry.text("id");
+            if (!ids.add(id)) {
+                entry.wrong("id", "\"" + id + "\" stands twice", "each visit once in a stage");
+            }
+            var kind = entry.text("kind");
+            ask(entry, "kind", kind);
+            visits.add(visit(entry, id, kind));
+            entry.done();
+        }
+        return visits;
+    }
+
+    private static VisitNeed visit(Entry entry, String id, String kind) {
+        var within = entry.period("within");
+        if (within.isNegative()) {
+            wrongGap(entry, "within", "P0D or more");
+        }
+        var every = entry.maybePeriod("every");
+        every.filter(gap -> gap.isZero() || gap.isNegative())
+                .ifPresent(gap -> wrongGap(entry, "every", "more than P0D"));
+        var until = entry.maybeText("until");
+        var times = every.isPresent() && until.isEmpty() ? entry.integer("times", 2, MOST_TIMES) : 1;
+        return new VisitNeed(id, kind, entry.period("after"), within, every, times, until, entry.maybeText("source"));
+    }
+
+    private static List<Precaution> precautions(List<Entry> entries) {
+        var precautions = new ArrayList<Precaution>();
+        for (var entry : entries) {
+            var from = entry.period("from");
+            var until = entry.maybePeriod("until");
+            if (until.filter(end -> !isLonger(end, from)).isPresent()) {
+                wrongGap(entry, "until", "a gap longer than \"from\"");
+            }
+            precautions.add(new Precaution(
+                    entry.text("tag"),
+                    entry.yes("forbids"),
+                    from,
+                    until,
+                    entry.bilingual("says"),
+                    entry.text("source")));
+            entry.done();
+        }
+        return precautions;
+    }
+
+    private static boolean isLonger(Period period, Period than) {
+        return LocalDate.EPOCH.plus(period).isAfter(LocalDate.EPOCH.plus(than));
+    }
+
+    private static List<Outcome> outcomes(List<Entry> entries) {
+        var outcomes = new ArrayList<Outcome>();
+        var ids = new HashSet<String>();
+        for (var entry : entries) {
+            var id = entry.text("id");
+            if (!ids.add(id)) {
+                entry.wrong("id", "\"" + id + "\" stands twice", "each outcome once in a stage");
+            }
+            outcomes.add(new Outcome(
+                    id,
+                    entry.bilingual("name"),
+                    entry.maybeBilingual("tells"),
+                    new HashSet<>(entry.texts("opens")),
+                    new HashSet<>(entry.texts("skips")),
+                    entry.yes("ends-path"),
+                    entry.maybeText("returns-to")));
+            entry.done();
+        }
+        return outcomes;
+    }
+
+    /** Names a gap as it stands in the file, where six weeks are not yet 42 days. */
+    static void wrongGap(Entry entry, String key, String expected) {
+        entry.wrong(key, "\"" + key + "\" is " + entry.text(key), expected);
+    }
+
+    /** Notes a name that other content has to know. */
+    interface Ask {
+        void about(Entry at, String key, String name);
+    }
+
+    static Optional<Period> positive(Entry entry, String key) {
+        var gap = entry.maybePeriod(key);
+        gap.filter(Period::isNegative).ifPresent(wrong -> wrongGap(entry, key, "P0D or more"));
+        return gap;
+    }
+}
