@@ -47,7 +47,8 @@ class ContentAsDataTests {
               - id: grown-up
                 name: {en: Grown up, es: Ya es mayor}
                 says: {en: A clinic for adults takes over., es: Sigue una clínica para personas adultas.}
-                begins: {after: growing, edge: end, earliest: P0D, usual: P0D, latest: P1Y}
+                who: physician
+                begins: [{after: growing, edge: start, earliest: P9Y, usual: P10Y}]
                 lasts: P0D
                 why: {en: Your child has grown up., es: Su hijo o hija ya creció.}
                 source: common practice, no source

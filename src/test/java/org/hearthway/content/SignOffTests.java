@@ -203,8 +203,8 @@ class SignOffTests {
                 .findFirst()
                 .orElseThrow();
         assertThat(reworded.stages().get(0).name().en()).isEqualTo("First talk with us");
-        assertThat(reworded.stages().get(0).begins())
-                .isEqualTo(path.stages().get(0).begins());
+        assertThat(reworded.stages().get(0).timing())
+                .isEqualTo(path.stages().get(0).timing());
         assertThat(reworded.stages().subList(1, path.stages().size()))
                 .isEqualTo(path.stages().subList(1, path.stages().size()));
         signOff.withdraw(administrator, ofPath, 1, 1);

@@ -101,11 +101,12 @@ class DemoClinicTests {
 
     /** After an operation the home program begins when the child is at home again. */
     private static void exercisesOnlyAtHome(SoftAssertions softly, RunningClinic clinic, Child child, Plan plan) {
-        var hospital = plan.stage("hospital").orElseThrow();
-        softly.assertThat(clinic.part(Programs.class).history(MACHINE, child.id()))
-                .as(child.name())
-                .noneMatch(version -> !version.effective().isBefore(hospital.start())
-                        && !version.effective().isAfter(hospital.end()));
+        plan.stage("hospital")
+                .ifPresent(hospital -> softly.assertThat(
+                                clinic.part(Programs.class).history(MACHINE, child.id()))
+                        .as(child.name())
+                        .noneMatch(version -> !version.effective().isBefore(hospital.start())
+                                && !version.effective().isAfter(hospital.end())));
     }
 
     /** One date: the pump's record, and nothing booked that keeps it. */

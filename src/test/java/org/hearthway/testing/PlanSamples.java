@@ -77,7 +77,7 @@ public final class PlanSamples {
                 List.of(windows),
                 List.of(),
                 Optional.empty());
-        var template = new Template(path, 1, stage.name(), List.of(stage), List.of());
+        var template = new Template(path, 1, stage.name(), Optional.empty(), List.of(stage), List.of());
         return new Plan(template, today, List.of(planned), Optional.empty());
     }
 }

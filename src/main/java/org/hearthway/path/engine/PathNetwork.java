@@ -52,8 +52,15 @@ final class PathNetwork {
         points.add(new Point(BEGUN, Optional.empty()));
         conditions.add(Condition.Between.on(BEGUN, BEGUN, course.begun()));
         for (int at = 0; at < stages.size(); at++) {
-            enter(stages.get(at), at == 0 ? Optional.empty() : Optional.of(stages.get(at - 1)));
+            enter(stages.get(at), before(at));
         }
+    }
+
+    /** The stage in front that is always there: what comes only if needed keeps nothing waiting and waits for nothing. */
+    private Optional<Stage> before(int at) {
+        return stages.subList(0, at).stream()
+                .filter(stage -> !stage.timing().optional())
+                .reduce((first, second) -> second);
     }
 
     private boolean isHere(LocalDate day) {
@@ -88,7 +95,7 @@ final class PathNetwork {
                         aim.point(), aim.rule().usual().orElse(aim.rule().earliest())))));
         given(stage);
         rules(stage);
-        before.ifPresent(front -> inOrder(stage, front));
+        before.filter(front -> !stage.timing().optional()).ifPresent(front -> inOrder(stage, front));
         days(stage);
         apart(stage);
         visits(stage);
@@ -202,7 +209,11 @@ final class PathNetwork {
 
     /** Whether somebody said when the stage was, or that it or a stage after it has been. */
     private boolean hasBeen(Stage stage) {
-        return stages.subList(stages.indexOf(stage), stages.size()).stream()
+        return hasBeen(stages.subList(stages.indexOf(stage), stages.size()));
+    }
+
+    private boolean hasBeen(List<Stage> any) {
+        return any.stream()
                 .anyMatch(later -> course.ended(later).isPresent()
                         || course.given(later)
                                 .filter(given -> !given.day().isAfter(today))
@@ -255,6 +266,18 @@ final class PathNetwork {
             conditions.add(new Condition.Gap(rule, stage.id(), end, Optional.of(Period.ZERO), Optional.empty()));
         } else {
             conditions.add(new Condition.Gap(rule, stage.id(), end, Optional.of(usual.least()), usual.most()));
+            if (isWaiting(stage)) {
+                var open = stage.id() + " open end";
+                causes.put(open, new Cause.NotYet(stage, today));
+                conditions.add(new Condition.Between(open, end, today, horizon.last()));
+            }
         }
+    }
+
+    /** A stage that can end in several ways and has no bound, as a funding approval, goes on until somebody says how. */
+    private boolean isWaiting(Stage stage) {
+        return stage.outcomes().size() > 1
+                && stage.timing().lasts().most().isEmpty()
+                && !hasBeen(stages.subList(stages.indexOf(stage) + 1, stages.size()));
     }
 }

@@ -65,13 +65,14 @@ public final class Planner {
 
     private Plan made() {
         var once = presence.stages();
-        var rounds = new Rounds(course, calendar, schedule, this::cut, new VisitSeries(template, calendar, this::cut));
+        var visits = new VisitSeries(template, calendar, this::cut, over());
+        var rounds = new Rounds(course, calendar, schedule, this::cut, over(), visits);
         for (var stage : once) {
             ends.put(stage.id(), end(stage));
         }
         var all = new ArrayList<Planned>();
         for (var stage : once) {
-            all.add(planned(stage));
+            all.add(planned(stage, visits));
             all.addAll(rounds.of(stage, path.counted(stage)));
         }
         return new Plan(template, today, withStates(all), presence.over());
@@ -104,7 +105,7 @@ public final class Planner {
                 .or(() -> behind.stream().findFirst());
     }
 
-    private Planned planned(Stage stage) {
+    private Planned planned(Stage stage, VisitSeries visits) {
         var window = window(stage);
         var start = start(stage);
         var outside = start.isBefore(window.first()) || start.isAfter(window.last());
@@ -118,7 +119,7 @@ public final class Planner {
                 ends(stage),
                 schedule.of(stage.id()).span(),
                 why(stage, window, outside),
-                new VisitSeries(template, calendar, this::cut).of(stage, start),
+                visits.of(stage, start),
                 cares(stage, start, ends(stage)),
                 resolved.clash(stage).filter(clash -> course.given(stage).isEmpty()));
     }
@@ -206,7 +207,12 @@ public final class Planner {
                 .filter(stage -> stage.id().equals(until))
                 .findFirst()
                 .map(this::start)
-                .orElseGet(() -> presence.over().map(Plan.Over::day).orElse(today.plusYears(YEARS_AHEAD)));
+                .orElseGet(this::over);
+    }
+
+    /** The day on which the path ended, or ten years on: nothing is laid out beyond it. */
+    private LocalDate over() {
+        return presence.over().map(Plan.Over::day).orElse(today.plusYears(YEARS_AHEAD));
     }
 
     private List<Planned> withStates(List<Planned> all) {

@@ -18,7 +18,12 @@ import org.hearthway.path.engine.network.Span;
 
 /** The second and later times of a stage that repeats, each counted from what the first is counted from. */
 record Rounds(
-        Course course, Calendar calendar, Schedule schedule, Function<String, LocalDate> cut, VisitSeries visits) {
+        Course course,
+        Calendar calendar,
+        Schedule schedule,
+        Function<String, LocalDate> cut,
+        LocalDate over,
+        VisitSeries visits) {
 
     List<Planned> of(Stage stage, Counted counted) {
         var rounds = new ArrayList<Planned>();
@@ -27,7 +32,7 @@ record Rounds(
             int times = repeat.times().orElse(VisitSeries.MOST_TIMES);
             for (int round = 2; round <= times; round++) {
                 var planned = round(stage, counted, repeat, round);
-                if (!planned.start().isBefore(until)) {
+                if (!planned.start().isBefore(until) || planned.start().isAfter(over)) {
                     break;
                 }
                 rounds.add(planned);

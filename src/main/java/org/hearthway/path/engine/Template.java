@@ -13,10 +13,13 @@ import org.hearthway.base.Bilingual;
  * @param id identifier, the file's name
  * @param version version of the content
  * @param name in trade terms, such as "Nerve-root surgery (SDR)"
+ * @param chosenAt the stage at which it begins for a child whose tests were done and whose team and family chose it;
+ *     empty for the first one
  * @param stages in order
  * @param advice for whom it is usually chosen, as sources say; in the order it is told
  */
-public record Template(String id, int version, Bilingual name, List<Stage> stages, List<Advice> advice) {
+public record Template(
+        String id, int version, Bilingual name, Optional<String> chosenAt, List<Stage> stages, List<Advice> advice) {
 
     public Template {
         stages = List.copyOf(stages);

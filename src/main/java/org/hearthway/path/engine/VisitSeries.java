@@ -18,12 +18,19 @@ final class VisitSeries {
     private final Template template;
     private final Calendar calendar;
     private final Function<String, LocalDate> cut;
+    private final LocalDate over;
 
-    /** Takes what says the day before which a visit that goes on until a stage has its last time. */
-    VisitSeries(Template template, Calendar calendar, Function<String, LocalDate> cut) {
+    /**
+     * Visits of a path.
+     *
+     * @param cut says the day before which a visit that goes on until a stage has its last time
+     * @param over the day after which there are none
+     */
+    VisitSeries(Template template, Calendar calendar, Function<String, LocalDate> cut, LocalDate over) {
         this.template = template;
         this.calendar = calendar;
         this.cut = cut;
+        this.over = over;
     }
 
     List<VisitWindow> of(Stage stage, LocalDate start) {
@@ -38,7 +45,7 @@ final class VisitSeries {
             var until = visit.until().map(cut).orElse(LocalDate.MAX);
             for (int n = 0; n < times; n++) {
                 var window = window(stage, visit, start, n, round);
-                if (!window.from().isBefore(until)) {
+                if (!window.from().isBefore(until) || window.from().isAfter(over)) {
                     break;
                 }
                 windows.add(window);

@@ -68,7 +68,10 @@ class PathKind implements ContentKind {
         }
         var ids = stages.stream().map(Stage::id).toList();
         var advice = new AdviceReader(ids).read(file.list("advice"));
-        var template = new Template(file.id(), provenance.version(), name, stages, advice);
+        var chosenAt = file.maybeText("begins-at");
+        chosenAt.filter(id -> !ids.contains(id))
+                .ifPresent(id -> file.wrong("begins-at", "\"begins-at\" is " + id, "a stage of this path"));
+        var template = new Template(file.id(), provenance.version(), name, chosenAt, stages, advice);
         if (entries.size() == stages.size() && !stages.isEmpty()) {
             new StageLinks(template, entries).check();
         }

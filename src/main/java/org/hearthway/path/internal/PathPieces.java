@@ -40,7 +40,7 @@ final class PathPieces {
         var name = words.apply(template.name());
         var stages =
                 template.stages().stream().map(stage -> stage(stage, words)).toList();
-        return new Template(template.id(), template.version(), name, stages, template.advice());
+        return new Template(template.id(), template.version(), name, template.chosenAt(), stages, template.advice());
     }
 
     private static Stage stage(Stage stage, UnaryOperator<Bilingual> words) {

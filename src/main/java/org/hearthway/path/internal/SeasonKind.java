@@ -41,7 +41,6 @@ class SeasonKind implements ContentKind {
 
     @Override
     public void read(Entry file) {
-        file.provenance();
         var name = file.bilingual("name");
         var block = file.block("each-year");
         seasons.put(file.id(), new Season(name, monthDay(block.block("from")), monthDay(block.block("until"))));

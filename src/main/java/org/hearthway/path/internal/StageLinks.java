@@ -12,6 +12,8 @@ import org.hearthway.path.engine.Calendar;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.Template.After;
+import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.Repeat;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.network.Days;
@@ -26,7 +28,13 @@ record StageLinks(Template template, Map<String, Entry> entries) {
         for (int at = 0; at < template.stages().size(); at++) {
             check(template.stages().get(at), at);
         }
-        checkRules();
+        var ordered = template.stages().stream()
+                .flatMap(stage -> stage.timing().begins().stream())
+                .allMatch(rule -> rule.isOrdered() && !countsFromAnOpenEnd(rule));
+        // a rule at odds with itself is told already
+        if (ordered) {
+            checkRules();
+        }
     }
 
     private void check(Stage stage, int at) {
@@ -44,6 +52,14 @@ record StageLinks(Template template, Map<String, Entry> entries) {
             outcome.returnsTo()
                     .ifPresent(id -> known(stage, "outcomes", id, earlier, "this stage or one that stands before it"));
         }
+    }
+
+    private boolean countsFromAnOpenEnd(After rule) {
+        return rule.edge() == Edge.END
+                && rule.stage()
+                        .flatMap(template::stage)
+                        .filter(s -> s.timing().until().isPresent())
+                        .isPresent();
     }
 
     private static Set<String> ids(List<Stage> stages) {

@@ -143,7 +143,7 @@ final class Paths {
     }
 
     static Template path(Stage... stages) {
-        return new Template("test", 1, Bilingual.same("test"), List.of(stages), List.of());
+        return new Template("test", 1, Bilingual.same("test"), Optional.empty(), List.of(stages), List.of());
     }
 
     static Course begun(String day) {

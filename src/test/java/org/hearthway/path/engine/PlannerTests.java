@@ -17,6 +17,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.path.engine.Course.Given;
 import org.hearthway.path.engine.Plan.Origin;
@@ -25,6 +26,7 @@ import org.hearthway.path.engine.Plan.State;
 import org.hearthway.path.engine.Plan.VisitWindow;
 import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.Precaution;
+import org.hearthway.path.engine.network.Span;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,26 +86,160 @@ class PlannerTests {
     }
 
     @Test
-    void movesToTheNextOpenDayAndSaysFromWhich() {
+    void movesToTheNearestOpenDayAndSaysFromWhich() {
         // 2026-03-28 is a Saturday
+        var sunday = planned(after("surgery", Edge.START, "P1W", "P2W", "P3W"), "2026-03-15");
+        assertThat(sunday.start()).isEqualTo(day("2026-03-30"));
+        assertThat(sunday.why().shiftedFrom()).contains(day("2026-03-29"));
         var check = planned(after("surgery", Edge.START, "P1W", "P2W", "P3W"), "2026-03-14");
-        assertThat(check.start()).isEqualTo(day("2026-03-30"));
+        assertThat(check.start()).isEqualTo(day("2026-03-27"));
         assertThat(check.why().shiftedFrom()).contains(day("2026-03-28"));
         assertThat(check.why().outside()).isFalse();
     }
 
     @Test
     void movesToAnEarlierOpenDayWhenTheWindowEndsBefore() {
-        var check = planned(after("surgery", Edge.START, "P1W", "P2W", "P15D"), "2026-03-14");
+        var check = planned(after("surgery", Edge.START, "P1W", "P2W", "P2W"), "2026-03-15");
         assertThat(check.start()).isEqualTo(day("2026-03-27"));
-        assertThat(check.why().shiftedFrom()).contains(day("2026-03-28"));
+        assertThat(check.why().shiftedFrom()).contains(day("2026-03-29"));
     }
 
     @Test
-    void saysOutsideWhenTheWindowHoldsNoOpenDay() {
+    void saysWhyTheWindowHoldsNoOpenDayRatherThanBreakTheMaximum() {
         var check = planned(after("surgery", Edge.START, "P2W", "P2W", "P15D"), "2026-03-14");
-        assertThat(check.start()).isEqualTo(day("2026-03-30"));
         assertThat(check.why().outside()).isTrue();
+        var clash = check.clash().orElseThrow();
+        assertThat(clash.causes())
+                .hasAtLeastOneElementOfType(Cause.Begins.class)
+                .hasAtLeastOneElementOfType(Cause.OpenDay.class);
+        assertThat(clash.ways()).anySatisfy(way -> {
+            var give = (Clash.Way.Give) way;
+            assertThat(give.rule().latest()).contains(Period.ofDays(16));
+            assertThat(give.days()).isEqualTo(1);
+        });
+    }
+
+    @Test
+    void anOutcomeOpensSkipsAndEndsWhatComesAfter() {
+        var works = outcome("works", Set.of(), Set.of(), false);
+        var none = outcome("no-response", Set.of(), Set.of(), true);
+        var again = outcome("once-more", Set.of("second-trial"), Set.of("talk"), false);
+        var template = path(
+                stage("tests", begins()),
+                Paths.with(stage("trial", after("tests", "P4W")), works, none, again),
+                optional("second-trial", after("trial", "P2W")),
+                stage("talk", after("trial", "P3W")),
+                stage("operation", after("trial", "P8W")));
+        assertThat(ids(template, Map.of())).containsExactly("tests", "trial", "talk", "operation");
+        assertThat(ids(template, Map.of("trial", new Course.Ended("no-response", TODAY))))
+                .containsExactly("tests", "trial");
+        assertThat(ids(template, Map.of("trial", new Course.Ended("once-more", TODAY))))
+                .containsExactly("tests", "trial", "second-trial", "operation");
+    }
+
+    private static Template.Outcome outcome(String id, Set<String> opens, Set<String> skips, boolean ends) {
+        return new Template.Outcome(id, Bilingual.same(id), Optional.empty(), opens, skips, ends, Optional.empty());
+    }
+
+    private static Template.Stage optional(String id, Template.After begins) {
+        return stage(
+                id,
+                new Template.Timing(
+                        List.of(begins),
+                        Template.Length.about(Period.ZERO),
+                        Optional.empty(),
+                        false,
+                        Optional.empty(),
+                        false,
+                        true,
+                        Optional.empty(),
+                        List.of()));
+    }
+
+    private static List<String> ids(Template template, Map<String, Course.Ended> ended) {
+        var course = new Course(day("2026-02-01"), Map.of(), ended, Set.of(), Set.of(), Map.of(), List.of());
+        return Paths.plan(template, course, EVERY_DAY, TODAY).stages().stream()
+                .map(planned -> planned.stage().id())
+                .toList();
+    }
+
+    /** An approval that nobody has given holds what follows back, and lets it go when it is there. */
+    @Test
+    void waitsForAnOutcomeThatIsNotKnown() {
+        var yes = outcome("yes", Set.of(), Set.of(), false);
+        var no = outcome("no", Set.of(), Set.of(), true);
+        var funding =
+                Paths.with(stage("funding", begins(), Period.ofWeeks(4), Optional.empty(), false, false), yes, no);
+        var template = path(funding, stage("operation", after("funding", Edge.END, "P1W", "P6W", "P12W")));
+        var waiting = Paths.plan(template, begun("2026-01-05"), EVERY_DAY, TODAY);
+        assertThat(waiting.stage("funding").orElseThrow().end()).isEqualTo(TODAY);
+        assertThat(start(waiting, "operation")).isEqualTo(TODAY.plusWeeks(6));
+        var given = new Course(
+                day("2026-01-05"),
+                Map.of(),
+                Map.of("funding", new Course.Ended("yes", day("2026-03-01"))),
+                Set.of(),
+                Set.of(),
+                Map.of(),
+                List.of());
+        assertThat(start(Paths.plan(template, given, EVERY_DAY, TODAY), "operation"))
+                .isEqualTo(day("2026-04-12"));
+    }
+
+    /** DBS-W2: every two weeks four times, from five weeks after an operation on 2026-04-14. */
+    @Test
+    void aStageThatRepeatsIsCountedFromTheFirstTime() {
+        var timing = new Template.Timing(
+                List.of(after("operation", Edge.START, "P4W", "P5W", "P6W")),
+                Template.Length.about(Period.ZERO),
+                Optional.empty(),
+                true,
+                Optional.empty(),
+                false,
+                false,
+                Optional.of(new Template.Repeat(Period.ofWeeks(2), Optional.of(4), Optional.empty())),
+                List.of());
+        var template = path(stage("operation", begins()), stage("settings", timing));
+        var plan = Paths.plan(template, begun("2026-04-14"), WEEKDAYS, TODAY);
+        assertThat(plan.stages().stream().filter(s -> s.stage().id().equals("settings")))
+                .extracting(Planned::start)
+                .containsExactly(day("2026-05-19"), day("2026-06-02"), day("2026-06-16"), day("2026-06-30"));
+    }
+
+    @Test
+    void keepsADayOfItsOwnFreeForWhatTheFamilyCannotMake() {
+        var course = new Course(
+                day("2026-02-10"),
+                Map.of(),
+                Map.of(),
+                Set.of(),
+                Set.of(),
+                Map.of(),
+                List.of(new Span(day("2026-03-24"), day("2026-03-26"))));
+        var template = path(
+                stage("surgery", begins()),
+                stage(
+                        "check",
+                        after("surgery", Edge.START, "P5W", "P6W", "P7W"),
+                        Period.ZERO,
+                        Optional.empty(),
+                        true,
+                        false));
+        var check = Paths.plan(template, course, WEEKDAYS, TODAY).stage("check").orElseThrow();
+        assertThat(check.start()).isEqualTo(day("2026-03-23"));
+    }
+
+    @Test
+    void aLaterDateThatIsFixedDrawsWhatMustComeBeforeItAlong() {
+        var template = path(
+                stage("ready", begins()),
+                stage("consent", after("ready", Edge.START, "P1W", "P2W", "P30W")),
+                stage("operation", after("consent", Edge.START, "P2W", "P6W", "P10W")));
+        var plan = Paths.plan(template, begun("2026-02-01", "operation", "2026-07-01"), EVERY_DAY, TODAY);
+        var consent = plan.stage("consent").orElseThrow();
+        assertThat(consent.start()).isEqualTo(day("2026-04-22"));
+        assertThat(consent.why().pushed()).containsInstanceOf(Cause.Begins.class);
+        assertThat(consent.possible()).isEqualTo(new Span(day("2026-04-22"), day("2026-06-17")));
     }
 
     private static Planned planned(Template.After rule, String begun) {

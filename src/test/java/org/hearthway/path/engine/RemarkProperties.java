@@ -22,7 +22,12 @@ class RemarkProperties {
         var advice = new Advice(
                 "age", Optional.of(new Ages(from, to, "operation")), new TreeSet<>(), Bilingual.same("ages"), "test");
         var template = new Template(
-                "test", 1, Bilingual.same("test"), List.of(Paths.stage("operation", Paths.begins())), List.of(advice));
+                "test",
+                1,
+                Bilingual.same("test"),
+                Optional.empty(),
+                List.of(Paths.stage("operation", Paths.begins())),
+                List.of(advice));
         var plan = Paths.plan(template, Paths.begun(SURGERY.toString()), Paths.EVERY_DAY, SURGERY);
         return Remark.on(plan, born, Optional.empty()).get(0).answer();
     }

@@ -37,7 +37,7 @@ class RemarkTests {
     private static Plan plan(Advice... advice) {
         var stages =
                 List.of(Paths.stage("first", Paths.begins()), Paths.stage("operation", Paths.after("first", "P4W")));
-        var template = new Template("test", 1, Bilingual.same("test"), stages, List.of(advice));
+        var template = new Template("test", 1, Bilingual.same("test"), Optional.empty(), stages, List.of(advice));
         return Paths.plan(
                 template, Paths.begun("2026-01-05", "operation", SURGERY), Paths.EVERY_DAY, Paths.day("2026-01-20"));
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.mockito.BDDMockito.given;
 import static org.mockito.Mockito.mock;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +30,7 @@ import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Remark;
@@ -71,10 +73,25 @@ class ChildPlansTests {
             return mock();
         }
 
+        @Bean
+        SignNames signs() {
+            return Set::of;
+        }
+
         /** Knows no kind of visit; the cross-check has a test of its own. */
         @Bean
         VisitKindNames visitKinds() {
-            return Set::of;
+            return new VisitKindNames() {
+                @Override
+                public Set<String> names() {
+                    return Set.of();
+                }
+
+                @Override
+                public Set<DayOfWeek> weekdays(String kind) {
+                    return Set.of();
+                }
+            };
         }
     }
 

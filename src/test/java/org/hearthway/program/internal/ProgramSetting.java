@@ -111,7 +111,7 @@ class ProgramSetting {
 
         void rule(String tag, boolean forbids, LocalDate from, LocalDate until) {
             var says = new Bilingual("Take care.", "Con cuidado.");
-            var rule = new Template.Precaution(tag, forbids, Period.ZERO, Period.ZERO, says, "test");
+            var rule = new Template.Precaution(tag, forbids, Period.ZERO, Optional.empty(), says, "test");
             care(List.of(new Plan.Care(rule, from, until)));
         }
 

@@ -30,7 +30,7 @@ class SignKindTests {
         var plans = mock(Plans.class);
         when(plans.pathways())
                 .thenReturn(Stream.of(pathways)
-                        .map(id -> new Template(id, 1, Bilingual.same(id), List.of(), List.of()))
+                        .map(id -> new Template(id, 1, Bilingual.same(id), Optional.empty(), List.of(), List.of()))
                         .toList());
         return new SignKind(plans);
     }

@@ -54,6 +54,9 @@ final class Bounds {
 
     /** All bounds; null when there are none. */
     static @Nullable Bounds of(Graph graph) {
+        if (Loosened.isImpossible(graph)) {
+            return null;
+        }
         var bounds = new Bounds(graph);
         return bounds.begin() ? bounds : null;
     }

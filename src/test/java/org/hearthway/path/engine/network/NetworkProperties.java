@@ -312,4 +312,16 @@ class NetworkProperties {
         assertThat(first.plus(period)).isAfterOrEqualTo(bound);
         assertThat(first.minusDays(1).plus(period)).isBefore(bound);
     }
+
+    @Property
+    void aLooseGapHoldsTheCalendarsOwn(
+            @ForAll @IntRange(max = 3000) int day,
+            @ForAll @IntRange(min = -130, max = 130) int months,
+            @ForAll @IntRange(min = -60, max = 60) int days) {
+        var from = LocalDate.of(2024, 1, 1).plusDays(day);
+        var period = Period.ofMonths(months).plusDays(days);
+
+        assertThat(ChronoUnit.DAYS.between(from, from.plus(period)))
+                .isBetween(Loosened.shortest(period), Loosened.longest(period));
+    }
 }
