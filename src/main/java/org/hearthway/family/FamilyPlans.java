@@ -44,8 +44,8 @@ class FamilyPlans {
         return plan(reader).isEmpty() ? List.of() : plans.precautions(reader.viewer(), reader.id(), day);
     }
 
-    /** Why a stage begins when it does. */
-    String why(Reader reader, Plan.Planned stage) {
-        return reader.text(plans.why(stage));
+    /** Why a stage begins when it does; which rules of the team clash is for the team alone. */
+    String why(Reader reader, Plan plan, Plan.Planned stage) {
+        return stage.clash().isPresent() ? reader.say("family.path.no-day.means") : reader.text(plans.why(plan, stage));
     }
 }

@@ -78,9 +78,9 @@ class PathView extends FamilyPage {
             add(behind(reader, past));
         }
         var way = Bits.el("ol", "hw-way");
-        plan.now().ifPresent(now -> way.add(now(reader, now, !past.isEmpty())));
+        plan.now().ifPresent(now -> way.add(now(reader, plan, now, !past.isEmpty())));
         for (int i = 0; i < coming.size(); i++) {
-            way.add(later(reader, coming.get(i), i));
+            way.add(later(reader, plan, coming.get(i), i));
         }
         add(way);
         if (!coming.isEmpty()) {
@@ -111,7 +111,7 @@ class PathView extends FamilyPage {
         return Bits.el("details", "hw-past", summary, list);
     }
 
-    private HtmlContainer now(Reader reader, Planned now, boolean somethingBehind) {
+    private HtmlContainer now(Reader reader, Plan plan, Planned now, boolean somethingBehind) {
         var card = Tags.div(
                 "now",
                 Bits.el(
@@ -126,7 +126,7 @@ class PathView extends FamilyPage {
             visitTasks(reader, now, tasks);
             card.add(tasks);
         }
-        card.add(why(reader, now));
+        card.add(why(reader, plan, now));
         var row = Bits.el("li", somethingBehind ? "here" : "here first", PathStones.now(), card);
         row.getElement().setAttribute("aria-current", "step");
         return row;
@@ -170,7 +170,7 @@ class PathView extends FamilyPage {
         return Bits.el("li", "", Bits.pip(state), words);
     }
 
-    private HtmlContainer later(Reader reader, Planned stage, int distance) {
+    private HtmlContainer later(Reader reader, Plan plan, Planned stage, int distance) {
         return Bits.el(
                 "li",
                 "",
@@ -179,12 +179,12 @@ class PathView extends FamilyPage {
                         "",
                         Bits.el("h2", "", reader.text(stage.stage().name())),
                         Tags.p("win", PathWords.begins(reader, stage)),
-                        why(reader, stage)));
+                        why(reader, plan, stage)));
     }
 
-    private Component why(Reader reader, Planned stage) {
+    private Component why(Reader reader, Plan plan, Planned stage) {
         var why = Tags.p("hw-why", "");
-        why.add(Bits.el("b", "", reader.say("family.why.then") + " "), Tags.span("", plans.why(reader, stage)));
+        why.add(Bits.el("b", "", reader.say("family.why.then") + " "), Tags.span("", plans.why(reader, plan, stage)));
         return why;
     }
 }

@@ -37,10 +37,17 @@ final class PathWords {
 
     /** When a stage that lies ahead begins: "on April 23" when it is known, else "between April 23 and May 7". */
     static String begins(Reader reader, Plan.Planned stage) {
-        var known = stage.why().origin() != Plan.Origin.RULE || stage.earliest().equals(stage.latest());
-        return known
-                ? reader.say("family.path.on", date(reader, stage.start()))
-                : reader.say("family.path.between", date(reader, stage.earliest()), date(reader, stage.latest()));
+        if (stage.clash().isPresent()) {
+            return reader.say("family.path.no-day");
+        }
+        if (stage.why().origin() != Plan.Origin.RULE) {
+            return reader.say("family.path.on", date(reader, stage.start()));
+        }
+        return stage.latest()
+                .map(latest -> latest.equals(stage.earliest())
+                        ? reader.say("family.path.on", date(reader, stage.start()))
+                        : reader.say("family.path.between", date(reader, stage.earliest()), date(reader, latest)))
+                .orElseGet(() -> reader.say("family.path.about", date(reader, stage.start())));
     }
 
     /** When a stage that lies behind was: one day, or from a day to a day. */

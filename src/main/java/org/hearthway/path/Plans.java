@@ -116,6 +116,6 @@ public interface Plans {
     /** The rules of care that hold for a child on a day. */
     List<Plan.Care> precautions(Viewer viewer, ChildId child, LocalDate day);
 
-    /** Why a stage begins when it does, in one sentence in both languages. */
-    Bilingual why(Plan.Planned stage);
+    /** Why a stage of a plan begins when it does, or why it gets no day, in both languages. */
+    Bilingual why(Plan plan, Plan.Planned stage);
 }

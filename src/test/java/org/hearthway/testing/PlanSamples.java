@@ -70,7 +70,7 @@ public final class PlanSamples {
                 state,
                 start,
                 start,
-                start,
+                Optional.of(start),
                 end,
                 new Span(start, start),
                 why,

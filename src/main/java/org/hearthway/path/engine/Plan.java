@@ -28,9 +28,9 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         return stages.stream().filter(s -> s.state() == State.NOW).findFirst();
     }
 
-    /** The stage with this identifier; the first time of one that repeats. */
-    public Optional<Planned> stage(String id) {
-        return stages.stream().filter(s -> s.stage().id().equals(id)).findFirst();
+    /** The stage of this name; {@code stage/2} is the second time of one that repeats. */
+    public Optional<Planned> stage(String point) {
+        return stages.stream().filter(s -> s.point().equals(point)).findFirst();
     }
 
     /** What cannot be kept, in the order of the path. */
@@ -78,7 +78,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
      * @param state seen from today
      * @param earliest first day the rules allow, counted from the dates in front
      * @param start planned first day; where there is a clash it stands for the order only and is shown to nobody
-     * @param latest last day the rules allow
+     * @param latest last day the rules allow; empty when they name none
      * @param end planned last day, not before the first
      * @param possible from the earliest to the latest day that it could have at all, whatever the dates in front become
      * @param why where the first day comes from
@@ -92,7 +92,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
             State state,
             LocalDate earliest,
             LocalDate start,
-            LocalDate latest,
+            Optional<LocalDate> latest,
             LocalDate end,
             Span possible,
             Why why,

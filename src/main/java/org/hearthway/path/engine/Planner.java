@@ -115,7 +115,7 @@ public final class Planner {
                 State.TO_COME,
                 window.first(),
                 start,
-                window.last(),
+                window.last().equals(LocalDate.MAX) ? Optional.empty() : Optional.of(window.last()),
                 ends(stage),
                 schedule.of(stage.id()).span(),
                 why(stage, window, outside),

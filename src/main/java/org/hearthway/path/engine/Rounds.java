@@ -73,7 +73,7 @@ record Rounds(
                 State.TO_COME,
                 first,
                 start,
-                last,
+                Optional.of(last),
                 end,
                 new Span(first, last),
                 why,

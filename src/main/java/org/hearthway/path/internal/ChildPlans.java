@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
@@ -22,6 +23,7 @@ import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
@@ -162,11 +164,11 @@ class ChildPlans implements Plans {
         var after = plan(standing.pathway(), changed(standing, change));
         bounds.order(before, after);
         var moves = new ArrayList<Move>();
-        for (int i = 0; i < after.stages().size(); i++) {
-            var from = before.stages().get(i);
-            var to = after.stages().get(i);
-            if (!from.start().equals(to.start())) {
-                moves.add(new Move(to.stage().id(), to.stage().name(), from.start(), to.start()));
+        var starts = before.stages().stream().collect(Collectors.toMap(Planned::point, Planned::start));
+        for (var to : after.stages()) {
+            var from = starts.getOrDefault(to.point(), to.start());
+            if (!from.equals(to.start())) {
+                moves.add(new Move(to.point(), to.stage().name(), from, to.start()));
             }
         }
         var outside = after.stage(change.stage()).filter(s -> s.why().outside()).isPresent();
@@ -253,8 +255,8 @@ class ChildPlans implements Plans {
     }
 
     @Override
-    public Bilingual why(Plan.Planned stage) {
-        return reasons.why(stage);
+    public Bilingual why(Plan plan, Plan.Planned stage) {
+        return reasons.why(plan.template(), stage);
     }
 
     private Plan plan(String pathway, Course course) {

@@ -3,9 +3,12 @@ package org.hearthway.path.internal;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.Optional;
 import java.util.function.Function;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
+import org.hearthway.clinic.ClinicCalendar;
+import org.hearthway.path.engine.Cause;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.Why;
 import org.hearthway.path.engine.Template;
@@ -19,22 +22,28 @@ class PathReasons {
 
     private final Words words;
     private final GapWords gaps;
+    private final CauseWords causes;
+    private final ClinicCalendar calendar;
 
-    PathReasons(Words words, GapWords gaps) {
+    PathReasons(Words words, GapWords gaps, CauseWords causes, ClinicCalendar calendar) {
         this.words = words;
         this.gaps = gaps;
+        this.causes = causes;
+        this.calendar = calendar;
     }
 
     /** The reason for a stage's first day, in both languages. */
-    Bilingual why(Planned planned) {
-        return told(language -> why(planned, language));
+    Bilingual why(Template template, Planned planned) {
+        return planned.clash()
+                .map(clash -> causes.say(template, clash))
+                .orElseGet(() -> told(language -> why(template, planned, language)));
     }
 
-    private String why(Planned planned, Language language) {
+    private String why(Template template, Planned planned, Language language) {
         return switch (planned.why().origin()) {
             case ACTUAL -> given(planned, language, "path.why.fixed");
             case SET_BY_HAND -> given(planned, language, "path.why.by-hand");
-            case RULE -> rule(planned, language);
+            case RULE -> rule(template, planned, language);
         };
     }
 
@@ -48,35 +57,45 @@ class PathReasons {
                     date(language, planned.why().rule())));
         }
         if (planned.why().outside()) {
-            var earliest = date(language, planned.earliest());
-            var latest = date(language, planned.latest());
-            parts.add(
-                    planned.start().isAfter(planned.latest())
-                            ? words.say(language, "path.why.after-latest", latest)
-                            : words.say(language, "path.why.before-earliest", earliest));
+            parts.add(tooLate(planned, language)
+                    .orElseGet(
+                            () -> words.say(language, "path.why.before-earliest", date(language, planned.earliest()))));
         }
         return String.join(" ", parts);
     }
 
-    private String rule(Planned planned, Language language) {
+    private String rule(Template template, Planned planned, Language language) {
         var why = planned.why();
         var parts = new ArrayList<String>();
         parts.add(counted(planned, why, language));
-        var beforeClosedDays = why.shiftedFrom().orElse(planned.start());
         if (planned.stage().timing().signal()) {
             parts.add(words.say(language, "path.why.no-date-yet"));
-        } else if (pushed(why, beforeClosedDays)) {
-            parts.add(words.say(language, "path.why.in-order"));
+        } else {
+            why.pushed().ifPresent(cause -> parts.add(pushed(template, cause, language)));
         }
-        why.shiftedFrom().ifPresent(day -> parts.add(words.say(language, "path.why.closed", date(language, day))));
+        why.shiftedFrom().ifPresent(day -> parts.add(closed(day, language)));
         if (why.outside()) {
-            parts.add(words.say(language, "path.why.after-latest", date(language, planned.latest())));
+            tooLate(planned, language).ifPresent(parts::add);
         }
         return String.join(" ", parts);
     }
 
-    private static boolean pushed(Why why, LocalDate day) {
-        return why.base().filter(base -> base.plus(usual(why)).isBefore(day)).isPresent();
+    private Optional<String> tooLate(Planned planned, Language language) {
+        return planned.latest()
+                .filter(planned.start()::isAfter)
+                .map(latest -> words.say(language, "path.why.after-latest", date(language, latest)));
+    }
+
+    private String pushed(Template template, Cause cause, Language language) {
+        return cause instanceof Cause.InOrder
+                ? words.say(language, "path.why.in-order")
+                : words.say(language, "path.why.also", causes.say(template, cause, language));
+    }
+
+    private String closed(LocalDate day, Language language) {
+        return calendar.holiday(day)
+                .map(name -> words.say(language, "path.why.holiday", date(language, day), name.in(language)))
+                .orElseGet(() -> words.say(language, "path.why.closed", date(language, day)));
     }
 
     private String counted(Planned planned, Why why, Language language) {

@@ -108,7 +108,7 @@ final class ChangeForm extends Section {
     }
 
     private Optional<Change> change() {
-        var id = stage.stage().id();
+        var id = stage.point();
         var typed = Optional.ofNullable(day.getValue());
         return switch (how.getValue()) {
             case FIX -> typed.map(d -> new Change.Fix(id, d));
@@ -123,7 +123,7 @@ final class ChangeForm extends Section {
         day.setInvalid(false);
         change().ifPresent(change -> {
             try {
-                moves.add(new MoveList(say, acts.preview(change), stage.stage().id()));
+                moves.add(new MoveList(say, acts.preview(change), stage.point()));
             } catch (Invalid invalid) {
                 var problem = invalid.problems().get(0);
                 day.setErrorMessage(words.say(say.language(), problem));

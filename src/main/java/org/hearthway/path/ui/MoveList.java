@@ -24,8 +24,10 @@ final class MoveList extends Div {
             add(table(words, preview));
         }
         if (preview.outsideTheRule()) {
-            var says = words.say(
-                    "path.preview.outside", words.date(after.earliest(), today), words.date(after.latest(), today));
+            var says = after.latest()
+                    .map(latest -> words.say(
+                            "path.preview.outside", words.date(after.earliest(), today), words.date(latest, today)))
+                    .orElseGet(() -> words.say("path.preview.too-early", words.date(after.earliest(), today)));
             var banner = Tags.div("hw-banner u-my2", Icon.CLASH.draw(), Tags.div("", new Span(says)));
             add(banner);
         }

@@ -62,8 +62,7 @@ final class PathLine {
         var moved = moves.stream().collect(Collectors.toMap(Plans.Move::stage, move -> move));
         for (int i = 0; i < placed.size(); i++) {
             stone(picture, placed.get(i), scale.ofStone(i), i);
-            var move =
-                    Optional.ofNullable(moved.get(placed.get(i).stage().stage().id()));
+            var move = Optional.ofNullable(moved.get(placed.get(i).stage().point()));
             var from = scale.ofStone(i);
             // one arrow tells the change; what follows it only shows where it goes
             var first = move.filter(m -> m.equals(moves.get(0))).isPresent();
@@ -112,7 +111,8 @@ final class PathLine {
     private static void windows(SvgText picture, TimeScale scale, List<Placed> placed) {
         for (var one : placed) {
             var stage = one.stage();
-            if (stage.state() == State.TO_COME && stage.latest().isAfter(stage.earliest())) {
+            var latest = stage.latest().orElse(stage.earliest());
+            if (stage.state() == State.TO_COME && latest.isAfter(stage.earliest())) {
                 var from = scale.of(stage.earliest());
                 picture.shape(
                         "rect",
@@ -123,7 +123,7 @@ final class PathLine {
                         "y",
                         number(LINE - 5),
                         "width",
-                        number(Math.max(4, scale.of(stage.latest()) - from)),
+                        number(Math.max(4, scale.of(latest) - from)),
                         "height",
                         "10",
                         "rx",

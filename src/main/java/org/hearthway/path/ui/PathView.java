@@ -154,7 +154,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         line.add(new PathLine(words, viewer.language()).draw(plan, moves));
         line.getElement().executeJs(TO_TODAY);
         table.add(new StageTable(say, plan, this::address, chosen, moves));
-        chosen.flatMap(plan::stage).ifPresent(stage -> table.add(why(stage, plan.today())));
+        chosen.flatMap(plan::stage).ifPresent(stage -> table.add(why(plan, stage)));
     }
 
     private String address(String stage) {
@@ -182,11 +182,15 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
         return Tags.span("hw-cell", new Drawing(picture), new Span(say.say(says)));
     }
 
-    private Component why(Planned stage, LocalDate today) {
+    private Component why(Plan plan, Planned stage) {
         var says = Tags.div("");
         says.add(
-                Tags.span("hw-b", say.say("path.why.title", say.date(stage.start(), today))),
-                new Span(" " + plans.why(stage).in(viewer.language()) + " "),
+                Tags.span(
+                        "hw-b",
+                        stage.clash().isPresent()
+                                ? say.say("path.why.no-day")
+                                : say.say("path.why.title", say.date(stage.start(), plan.today()))),
+                new Span(" " + plans.why(plan, stage).in(viewer.language()) + " "),
                 new Span(
                         say.allowed(stage.stage()).map(allowed -> allowed + " ").orElse("")),
                 Tags.span("hw-sub", say.say("path.why.source", stage.stage().source())));

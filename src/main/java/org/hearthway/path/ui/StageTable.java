@@ -64,23 +64,22 @@ final class StageTable extends Div {
             Map<String, Move> moving) {
         var stage = planned.stage();
         var today = plan.today();
-        var row = Keys.row(new NativeTableRow(), stage.id());
-        var on = chosen.filter(stage.id()::equals).isPresent();
+        var row = Keys.row(new NativeTableRow(), planned.point());
+        var on = chosen.filter(planned.point()::equals).isPresent();
         if (on) {
             row.addClassName("on");
         }
-        var name = Keys.press(
-                Tags.link("kidn", address.apply(stage.id()), stage.name().in(words.language())), "enter");
+        var name = Keys.press(Tags.link("kidn", address.apply(planned.point()), words.name(planned)), "enter");
         if (on) {
             name.getElement().setAttribute("aria-current", "true");
         }
-        var move = Optional.ofNullable(moving.get(stage.id()));
+        var move = Optional.ofNullable(moving.get(planned.point()));
         var state = cell("state", words.state(planned, today, move.isPresent()));
         words.outside(planned).ifPresent(says -> state.add(new Text(" "), Tags.span("hw-label ember", says)));
         row.add(
                 cell("stage", name),
                 cell("rule", small(words.rule(plan.template(), stage))),
-                bound("earliest", planned, planned.earliest()),
+                bound("earliest", planned, Optional.of(planned.earliest())),
                 planned(planned, today, move),
                 bound("latest", planned, planned.latest()),
                 state);
@@ -88,12 +87,18 @@ final class StageTable extends Div {
     }
 
     /** What the rule allows matters until it is behind us. */
-    private NativeTableCell bound(String column, Planned planned, LocalDate day) {
-        return planned.state() == State.PAST ? cell(column) : cell(column, new Span(words.bound(day)));
+    private NativeTableCell bound(String column, Planned planned, Optional<LocalDate> day) {
+        var cell = cell(column);
+        day.filter(bound -> planned.state() != State.PAST).ifPresent(bound -> cell.add(new Span(words.bound(bound))));
+        return cell;
     }
 
     private NativeTableCell planned(Planned planned, LocalDate today, Optional<Move> move) {
         var cell = cell("planned");
+        if (planned.clash().isPresent()) {
+            cell.add(Tags.span("hw-b", words.say("path.table.no-day")));
+            return cell;
+        }
         var was = words.date(planned.start(), today);
         move.ifPresentOrElse(
                 m -> {

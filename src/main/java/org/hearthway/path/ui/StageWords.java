@@ -46,6 +46,12 @@ final class StageWords {
         return words.dateWithYear(language, day);
     }
 
+    /** The stage's name; the later times of one that repeats are numbered. */
+    String name(Planned planned) {
+        var name = planned.stage().name().in(language);
+        return planned.round() == 1 ? name : say("path.table.again", name, planned.round());
+    }
+
     /** The rule for the first day, in few words. */
     String rule(Template path, Stage stage) {
         var begins = stage.timing().begins().get(0);
