@@ -4,7 +4,6 @@ import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.ComponentUtil;
 import com.vaadin.flow.component.HasElement;
-import com.vaadin.flow.component.ScrollOptions;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.component.html.Span;
@@ -228,10 +227,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
         TABS.forEach(tab -> {
             var link = Tags.link("", "staff/child/" + child + "/" + tab, say("caseload.tab." + tab));
             if (tab.equals(here)) {
-                link.getElement().setAttribute("aria-current", "page");
-                // on a phone the row is longer than the screen
-                link.scrollIntoView(new ScrollOptions(
-                        ScrollOptions.Behavior.AUTO, ScrollOptions.Alignment.NEAREST, ScrollOptions.Alignment.CENTER));
+                Tags.open(link);
             }
             if (tab.equals("pump") && !pump) {
                 link.addClassName("none");
