@@ -23,7 +23,7 @@ final class FactField extends Div {
 
     FactField(Telling say, Fact fact, Answer.Data known, String since, boolean may, Runnable changed) {
         this.fact = fact;
-        addClassName("hw-fact");
+        addClassName("hw-asked");
         var name = say.in(fact.name());
         var choices = fact.choices().stream()
                 .filter(choice -> known.choices().contains(choice.id()))
@@ -62,17 +62,17 @@ final class FactField extends Div {
         note.setPlaceholder(say.say("choosing.note.hint"));
         note.setAriaLabel(say.say("choosing.note.of", name));
         note.setId("note-" + fact.id());
-        note.addClassName("hw-fact-note");
+        note.addClassName("hw-asked-note");
         note.setVisible(!known.note().isEmpty());
         var open = Tags.button("text u-short", say.say("choosing.note"), pressed -> open(pressed.getSource()));
         open.getElement().setAttribute("aria-label", say.say("choosing.note.add", name));
         open.setVisible(may && known.note().isEmpty());
-        add(Tags.span("hw-fact-name", name));
+        add(Tags.span("hw-asked-name", name));
         one.ifPresent(this::add);
         many.ifPresent(this::add);
         add(open, note);
         if (!since.isEmpty()) {
-            add(Tags.span("hw-sub hw-fact-since", since));
+            add(Tags.span("hw-sub hw-asked-since", since));
         }
     }
 

@@ -37,7 +37,7 @@ final class FactsForm extends Section {
     private final transient Acts acts;
     private final transient Function<Answer, String> since;
     private final List<FactField> fields = new ArrayList<>();
-    private final Div unsaved = Tags.div("hw-fact-foot");
+    private final Div unsaved = Tags.div("hw-asked-foot");
     private final boolean may;
 
     FactsForm(Telling say, List<Fact.Group> groups, Talk talk, boolean may, Function<Answer, String> since, Acts acts) {
@@ -46,7 +46,7 @@ final class FactsForm extends Section {
         this.acts = acts;
         this.since = since;
         this.may = may;
-        addClassNames("hw-sheet", "u-edged", "u-onpaper", "hw-facts");
+        addClassNames("hw-sheet", "u-edged", "u-onpaper", "hw-asking");
         getElement().setAttribute("aria-label", say.say("choosing.facts"));
         add(
                 Tags.div("hw-colh", Tags.h2("", say.say("choosing.facts"))),
@@ -61,7 +61,7 @@ final class FactsForm extends Section {
 
     private void group(Fact.Group group) {
         var box = new Div();
-        box.addClassName("hw-fact-group");
+        box.addClassName("hw-asked-group");
         box.getElement().setAttribute("role", "group").setAttribute("aria-label", say.in(group.name()));
         var title = new com.vaadin.flow.component.html.H3(say.in(group.name()));
         box.add(title);
@@ -85,8 +85,8 @@ final class FactsForm extends Section {
 
     /** What comes from the child's data and is not entered here. */
     private Div known(String name, String is) {
-        var row = Tags.div("hw-fact", Tags.span("hw-fact-name", name), Tags.span("hw-fact-is", is));
-        row.add(Tags.span("hw-sub hw-fact-since", say.say("choosing.from-child")));
+        var row = Tags.div("hw-asked", Tags.span("hw-asked-name", name), Tags.span("hw-asked-is", is));
+        row.add(Tags.span("hw-sub hw-asked-since", say.say("choosing.from-child")));
         return row;
     }
 

@@ -52,9 +52,9 @@ record FamilyPage(String who, String day, List<Section> paths) {
             about.add(body.what().in(language));
             about.add(body.asks().in(language));
             if (!body.change().isEmpty()) {
-                about.add(String.join(
-                        " ",
-                        body.change().stream().map(each -> each.in(language)).toList()));
+                var change =
+                        body.change().stream().map(each -> each.in(language)).toList();
+                about.add(say("paper.choosing.family.usual", String.join(" ", change)));
             }
             return about;
         }
