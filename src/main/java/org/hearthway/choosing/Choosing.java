@@ -14,6 +14,9 @@ import org.hearthway.base.Viewer;
  */
 public interface Choosing {
 
+    /** What stands as the source of what nobody has published. */
+    String NO_SOURCE = "common practice, no source";
+
     /** Most characters of a note to a fact. */
     int NOTE_MAX = 160;
 

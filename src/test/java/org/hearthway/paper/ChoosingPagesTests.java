@@ -5,6 +5,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.ChildId;
@@ -113,13 +115,13 @@ class ChoosingPagesTests {
     }
 
     private static String text(byte[] paper) throws IOException {
-        try (var document = PDDocument.load(paper)) {
+        try (var document = Loader.loadPDF(paper)) {
             return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
 
     private static int pages(byte[] paper) throws IOException {
-        try (var document = PDDocument.load(paper)) {
+        try (var document = Loader.loadPDF(paper)) {
             return document.getNumberOfPages();
         }
     }
@@ -206,7 +208,7 @@ class ChoosingPagesTests {
         var random = new Random(20260312);
         var many = new ArrayList<Map<String, Set<String>>>();
         many.add(Map.of());
-        for (var n = 0; n < 400; n++) {
+        for (var n = 0; n < 120; n++) {
             many.add(some(facts, random));
         }
         for (var language : Language.values()) {
@@ -214,17 +216,26 @@ class ChoosingPagesTests {
                     .max(Comparator.comparingInt(each -> column(choosing.talkIf(PHYSICIAN, child, each), language)))
                     .orElseThrow();
             enter(child, longest);
-            assertThat(pages(paper(child, "team", language))).isEqualTo(1);
+            assertThat(pages(kept(paper(child, "team", language), "team", language)))
+                    .isEqualTo(1);
         }
         for (var language : Language.values()) {
             var longest = many.stream()
-                    .limit(60)
+                    .limit(16)
                     .max(Comparator.comparingInt(each -> family(each, language)))
                     .orElseThrow();
             var one = child(3);
             enter(one, longest);
-            assertThat(pages(paper(one, "family", language))).isEqualTo(1);
+            assertThat(pages(kept(paper(one, "family", language), "family", language)))
+                    .isEqualTo(1);
         }
+    }
+
+    /** To be looked at by whoever changes a text. */
+    private static byte[] kept(byte[] paper, String page, Language language) throws IOException {
+        var folder = Files.createDirectories(Path.of("target", "screens"));
+        Files.write(folder.resolve("choosing-" + page + "-" + language.tag() + ".pdf"), paper);
+        return paper;
     }
 
     private static Map<String, Set<String>> some(List<Fact> facts, Random random) {

@@ -39,8 +39,7 @@ final class PathSheet extends Section {
 
     private ListItem line(Mark mark, String words, String source) {
         var item = new ListItem(mark(say, mark));
-        item.add(Tags.div(
-                "", Tags.span("hw-choice-says", words), Tags.span("hw-sub", say.say("choosing.source", source))));
+        item.add(Tags.div("", Tags.span("hw-choice-says", words), Tags.span("hw-sub", say.source(source))));
         return item;
     }
 
@@ -66,7 +65,7 @@ final class PathSheet extends Section {
         } else {
             box.add(Tags.span("", say.in(change.otherwise().says())));
         }
-        box.add(Tags.span("hw-sub", say.say("choosing.source", change.source())));
+        box.add(Tags.span("hw-sub", say.source(change.source())));
         return box;
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
+import org.hearthway.choosing.Choosing;
 import org.hearthway.choosing.Fact;
 import org.hearthway.words.Words;
 
@@ -25,6 +26,11 @@ record Telling(Words words, Language language, Map<String, Fact> facts) {
 
     String in(Bilingual text) {
         return text.in(language);
+    }
+
+    /** Where something comes from; what has no source says so in the person's language. */
+    String source(String source) {
+        return say("choosing.source", source.equals(Choosing.NO_SOURCE) ? say("choosing.no-source") : source);
     }
 
     String day(LocalDate day) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.hearthway.base.Language;
 import org.hearthway.child.Child;
 import org.hearthway.choosing.Answer;
+import org.hearthway.choosing.Choosing;
 import org.hearthway.choosing.Fact;
 import org.hearthway.choosing.Talk;
 import org.hearthway.choosing.engine.Guide;
@@ -32,8 +33,12 @@ record TeamPage(String who, String about, List<List<FactLine>> facts, List<PathC
     /** A heading when the value is empty. */
     record FactLine(String name, String value, boolean known) {}
 
-    /** One path. */
-    record PathColumn(String name, List<Marked> marked, List<Noted> change) {}
+    /**
+     * One path.
+     *
+     * @param width in percent of the page, by how much there is to say of the path and not of the child
+     */
+    record PathColumn(String name, int width, List<Marked> marked, List<Noted> change) {}
 
     /** What stands under one mark. */
     record Marked(String style, String word, List<Noted> lines) {}
@@ -49,6 +54,10 @@ record TeamPage(String who, String about, List<List<FactLine>> facts, List<PathC
 
         private static final int COLUMNS = 5;
         private static final int LETTERS = 26;
+        private static final int HUNDRED = 100;
+
+        /** Lines that every column has: its name, the words of the marks, what change is usual. */
+        private static final int HEAD = 8;
 
         private final Words words;
         private final Language language;
@@ -63,9 +72,13 @@ record TeamPage(String who, String about, List<List<FactLine>> facts, List<PathC
             var names = new LinkedHashMap<String, String>();
             groups.forEach(group -> group.facts()
                     .forEach(fact -> names.put(fact.id(), fact.name().in(language))));
-            var paths = talk.paths().stream().map(path -> column(path, names)).toList();
+            var whole = talk.paths().stream().mapToInt(Writer::length).sum();
+            var paths = talk.paths().stream()
+                    .map(path -> column(path, names, HUNDRED * length(path) / whole))
+                    .toList();
             var sources = new ArrayList<Source>();
-            letters.forEach((says, letter) -> sources.add(new Source(letter, says)));
+            letters.forEach((says, letter) -> sources.add(
+                    new Source(letter, says.equals(Choosing.NO_SOURCE) ? say("paper.choosing.no-source") : says)));
             return new TeamPage(
                     child.fullName(),
                     say(
@@ -113,7 +126,12 @@ record TeamPage(String who, String about, List<List<FactLine>> facts, List<PathC
             return columns;
         }
 
-        private PathColumn column(Talk.OnPath path, Map<String, String> names) {
+        /** How much there is to say of a path at most, in lines. */
+        private static int length(Talk.OnPath path) {
+            return HEAD + path.guide().criteria().size() + path.guide().points().size();
+        }
+
+        private PathColumn column(Talk.OnPath path, Map<String, String> names, int width) {
             var marked = new ArrayList<Marked>();
             for (var mark : Mark.values()) {
                 var lines = new ArrayList<Noted>();
@@ -129,7 +147,7 @@ record TeamPage(String who, String about, List<List<FactLine>> facts, List<PathC
                     marked.add(new Marked("cg-" + mark, say("paper.choosing.mark." + mark), List.copyOf(lines)));
                 }
             }
-            return new PathColumn(path.guide().name().in(language), marked, change(path, names));
+            return new PathColumn(path.guide().name().in(language), width, marked, change(path, names));
         }
 
         private String says(Line line, Map<String, String> names) {
