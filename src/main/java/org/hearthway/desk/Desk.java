@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
@@ -15,6 +16,8 @@ import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Standings;
 import org.hearthway.child.Status;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.equipment.Fittings;
+import org.hearthway.equipment.Fittings.Fitting;
 import org.hearthway.path.Plans;
 import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
@@ -25,7 +28,7 @@ import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Reads what the desk shows out of the features: messages, visits, plans, pumps. */
+/** Reads what the desk shows out of the features: messages, visits, plans, pumps, casts and equipment. */
 @Service
 public class Desk {
 
@@ -42,6 +45,7 @@ public class Desk {
     private final Plans plans;
     private final Pumps pumps;
     private final Surveillance surveillance;
+    private final Fittings fittings;
     private final ChildRegister children;
     private final Standings standings;
     private final Gate gate;
@@ -55,6 +59,7 @@ public class Desk {
             Plans plans,
             Pumps pumps,
             Surveillance surveillance,
+            Fittings fittings,
             ChildRegister children,
             Standings standings,
             Gate gate,
@@ -66,6 +71,7 @@ public class Desk {
         this.plans = plans;
         this.pumps = pumps;
         this.surveillance = surveillance;
+        this.fittings = fittings;
         this.children = children;
         this.standings = standings;
         this.gate = gate;
@@ -95,6 +101,7 @@ public class Desk {
         var gaps = new Gaps(today, content.aheadDays(), content.refillKind(), content.refillWindowDays());
         var refills = pumps.refillDates(viewer);
         var checks = surveillance.all(viewer);
+        var fit = fittings.all(viewer);
         var all = plans.all(viewer);
         var open = new ArrayList<Composer.Gap>();
         for (var child : children.all(viewer)) {
@@ -104,7 +111,13 @@ public class Desk {
             var plan = Optional.ofNullable(all.get(child.id()));
             var refill = Optional.ofNullable(refills.get(child.id()));
             var asks = notActive.getOrDefault(child.id(), Status.ACTIVE).asksTheFamily();
-            var due = due(asks ? checks.getOrDefault(child.id(), List.of()) : List.of(), today);
+            var due = asks
+                    ? Stream.concat(
+                                    due(checks.getOrDefault(child.id(), List.of()), today),
+                                    fit.getOrDefault(child.id(), List.of()).stream()
+                                            .map(this::fitting))
+                            .toList()
+                    : List.<Gaps.Check>of();
             gaps.of(child.id(), plan, refill, due, ofChild(viewer, child.id(), booked))
                     .forEach(open::add);
         }
@@ -119,7 +132,7 @@ public class Desk {
     }
 
     /** The next check of each; one that long should have been recorded asks for a record before it asks for a visit. */
-    private List<Gaps.Check> due(List<Surveillance.Outlook> outlooks, LocalDate today) {
+    private Stream<Gaps.Check> due(List<Surveillance.Outlook> outlooks, LocalDate today) {
         return outlooks.stream()
                 .flatMap(outlook -> outlook.next().stream()
                         .map(Due::by)
@@ -128,8 +141,28 @@ public class Desk {
                                 Gaps.CHECK + outlook.matter().watched(),
                                 outlook.matter().visitKind(),
                                 by,
-                                content.checkWindowDays())))
-                .toList();
+                                content.checkWindowDays())));
+    }
+
+    /** A visit that took place answers for it, so that nothing is asked for while its record is written. */
+    private Gaps.Check fitting(Fitting fitting) {
+        var rules = content.fittings();
+        return switch (fitting.reason()) {
+            case CAST ->
+                new Gaps.Check(
+                        "cast/" + fitting.thing(),
+                        rules.castKind(),
+                        fitting.day(),
+                        rules.castWindowDays(),
+                        Optional.of(fitting.day().minusDays(rules.castWindowDays())));
+            case MEND ->
+                new Gaps.Check(
+                        "mend/" + fitting.thing(),
+                        rules.mendKind(),
+                        fitting.day().plusDays(rules.mendWithinDays()),
+                        rules.mendWindowDays(),
+                        Optional.of(fitting.day().plusDays(1)));
+        };
     }
 
     /** Who does not see a child's messages cannot be told that nobody was asked. */

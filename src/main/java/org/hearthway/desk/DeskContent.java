@@ -14,6 +14,22 @@ class DeskContent implements ContentKind {
     private int refillWindowDays;
     private int checkWindowDays;
     private String refillKind = "";
+    private FittingRules fittings = new FittingRules("", 0, "", 0, 0);
+
+    /**
+     * How the desk asks for visits for casts and equipment.
+     *
+     * @param castKind the kind of visit at which a cast is changed or comes off
+     * @param castWindowDays days before and after the planned day in which such a visit keeps it
+     * @param mendKind the kind of visit at which what does not fit is put right
+     * @param mendWithinDays days after it was seen not to fit by which it should be
+     * @param mendWindowDays days before and after that day in which such a visit keeps it
+     */
+    record FittingRules(String castKind, int castWindowDays, String mendKind, int mendWithinDays, int mendWindowDays) {}
+
+    FittingRules fittings() {
+        return fittings;
+    }
 
     int aheadDays() {
         return aheadDays;
@@ -57,5 +73,15 @@ class DeskContent implements ContentKind {
         var check = file.block("check");
         checkWindowDays = check.integer("window-days", 1, 90);
         check.done();
+        var cast = file.block("cast");
+        var mend = file.block("mend");
+        fittings = new FittingRules(
+                cast.text("visit"),
+                cast.integer("window-days", 0, 30),
+                mend.text("visit"),
+                mend.integer("within-days", 1, 90),
+                mend.integer("window-days", 0, 90));
+        cast.done();
+        mend.done();
     }
 }

@@ -23,12 +23,20 @@ import org.hearthway.visit.Visit;
 record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowDays) {
 
     /**
-     * A check of hips or spine that is due.
+     * A visit that something is due for: a check of hips or spine, a cast, equipment that does not fit.
      *
      * @param by the day by which it should be done
      * @param windowDays days before and after it in which a visit keeps it
+     * @param keptFrom the first day on which a visit keeps it, booked or past; empty where only a record of what was
+     *     done does, and where the plan's own wish for such a visit answers for it, too
      */
-    record Check(String purpose, String kind, LocalDate by, int windowDays) {}
+    record Check(String purpose, String kind, LocalDate by, int windowDays, Optional<LocalDate> keptFrom) {
+
+        /** One that a record alone takes off. */
+        Check(String purpose, String kind, LocalDate by, int windowDays) {
+            this(purpose, kind, by, windowDays, Optional.empty());
+        }
+    }
 
     private static final int NEED_PARTS = 3;
 
@@ -41,10 +49,9 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
     Stream<Gap> of(
             ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Check> checks, List<Visit> visits) {
         var asked = of(child, plan, refillBy, visits).toList();
-        // the plan's own wish for such a visit answers for the check, too
         var due = checks.stream()
-                .filter(check ->
-                        asked.stream().noneMatch(gap -> gap.wanted().kind().equals(check.kind())))
+                .filter(check -> check.keptFrom().isPresent()
+                        || asked.stream().noneMatch(gap -> gap.wanted().kind().equals(check.kind())))
                 .flatMap(check -> check(child, check, visits));
         return Stream.concat(asked.stream(), due)
                 .filter(gap -> !gap.wanted().from().isAfter(today.plusDays(aheadDays)));
@@ -56,13 +63,26 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
         var booked = visits.stream()
                 .filter(visit -> visit.state() == Visit.State.BOOKED
                         && visit.kind().id().equals(check.kind())
-                        && !visit.start().toLocalDate().isBefore(today))
+                        && !visit.start().toLocalDate().isBefore(today)
+                        && check.keptFrom()
+                                .filter(visit.start().toLocalDate()::isBefore)
+                                .isEmpty())
                 .toList();
-        if (booked.stream().anyMatch(visit -> !visit.start().toLocalDate().isAfter(last))) {
+        if (booked.stream().anyMatch(visit -> !visit.start().toLocalDate().isAfter(last))
+                || check.keptFrom()
+                        .filter(from -> tookPlace(check.kind(), from, visits))
+                        .isPresent()) {
             return Stream.empty();
         }
         var wanted = new Wanted(check.purpose(), check.kind(), check.by().minusDays(check.windowDays()), check.by());
         return Stream.of(new Gap(child, wanted, booked.stream().findFirst()));
+    }
+
+    private static boolean tookPlace(String kind, LocalDate from, List<Visit> visits) {
+        return visits.stream()
+                .anyMatch(visit -> visit.state() == Visit.State.ATTENDED
+                        && visit.kind().id().equals(kind)
+                        && !visit.start().toLocalDate().isBefore(from));
     }
 
     Stream<Gap> of(ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Visit> visits) {

@@ -2,6 +2,8 @@ package org.hearthway.equipment;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -44,6 +46,24 @@ public record Item(UUID id, Kind kind, Data data, long version) {
             List<Look> looks) {
         public Data {
             looks = List.copyOf(looks);
+        }
+
+        /** The day since which it is known not to fit or to harm the skin; empty when the last look of each found it well. */
+        public Optional<LocalDate> mendSince() {
+            return back.isPresent()
+                    ? Optional.empty()
+                    : Arrays.stream(What.values())
+                            .flatMap(what -> last(what).stream())
+                            .filter(look -> look.outcome() != Outcome.FITS)
+                            .map(Look::day)
+                            .min(Comparator.naturalOrder());
+        }
+
+        /** Of several looks of one day the one entered last counts. */
+        private Optional<Look> last(What what) {
+            return looks.stream()
+                    .filter(look -> look.what() == what)
+                    .reduce((one, other) -> other.day().isBefore(one.day()) ? one : other);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 
@@ -88,8 +89,8 @@ public interface Signs {
         }
     }
 
-    /** Who of the team read it and when. */
-    record Read(String by, Instant at) {}
+    /** Who of the team read it, by account and name, and when. */
+    record Read(AccountId account, String by, Instant at) {}
 
     /**
      * Keeps a report; the same key twice counts once.

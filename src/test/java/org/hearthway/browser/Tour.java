@@ -41,6 +41,11 @@ final class Tour {
             this.child = child;
         }
 
+        /** Whether nobody before has the same role: what is for others depends on the role alone. */
+        boolean isFirstOfTheRole() {
+            return this != PARENT_OF_TWO && this != VIEW_ONLY && this != TWO_HOMES;
+        }
+
         boolean isFamily() {
             return mail.endsWith("@family.example") || this == HELPER;
         }

@@ -111,6 +111,37 @@ class GapsTests {
         assertThat(due(by, check(28, State.BOOKED))).isEmpty();
     }
 
+    private static List<Gap> cast(LocalDate day, Visit... visits) {
+        var check = new Gaps.Check("cast/x", "check", day, 3, Optional.of(day.minusDays(3)));
+        return new Gaps(TODAY, 60, "refill", 7)
+                .of(
+                        CHILD,
+                        Optional.of(plan(Plan.State.NOW, window("a", 40, 50))),
+                        Optional.empty(),
+                        List.of(check),
+                        List.of(visits))
+                .filter(gap -> gap.wanted().purpose().startsWith("cast/"))
+                .toList();
+    }
+
+    @Test
+    void aCastIsToBeChangedAtAVisitOfItsOwn() {
+        var day = TODAY.plusDays(5);
+        assertThat(cast(day)).singleElement().satisfies(gap -> {
+            assertThat(gap.wanted().from()).isEqualTo(day.minusDays(3));
+            assertThat(gap.wanted().until()).isEqualTo(day);
+            assertThat(gap.wanted().isToBeConfirmed()).isFalse();
+        });
+        assertThat(cast(day, check(8, State.BOOKED))).isEmpty();
+        assertThat(cast(day, check(9, State.BOOKED))).as("too late").hasSize(1);
+        assertThat(cast(TODAY.minusDays(1), check(-2, State.ATTENDED)))
+                .as("it took place; its record is to come")
+                .isEmpty();
+        assertThat(cast(TODAY.minusDays(1), check(-8, State.ATTENDED)))
+                .as("that was the one before")
+                .hasSize(1);
+    }
+
     @Test
     void oneVisitIsNotAskedForTwice() {
         assertThat(due(Optional.of(plan(Plan.State.NOW, window("a", 5, 9))), TODAY.plusDays(6)))

@@ -15,16 +15,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.NewAccount;
 import org.hearthway.audit.AuditTrail;
@@ -58,6 +62,8 @@ import org.hearthway.testing.SettableClock;
 import org.hearthway.testing.WebTest;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
 
@@ -274,48 +280,46 @@ class EmergencySheetTests {
                 .isInstanceOf(NotAvailable.class);
     }
 
-    /** The longest plans, both devices, a name in another alphabet: still one page, every letter embedded. */
-    @Test
-    void thePaperIsOnePageWithEveryLetterInIt() throws Exception {
+    private static final String PROSE = "Give baclofen by mouth as the chart says, watch the heart. ";
+    /** Points of the name when the letters are of the usual size. */
+    private static final float USUAL_HEADING = 22f;
+
+    private static final int MOST_LINES = 13;
+
+    static Stream<String> longestPlans() {
+        return Stream.of(
+                PROSE.repeat(16).substring(0, 700),
+                "Give baclofen by mouth, then watch heart.\n".repeat(MOST_LINES).strip(),
+                "Call.\n".repeat(MOST_LINES).strip(),
+                // letters as wide as they come, at the edge of what a line is taken to hold
+                ("W".repeat(23) + "\n").repeat(MOST_LINES).strip());
+    }
+
+    /** Both plans as long as they may be, both devices, a name in another alphabet: one page in letters of the usual size. */
+    @ParameterizedTest
+    @MethodSource("longestPlans")
+    void thePaperIsOnePageWithEveryLetterInIt(String plan) throws Exception {
         acceptWarnings();
-        var data = new ChildData(
-                new Names("Łucja", "Łucja Élodie", "Жукова", "Núñez"),
-                LocalDate.of(2019, 5, 4),
-                Optional.empty(),
-                Optional.of(3),
-                2,
-                new Allergies(true, List.of("latex (hives)")),
-                "Polish");
-        var child = register.enter(administrator, data);
-        var in = PRINTED.minusYears(2);
-        devices.enter(
-                nurse,
-                child,
-                Device.Kind.PUMP,
-                List.of(
-                        new Device.Part(What.RESERVOIR, "PX-4471", in, Optional.empty()),
-                        new Device.Part(What.CATHETER, "C-20", in, Optional.empty())));
-        devices.enter(
-                nurse,
-                child,
-                Device.Kind.STIMULATOR,
-                List.of(
-                        new Device.Part(What.GENERATOR, "G1", in, Optional.empty()),
-                        new Device.Part(What.LEAD, "L1", in, Optional.empty()),
-                        new Device.Part(What.LEAD, "L2", in, Optional.empty())));
-        settings.enter(nurse, child, typed(), 0);
-        settings.confirm(physician, child, typed(), 1);
-        var words = "Give baclofen by mouth as the chart says, watch the heart. "
-                .repeat(16)
-                .substring(0, 699);
-        sheets.sign(physician, child, new PlanData("555-0177", "Tip at T6", words, words), 0);
+        var child = withBothDevices(
+                new ChildData(
+                        new Names("Łucja", "Łucja Élodie", "Жукова", "Núñez"),
+                        LocalDate.of(2019, 5, 4),
+                        Optional.empty(),
+                        Optional.of(3),
+                        2,
+                        new Allergies(true, List.of("latex (hives)", "penicillin (rash)", "adhesive tape")),
+                        "Polish"),
+                3);
+        sheets.sign(physician, child, new PlanData("555-0177", "Tip at T6", plan, plan), 0);
         var path = sheets.open(nurse, child).path();
         for (var language : List.of("en", "es")) {
             var bytes = paper(path, language);
             Files.createDirectories(Path.of("target/papers"));
-            Files.write(Path.of("target/papers/emergency-" + language + ".pdf"), bytes);
+            Files.write(
+                    Path.of("target/papers/emergency-" + plan.charAt(0) + plan.length() + language + ".pdf"), bytes);
             try (var document = Loader.loadPDF(bytes)) {
                 assertThat(document.getNumberOfPages()).isEqualTo(1);
+                assertThat(lettersOf(document)).as("points").contains(USUAL_HEADING);
                 assertThat(text(document)).contains("Łucja Жукова Núñez", "555-0177", "PX-4471", "500 mcg/mL");
                 assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo(language);
                 for (var page : document.getPages()) {
@@ -328,6 +332,103 @@ class EmergencySheetTests {
         }
     }
 
+    /** Everything that can be typed of a child and of two devices, as long as it may be: smaller letters, one page. */
+    @Test
+    void theLongestSheetThatCanBeTypedIsOnePage() throws Exception {
+        acceptWarnings();
+        var allergies = Stream.generate(() -> "adhesive tape, ".repeat(14).substring(0, 200))
+                .limit(20)
+                .toList();
+        var child = withBothDevices(
+                new ChildData(
+                        new Names(
+                                "Maximiliana ".repeat(6).strip(),
+                                "Wilhelmina ".repeat(7).strip(),
+                                "Brandenburg".repeat(10),
+                                "Núñez".repeat(24)),
+                        LocalDate.of(2019, 5, 4),
+                        Optional.empty(),
+                        Optional.of(3),
+                        2,
+                        new Allergies(true, allergies),
+                        "P".repeat(60)),
+                12);
+        var plan = PROSE.repeat(16).substring(0, 700);
+        sheets.sign(physician, child, new PlanData("5".repeat(60), "Tip at T6 ".repeat(20), plan, plan), 0);
+        var path = sheets.open(nurse, child).path();
+        for (var language : List.of("en", "es")) {
+            try (var document = Loader.loadPDF(paper(path, language))) {
+                assertThat(document.getNumberOfPages()).isEqualTo(1);
+                assertThat(text(document)).contains("Dr. Ames");
+            }
+        }
+    }
+
+    private static Set<Float> lettersOf(PDDocument document) throws IOException {
+        var sizes = new HashSet<Float>();
+        var stripper = new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition text) {
+                sizes.add(Math.round(text.getFontSizeInPt() * 10) / 10f);
+            }
+        };
+        stripper.getText(document);
+        return sizes;
+    }
+
+    private ChildId withBothDevices(ChildData data, int parts) {
+        var child = register.enter(administrator, data);
+        devices.enter(nurse, child, Device.Kind.PUMP, parts(parts, "PX-4471", What.RESERVOIR, What.CATHETER));
+        devices.enter(nurse, child, Device.Kind.STIMULATOR, parts(parts, "G1", What.GENERATOR, What.LEAD));
+        settings.enter(nurse, child, typed(), 0);
+        settings.confirm(physician, child, typed(), 1);
+        return child;
+    }
+
+    private static List<Device.Part> parts(int count, String serial, What first, What others) {
+        var in = PRINTED.minusYears(2);
+        return IntStream.range(0, count)
+                .mapToObj(n -> n == 0
+                        ? new Device.Part(first, serial, in, Optional.empty())
+                        : new Device.Part(others, "L" + n + "-".repeat(count), in, Optional.empty()))
+                .toList();
+    }
+
+    @Test
+    void aPlanOfMoreLinesThanTheSheetHoldsIsRefusedWithTheBound() {
+        var child = withPump();
+        var lines = "Call.\n".repeat(MOST_LINES + 1).strip();
+        assertThatThrownBy(() -> sheets.sign(physician, child, new PlanData("555-0177", "", lines, "Call."), 0))
+                .isInstanceOfSatisfying(
+                        Invalid.class,
+                        invalid -> assertThat(invalid.problems())
+                                .containsExactly(Problem.at(
+                                        "withdrawal", "paper.problem.plan.lines", MOST_LINES, MOST_LINES + 1)));
+    }
+
+    @Test
+    void afterManyPapersThePageStillOpensAndSaysWhenTheNextOneIsMade() throws Exception {
+        var child = withPump();
+        var path = sheets.open(nurse, child).path();
+        var second = sheets.open(nurse, child).path();
+        var others = sheets.open(physician, child).path();
+        for (int made = 0; made < 15; made++) {
+            paper(path, "en");
+            paper(second, "en");
+        }
+        web.perform(get(second + "/sheet.pdf").param("lang", "en"))
+                .andExpect(status().isSeeOther())
+                .andExpect(header().string("Location", second + "?lang=en"));
+        assertThat(page(path))
+                .contains("PX-4471", "can be made from 10:11", "555-0121")
+                .doesNotContain("Open as PDF");
+        paper(others, "en");
+
+        clock.advance(Duration.ofMinutes(10));
+        assertThat(page(path)).contains("Open as PDF");
+        paper(path, "en");
+    }
+
     private static List<COSName> names(PDResources resources) {
         return StreamSupport.stream(resources.getFontNames().spliterator(), false)
                 .collect(Collectors.toList());
@@ -338,6 +439,7 @@ class EmergencySheetTests {
         var child = withPump();
         var number = 0L;
         for (var hostile : HostileStrings.all().toList()) {
+            clock.advance(Duration.ofMinutes(1));
             var shortened = hostile.length() > 200 ? hostile.substring(0, 200) : hostile;
             sheets.sign(physician, child, new PlanData("555-0177", shortened, shortened + ".", ""), number++);
             var path = sheets.open(nurse, child).path();

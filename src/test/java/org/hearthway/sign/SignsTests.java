@@ -227,7 +227,8 @@ class SignsTests {
         assertThat(signs.of(parent, child))
                 .singleElement()
                 .extracting(Signs.Report::read, InstanceOfAssertFactories.optional(Signs.Read.class))
-                .contains(new Signs.Read("Ada Okoro", HearthwayTest.START.plus(Duration.ofMinutes(12))));
+                .contains(
+                        new Signs.Read(nurse.account(), "Ada Okoro", HearthwayTest.START.plus(Duration.ofMinutes(12))));
         assertThat(events.stream(ReportRead.class)).hasSize(1);
     }
 

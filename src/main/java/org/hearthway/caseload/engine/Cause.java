@@ -11,9 +11,9 @@ import java.util.Optional;
  * @param key tells it from the child's other causes; at most one open item has it
  * @param dueDay the day by which somebody should have looked
  * @param dueAt the moment, where hours count
- * @param day the day it is about: of the report, of the painful exercise, of the visit missed last, the refill-by date, the first day without log
+ * @param day the day it is about: of the report, of the painful exercise, of the visit missed last, the refill-by date, the first day without log, of what waits for its second check
  * @param count pain 0 to 10, days without a log, visits missed, or 0
- * @param subject identifier of the report, of the exercise or of the kind of visit, or empty
+ * @param subject identifier of the report, of the exercise, of the kind of visit or of what waits for its second check, or empty
  * @param urgency of a report
  */
 public record Cause(

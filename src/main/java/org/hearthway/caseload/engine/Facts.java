@@ -17,6 +17,7 @@ import org.hearthway.base.AccountId;
  * @param criticalVisits visits that must not be missed and of which it was noted whether the child came, in any order
  * @param tasks tasks that have not ended and are not set aside, in any order
  * @param checks checks of hips and spine that are due next, in any order
+ * @param unconfirmed doses that a second person has not typed again yet, in any order
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
 public record Facts(
@@ -27,6 +28,7 @@ public record Facts(
         List<CriticalVisit> criticalVisits,
         List<OpenTask> tasks,
         List<Check> checks,
+        List<Unconfirmed> unconfirmed,
         Optional<LocalDate> silenceAnsweredOn) {
 
     public Facts {
@@ -36,9 +38,10 @@ public record Facts(
         criticalVisits = List.copyOf(criticalVisits);
         tasks = List.copyOf(tasks);
         checks = List.copyOf(checks);
+        unconfirmed = List.copyOf(unconfirmed);
     }
 
-    /** Of a child of whom no check is due. */
+    /** Of a child of whom no check is due and no dose in doubt. */
     public Facts(
             List<Report> reports,
             List<Pain> pains,
@@ -47,7 +50,7 @@ public record Facts(
             List<CriticalVisit> criticalVisits,
             List<OpenTask> tasks,
             Optional<LocalDate> silenceAnsweredOn) {
-        this(reports, pains, homeDays, refill, criticalVisits, tasks, List.of(), silenceAnsweredOn);
+        this(reports, pains, homeDays, refill, criticalVisits, tasks, List.of(), List.of(), silenceAnsweredOn);
     }
 
     /** Nothing known. */
@@ -55,8 +58,21 @@ public record Facts(
         return new Facts(List.of(), List.of(), List.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
     }
 
-    /** A family's report or note. */
-    public record Report(UUID key, Urgency urgency, Instant at) {}
+    /**
+     * A family's report or note.
+     *
+     * @param read who of the team read it and when, if somebody has
+     */
+    public record Report(UUID key, Urgency urgency, Instant at, Optional<Read> read) {
+
+        /** One that nobody has read. */
+        public Report(UUID key, Urgency urgency, Instant at) {
+            this(key, urgency, at, Optional.empty());
+        }
+    }
+
+    /** Who read a report, and when. */
+    public record Read(AccountId by, Instant at) {}
 
     /**
      * A pain from the home program.
@@ -104,4 +120,26 @@ public record Facts(
      * @param booked whether a visit is booked at which it is done in good time
      */
     public record Check(String watched, LocalDate by, boolean booked) {}
+
+    /**
+     * A dose, a calendar of doses or a setting that waits for its second check.
+     *
+     * @param id identifier of the medicine, or {@code setting} of a pump
+     * @param version of what waits
+     * @param at when the first person wrote it
+     */
+    public record Unconfirmed(What what, String id, long version, Instant at) {
+
+        /** What can wait for a second check. */
+        public enum What {
+            MEDICINE,
+            CALENDAR,
+            PUMP
+        }
+
+        /** Names what waits and its version. */
+        public String key() {
+            return what + "/" + id + "/" + version;
+        }
+    }
 }

@@ -12,6 +12,8 @@ public enum Gone {
     CHECK_DATE_MOVED,
     /** A fill was recorded; the refill-by date is another. */
     REFILL_DATE_MOVED,
+    /** A second person typed the same, or something newer took its place. */
+    TYPED_AGAIN,
     /** The refill-by date is no longer near. */
     NOT_NEAR,
     /** The task was done, is not needed, is set aside, or is for another day or another person. */

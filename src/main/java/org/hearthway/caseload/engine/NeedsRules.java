@@ -22,6 +22,9 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
         facts.checks().stream().flatMap(check -> check(check, today).stream()).forEach(causes::add);
+        facts.unconfirmed().stream()
+                .flatMap(waiting -> secondCheck(waiting, today).stream())
+                .forEach(causes::add);
         causes.addAll(missed(facts));
         silence(facts, today).ifPresent(causes::add);
         causes.addAll(late(facts, today));
@@ -86,6 +89,22 @@ public record NeedsRules(RuleBook book, Office office) {
                 0,
                 check.watched(),
                 Optional.empty()));
+    }
+
+    /** It waits as long as the clinic usually takes before anybody is asked to look. */
+    private Optional<Cause> secondCheck(Facts.Unconfirmed waiting, LocalDate today) {
+        var due = office.workingDay(waiting.at(), openDays(Rule.SECOND_CHECK));
+        return today.isBefore(due)
+                ? Optional.empty()
+                : Optional.of(new Cause(
+                        Rule.SECOND_CHECK,
+                        "second-check/" + waiting.key(),
+                        due,
+                        Optional.empty(),
+                        office.dayOf(waiting.at()),
+                        0,
+                        waiting.key(),
+                        Optional.empty()));
     }
 
     /** Of each kind, the visits since the child came last; one more that is missed is a new cause. */

@@ -62,6 +62,7 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
             case REFILL ->
                 facts.refill().map(refill -> whyRefill(refill, ended.day())).orElse(Gone.REFILL_DATE_MOVED);
             case TASK -> Gone.TASK_WORKED;
+            case SECOND_CHECK -> Gone.TYPED_AGAIN;
             case CHECK -> whyCheck(facts, ended);
             case SIGN, PAIN, MISSED -> throw new IllegalArgumentException("what happened does not end by itself");
         };

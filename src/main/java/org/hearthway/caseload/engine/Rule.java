@@ -10,6 +10,8 @@ public enum Rule {
     MISSED(true),
     /** The refill-by date is near and no refill visit is booked by then. */
     REFILL(false),
+    /** A dose waits for its second check. */
+    SECOND_CHECK(false),
     /** A check of hips or spine is near or past and no visit is booked for it. */
     CHECK(false),
     /** Planned home days went by without a log. */

@@ -42,6 +42,7 @@ class ChildFacts {
     private final Visits visits;
     private final Tasks tasks;
     private final Surveillance surveillance;
+    private final DosesInDoubt doses;
     private final NeedsContent content;
 
     ChildFacts(
@@ -51,6 +52,7 @@ class ChildFacts {
             Visits visits,
             Tasks tasks,
             Surveillance surveillance,
+            DosesInDoubt doses,
             NeedsContent content) {
         this.signs = signs;
         this.homeWeek = homeWeek;
@@ -58,6 +60,7 @@ class ChildFacts {
         this.visits = visits;
         this.tasks = tasks;
         this.surveillance = surveillance;
+        this.doses = doses;
         this.content = content;
     }
 
@@ -65,7 +68,11 @@ class ChildFacts {
         var lately = today.minusDays(LATELY_DAYS);
         var reports = signs.of(viewer, child).stream()
                 .filter(report -> !office.dayOf(report.at()).isBefore(lately))
-                .map(report -> new Facts.Report(report.key(), urgency(report.urgency()), report.at()))
+                .map(report -> new Facts.Report(
+                        report.key(),
+                        urgency(report.urgency()),
+                        report.at(),
+                        report.read().map(read -> new Facts.Read(read.account(), read.at()))))
                 .toList();
         var entries = homeWeek.entries(viewer, child, lately, today);
         var pains = entries.stream()
@@ -86,6 +93,7 @@ class ChildFacts {
                 criticalVisits(viewer, child),
                 openTasks(viewer, child, today),
                 checks(viewer, child, today),
+                doses.of(viewer, child),
                 silenceAnsweredOn);
     }
 

@@ -17,6 +17,7 @@ import org.hearthway.base.ChildId;
 import org.hearthway.base.Overtaken;
 import org.hearthway.caseload.Needs.Outcome;
 import org.hearthway.caseload.engine.Cause;
+import org.hearthway.caseload.engine.Facts;
 import org.hearthway.caseload.engine.Gone;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.engine.Urgency;
@@ -133,11 +134,11 @@ class NeedItems {
     }
 
     /** Adds an item; a second open one with the same cause is refused by the database. */
-    void add(ChildId child, Cause cause, Optional<AccountId> owner, Instant since) {
-        jdbc.sql(
-                        "insert into need_item (id, child, rule, cause, open_cause, fact_date, fact_count, fact_subject,"
-                                + " urgency, due_date, due_at, since, owner, aside_reason, left_words, version) values (:id, :child,"
-                                + " :rule, :cause, :open, :date, :count, :subject, :urgency, :due, :dueAt, :since, :owner, '', '', 1)")
+    void add(ChildId child, Cause cause, Optional<AccountId> owner, Optional<Facts.Read> read, Instant since) {
+        jdbc.sql("insert into need_item (id, child, rule, cause, open_cause, fact_date, fact_count, fact_subject,"
+                        + " urgency, due_date, due_at, since, owner, seen_by, seen_at, aside_reason, left_words, version)"
+                        + " values (:id, :child, :rule, :cause, :open, :date, :count, :subject, :urgency, :due, :dueAt,"
+                        + " :since, :owner, :seenBy, :seenAt, '', '', 1)")
                 .param("id", UUID.randomUUID())
                 .param("child", child.value())
                 .param("rule", cause.rule().name())
@@ -151,6 +152,8 @@ class NeedItems {
                 .param("dueAt", cause.dueAt().map(NeedItems::stored).orElse(null))
                 .param("since", stored(since))
                 .param("owner", owner.map(AccountId::value).orElse(null))
+                .param("seenBy", read.map(one -> one.by().value()).orElse(null))
+                .param("seenAt", read.map(one -> stored(one.at())).orElse(null))
                 .update();
     }
 

@@ -71,6 +71,10 @@ class NeedsContent implements ContentKind {
         checkLateDays = check.integer("visit-late-days", 0, 90);
         conduct.put(Rule.CHECK, conduct(check));
 
+        var second = file.block("second-check");
+        openDays.put(Rule.SECOND_CHECK, second.integer("open-days", 0, 10));
+        conduct.put(Rule.SECOND_CHECK, conduct(second));
+
         var missed = file.block("missed");
         var missedInARow = missed.integer("in-a-row", 2, 5);
         openDays.put(Rule.MISSED, missed.integer("open-days", 0, 5));

@@ -19,8 +19,14 @@ import org.hearthway.child.events.ChildCorrected;
 import org.hearthway.child.events.StandingChanged;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.medicine.events.MedicineChanged;
+import org.hearthway.medicine.events.MedicineConfirmed;
+import org.hearthway.medicine.events.TaperConfirmed;
+import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.program.events.SessionLogged;
+import org.hearthway.pump.events.PumpSettingConfirmed;
+import org.hearthway.pump.events.PumpSettingEntered;
 import org.hearthway.pump.events.RefillDateChanged;
 import org.hearthway.sign.events.SignReported;
 import org.hearthway.surveillance.events.CheckRecorded;
@@ -87,6 +93,12 @@ class NeedsWatch {
         ProgramSaved.class,
         SignReported.class,
         RefillDateChanged.class,
+        PumpSettingEntered.class,
+        PumpSettingConfirmed.class,
+        MedicineChanged.class,
+        MedicineConfirmed.class,
+        TaperSigned.class,
+        TaperConfirmed.class,
         VisitBooked.class,
         VisitMoved.class,
         VisitCancelled.class,
@@ -136,7 +148,7 @@ class NeedsWatch {
                 .causes(known, today).stream().filter(counts).toList();
         var work = Reconciliation.of(
                 rows.stream().map(NeedItems.Row::cause).toList(), items.settled(child), causes, known);
-        work.open().forEach(cause -> open(child, cause, owner(cause, known)));
+        work.open().forEach(cause -> open(child, cause, known));
         work.refreshed()
                 .forEach(cause -> rows.stream()
                         .filter(row -> row.cause().key().equals(cause.key()))
@@ -159,10 +171,20 @@ class NeedsWatch {
                 : escalations.named(cause);
     }
 
+    /** A report may have been read while nobody watched the child: then it comes here as one that was looked at. */
+    private static Optional<Facts.Read> reader(Cause cause, Facts known) {
+        return known.reports().stream()
+                .filter(report ->
+                        cause.rule() == Rule.SIGN && report.key().toString().equals(cause.subject()))
+                .findFirst()
+                .flatMap(Facts.Report::read);
+    }
+
     /** Another transaction may open the same item at the same moment: then this one's savepoint is rolled back. */
-    private void open(ChildId child, Cause cause, Optional<AccountId> owner) {
+    private void open(ChildId child, Cause cause, Facts known) {
         try {
-            apart.executeWithoutResult(savepoint -> items.add(child, cause, owner, clock.instant()));
+            apart.executeWithoutResult(
+                    savepoint -> items.add(child, cause, owner(cause, known), reader(cause, known), clock.instant()));
         } catch (DuplicateKeyException alreadyOpen) {
             // the item is there, which is all that was wanted
         }

@@ -123,7 +123,7 @@ class StoredNeeds implements Needs {
     private static boolean isShown(NeedItems.Row row, Status status) {
         return switch (row.cause().rule()) {
             case TASK, CHECK -> status.asksTheFamily();
-            case SIGN, PAIN, MISSED, REFILL, NO_LOG -> status.isWatched();
+            case SIGN, PAIN, MISSED, REFILL, SECOND_CHECK, NO_LOG -> status.isWatched();
         };
     }
 

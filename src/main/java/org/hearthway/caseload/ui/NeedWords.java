@@ -46,6 +46,7 @@ class NeedWords {
     private final Visits visits;
     private final Tasks tasks;
     private final TaskWords taskWords;
+    private final SecondCheckWords secondChecks;
     private final ZoneId zone;
 
     NeedWords(
@@ -57,6 +58,7 @@ class NeedWords {
             Visits visits,
             Tasks tasks,
             TaskWords taskWords,
+            SecondCheckWords secondChecks,
             ClinicSettings settings) {
         this.words = words;
         this.signs = signs;
@@ -66,6 +68,7 @@ class NeedWords {
         this.visits = visits;
         this.tasks = tasks;
         this.taskWords = taskWords;
+        this.secondChecks = secondChecks;
         this.zone = settings.zone();
     }
 
@@ -78,6 +81,7 @@ class NeedWords {
             case SIGN -> report(viewer, item, today);
             case PAIN -> pain(viewer, item);
             case REFILL -> refill(viewer, item, today);
+            case SECOND_CHECK -> secondChecks.why(viewer, item);
             case CHECK -> check(language, item, today);
             case MISSED -> missed(language, item);
             case TASK -> task(viewer, item, today);

@@ -283,6 +283,10 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             case MISSED -> new NeedRow.Step(say("caseload.step.MISSED"), folder + "/family");
             case TASK -> new NeedRow.Step(say("caseload.step.TASK"), folder + "/tasks");
             case PAIN, NO_LOG -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
+            case SECOND_CHECK ->
+                new NeedRow.Step(
+                        say("caseload.step.SECOND_CHECK"),
+                        folder + (SecondCheckWords.isOfPump(item) ? "/pump" : "/medicines"));
             case CHECK -> new NeedRow.Step(say("caseload.step.CHECK"), folder + "/surveillance");
             case REFILL ->
                 gate.allows(viewer, Action.BOOK_VISIT, item.child())

@@ -53,6 +53,34 @@ class CastRows {
                 .list();
     }
 
+    /** Of each child, the series that are not over yet. */
+    Map<ChildId, List<CastSeries>> running() {
+        Map<UUID, List<CastSeries.Cast>> casts =
+                jdbc
+                        .sql("""
+                        select c.* from cast_worn c join cast_series s on s.id = c.series and s.version = c.version
+                        where s.ended_on is null and s.version = (select max(v.version) from cast_series v where v.id = s.id)
+                        order by c.series, c.cast_number
+                        """)
+                        .query((row, n) -> new CastOf(row.getObject("series", UUID.class), cast(row)))
+                        .list()
+                        .stream()
+                        .collect(Collectors.groupingBy(
+                                CastOf::series, Collectors.mapping(CastOf::cast, Collectors.toList())));
+        return jdbc
+                .sql("""
+                        select * from cast_series s where s.ended_on is null and s.version =
+                          (select max(v.version) from cast_series v where v.id = s.id)
+                          and s.child in (select id from child_present)
+                        order by s.begun_on desc, s.id
+                        """)
+                .query((row, n) -> Map.entry(new ChildId(row.getObject("child", UUID.class)), series(row, casts)))
+                .list()
+                .stream()
+                .collect(Collectors.groupingBy(
+                        Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList())));
+    }
+
     void add(ChildId child, UUID id, long version, CastSeries.Data data, Viewer by, OffsetDateTime at) {
         try {
             jdbc.sql("""

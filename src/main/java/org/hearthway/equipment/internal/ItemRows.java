@@ -56,6 +56,30 @@ class ItemRows {
                 .list();
     }
 
+    /** Of each child, what is in use and was seen not to fit at some look; a later look may have found it well again. */
+    Map<ChildId, List<Row>> notFitting() {
+        var newest = """
+                i.back_on is null and i.version = (select max(v.version) from equipment_item v where v.id = i.id)
+                  and i.child in (select id from child_present)
+                  and exists (select 1 from equipment_look x where x.item = i.id and x.version = i.version
+                    and x.outcome <> 'FITS')
+                """;
+        Map<UUID, List<Item.Look>> looks = jdbc
+                .sql("select l.* from equipment_look l join equipment_item i on i.id = l.item and i.version = l.version"
+                        + " where " + newest + " order by l.item, l.look_number")
+                .query((row, n) -> new LookOf(row.getObject("item", UUID.class), look(row)))
+                .list()
+                .stream()
+                .collect(Collectors.groupingBy(LookOf::item, Collectors.mapping(LookOf::look, Collectors.toList())));
+        return jdbc
+                .sql("select * from equipment_item i where " + newest + " order by i.given_on desc, i.id")
+                .query((row, n) -> Map.entry(new ChildId(row.getObject("child", UUID.class)), row(row, looks)))
+                .list()
+                .stream()
+                .collect(Collectors.groupingBy(
+                        Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList())));
+    }
+
     void add(ChildId child, UUID id, long version, Item.Data data, Viewer by, OffsetDateTime at) {
         try {
             jdbc.sql("""

@@ -29,19 +29,19 @@ import org.hearthway.paper.events.EmergencyPlanSigned;
 import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.PumpSettings.Setting;
 import org.hearthway.pump.Pumps;
-import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Puts the sheet together from what the features know at that moment; nothing on it is stored twice. */
 @Service
-@EnableConfigurationProperties(SheetRules.class)
 class CompiledSheets implements EmergencySheets {
 
     private static final int LINE_MOST = 60;
     private static final int CATHETER_MOST = 200;
     private static final int PLAN_MOST = 700;
+    private static final int PLAN_LINES = 13;
+    private static final int LINE_HOLDS = 54;
 
     private final ChildRegister children;
     private final Devices devices;
@@ -54,6 +54,7 @@ class CompiledSheets implements EmergencySheets {
     private final Gate gate;
     private final ClinicSettings clinic;
     private final SheetRules rules;
+    private final PaperCount papers;
     private final Clock clock;
     private final ApplicationEventPublisher events;
 
@@ -69,6 +70,7 @@ class CompiledSheets implements EmergencySheets {
             Gate gate,
             ClinicSettings clinic,
             SheetRules rules,
+            PaperCount papers,
             Clock clock,
             ApplicationEventPublisher events) {
         this.children = children;
@@ -82,6 +84,7 @@ class CompiledSheets implements EmergencySheets {
         this.gate = gate;
         this.clinic = clinic;
         this.rules = rules;
+        this.papers = papers;
         this.clock = clock;
         this.events = events;
     }
@@ -114,6 +117,7 @@ class CompiledSheets implements EmergencySheets {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
         var link = links.create(
                 Links.Purpose.EMERGENCY_SHEET, child.value(), clock.instant().plus(rules.linkLife()));
+        papers.belongs(link.id(), viewer);
         trail.looked(viewer, child, "emergency sheet link");
         return new Address(EmergencyDoor.PLACE + links.token(link.id()), link.expires());
     }
@@ -161,15 +165,26 @@ class CompiledSheets implements EmergencySheets {
         if (data.catheter().length() > CATHETER_MOST) {
             problems.add(Problem.at("catheter", "paper.problem.catheter", CATHETER_MOST));
         }
-        if (data.withdrawal().length() > PLAN_MOST) {
-            problems.add(Problem.at("withdrawal", "paper.problem.plan", PLAN_MOST));
-        }
-        if (data.storm().length() > PLAN_MOST) {
-            problems.add(Problem.at("storm", "paper.problem.plan", PLAN_MOST));
-        }
+        checkPlan("withdrawal", data.withdrawal(), problems);
+        checkPlan("storm", data.storm(), problems);
         if (data.withdrawal().isEmpty() && data.storm().isEmpty()) {
             problems.add(Problem.at("withdrawal", "paper.problem.plan.missing"));
         }
         return problems;
+    }
+
+    private static void checkPlan(String field, String plan, List<Problem> problems) {
+        if (plan.length() > PLAN_MOST) {
+            problems.add(Problem.at(field, "paper.problem.plan", PLAN_MOST));
+        } else if (linesOnPaper(plan) > PLAN_LINES) {
+            problems.add(Problem.at(field, "paper.problem.plan.lines", PLAN_LINES, linesOnPaper(plan)));
+        }
+    }
+
+    /** As they stand beside the other plan, where a line holds about half of what the page is wide. */
+    private static int linesOnPaper(String plan) {
+        return plan.lines()
+                .mapToInt(line -> Math.max(1, (line.length() + LINE_HOLDS - 1) / LINE_HOLDS))
+                .sum();
     }
 }

@@ -1,6 +1,8 @@
 package org.hearthway.paper.internal;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Map;
 import org.hearthway.access.Links;
@@ -36,6 +38,7 @@ class EmergencyDoor {
     private final Links links;
     private final EmergencySheets sheets;
     private final SheetPrinter printer;
+    private final PaperCount papers;
     private final AuditTrail trail;
     private final Words words;
     private final ClinicSettings clinic;
@@ -44,12 +47,14 @@ class EmergencyDoor {
             Links links,
             EmergencySheets sheets,
             SheetPrinter printer,
+            PaperCount papers,
             AuditTrail trail,
             Words words,
             ClinicSettings clinic) {
         this.links = links;
         this.sheets = sheets;
         this.printer = printer;
+        this.papers = papers;
         this.trail = trail;
         this.words = words;
         this.clinic = clinic;
@@ -67,9 +72,12 @@ class EmergencyDoor {
         model.addAttribute("face", face(link.get(), language, "emergency sheet"));
         model.addAttribute("clinic", clinic.name());
         model.addAttribute("paper", PLACE + token + "/sheet.pdf?lang=" + language.tag());
+        model.addAttribute("until", time(language, link.get().expires()));
         model.addAttribute(
-                "until",
-                words.time(language, link.get().expires().atZone(clinic.zone()).toLocalTime()));
+                "rests",
+                papers.restsUntil(link.get().id())
+                        .map(until -> words.say(language, "paper.often", until(language, until), clinic.urgentLine()))
+                        .orElse(""));
         return "paper/page";
     }
 
@@ -82,8 +90,14 @@ class EmergencyDoor {
                     .header(HttpHeaders.LOCATION, PLACE + "ended")
                     .build();
         }
+        if (!papers.take(link.get().id())) {
+            // back to the page, which says so and shows all that the paper would
+            return ResponseEntity.status(HttpStatus.SEE_OTHER)
+                    .header(HttpHeaders.LOCATION, PLACE + token + "?lang=" + language.tag())
+                    .build();
+        }
         var face = face(link.get(), language, "emergency sheet paper");
-        var pdf = printer.print(
+        var pdf = printer.onOnePage(
                 "paper/print", language, Map.of("face", face, "say", words.in(language), "clinic", clinic.name()));
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
@@ -94,6 +108,15 @@ class EmergencyDoor {
                                 .build()
                                 .toString())
                 .body(pdf);
+    }
+
+    private String time(Language language, Instant moment) {
+        return words.time(language, moment.atZone(clinic.zone()).toLocalTime());
+    }
+
+    /** The minute after, so that whoever waits for it does not come too early. */
+    private String until(Language language, Instant moment) {
+        return time(language, moment.plus(Duration.ofMinutes(1)));
     }
 
     private SheetFace face(Links.Link link, Language language, String place) {

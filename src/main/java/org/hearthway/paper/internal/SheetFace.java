@@ -26,6 +26,7 @@ import org.hearthway.words.Words;
  * @param signed who signed the plan and when; empty without one
  * @param device what is in the body
  * @param facts drug and dose of a pump, and what else is known of the child
+ * @param allergies across the whole page, for they can be many
  * @param made when the sheet was put together
  */
 record SheetFace(
@@ -38,6 +39,7 @@ record SheetFace(
         String signed,
         List<Line> device,
         List<Line> facts,
+        Line allergies,
         String made) {
 
     /**
@@ -68,6 +70,7 @@ record SheetFace(
                             .orElse(""),
                     device(),
                     facts(),
+                    allergies(),
                     say("paper.made", date(sheet.today()), time(sheet.made())));
         }
 
@@ -171,18 +174,18 @@ record SheetFace(
             if (!data.names().legal().equals(data.names().full())) {
                 lines.add(sure("paper.legal", data.names().legal()));
             }
-            if (!data.allergies().known().isEmpty()) {
-                lines.add(sure(
-                        "paper.allergies", words.list(language, data.allergies().known())));
-            } else {
-                lines.add(unsure(
-                        "paper.allergies",
-                        data.allergies().asked() ? "paper.allergies.none" : "paper.allergies.not-asked"));
-            }
             Optional.of(data.interpreter())
                     .filter(asked -> !asked.isEmpty())
                     .ifPresent(asked -> lines.add(sure("paper.interpreter", asked)));
             return lines;
+        }
+
+        private Line allergies() {
+            var allergies = sheet.child().data().allergies();
+            return allergies.known().isEmpty()
+                    ? unsure(
+                            "paper.allergies", allergies.asked() ? "paper.allergies.none" : "paper.allergies.not-asked")
+                    : sure("paper.allergies", words.list(language, allergies.known()));
         }
 
         private Line sure(String key, String value) {

@@ -6,9 +6,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
 import org.hearthway.base.Language;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.ITemplateEngine;
@@ -24,6 +27,9 @@ class SheetPrinter {
     private static final Pattern NOT_IN_XML =
             Pattern.compile("[^\\x09\\x0A\\x0D\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]");
 
+    /** Sizes of the letters in points: the usual one, then smaller ones for a sheet that has more to say than most. */
+    private static final List<String> LETTERS = List.of("9.1", "8.4", "7.7", "7", "6.3", "5.6", "5");
+
     private final ITemplateEngine templates;
 
     SheetPrinter(ITemplateEngine templates) {
@@ -31,12 +37,33 @@ class SheetPrinter {
     }
 
     /**
-     * Prints.
+     * Prints on one page, in letters of the usual size if they fit.
      *
-     * @param template must be well-formed XML when filled in
-     * @param model what it shows
+     * @param template must be well-formed XML when filled in, its letters in {@code ${letters}} points
+     * @param model what it shows besides
      */
-    byte[] print(String template, Language language, Map<String, Object> model) {
+    byte[] onOnePage(String template, Language language, Map<String, Object> model) {
+        var sized = new HashMap<>(model);
+        var pdf = new byte[0];
+        for (var letters : LETTERS) {
+            sized.put("letters", letters);
+            pdf = print(template, language, sized);
+            if (pages(pdf) == 1) {
+                return pdf;
+            }
+        }
+        return pdf;
+    }
+
+    private static int pages(byte[] pdf) {
+        try (var document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    private byte[] print(String template, Language language, Map<String, Object> model) {
         var filled = templates.process(template, new Context(language.locale(), model));
         var page = NOT_IN_XML.matcher(filled).replaceAll("");
         var out = new ByteArrayOutputStream();

@@ -201,7 +201,7 @@ class ReportedSigns implements Signs {
                 kept.note(),
                 name(people, kept.by()),
                 kept.at(),
-                kept.read().map(read -> new Read(name(people, read.by()), read.at())),
+                kept.read().map(read -> new Read(read.by(), name(people, read.by()), read.at())),
                 kept.teamOnly());
     }
 

@@ -133,6 +133,40 @@ class NeedsRulesTests {
     }
 
     @Nested
+    class SecondCheck {
+
+        private Facts written(String at) {
+            return Samples.unconfirmed(
+                    new Facts.Unconfirmed(Facts.Unconfirmed.What.MEDICINE, "m", 2, Instant.parse(at)));
+        }
+
+        /** Today is Thursday, March 12; the office closes at 16:30. One open day is the usual time of this book. */
+        @ParameterizedTest
+        @CsvSource({
+            "2026-03-12T13:00:00Z,0", // written this morning
+            "2026-03-11T20:31:00Z,0", // yesterday after the office closed counts from today
+            "2026-03-11T20:29:00Z,1",
+            "2026-03-02T14:00:00Z,1"
+        })
+        void needsALookOnceItWaitsLongerThanUsual(String at, int causes) {
+            assertThat(rules().causes(written(at), TODAY)).hasSize(causes);
+        }
+
+        @Test
+        void overTheWeekendNobodyIsLate() {
+            var friday = written("2026-03-13T14:00:00Z");
+            assertThat(rules().causes(friday, LocalDate.of(2026, 3, 15))).isEmpty();
+            assertThat(rules().causes(friday, LocalDate.of(2026, 3, 16)))
+                    .singleElement()
+                    .satisfies(cause -> {
+                        assertThat(cause.dueDay()).isEqualTo("2026-03-16");
+                        assertThat(cause.day()).isEqualTo("2026-03-13");
+                        assertThat(cause.key()).isEqualTo("second-check/MEDICINE/m/2");
+                    });
+        }
+    }
+
+    @Nested
     class Refill {
 
         @ParameterizedTest

@@ -35,6 +35,17 @@ class ReconciliationTests {
     }
 
     @Test
+    void aSecondCheckEndsOnceItIsTypedAgainAndANewerVersionIsAnotherOne() {
+        var at = TODAY.minusDays(5).atStartOfDay(Samples.ZONE).toInstant();
+        var pump = Facts.Unconfirmed.What.PUMP;
+        var stands = Samples.unconfirmed(new Facts.Unconfirmed(pump, "setting", 1, at));
+        assertThat(between(stands, Facts.none(), TODAY).ended()).containsValue(Gone.TYPED_AGAIN);
+        var newer = between(stands, Samples.unconfirmed(new Facts.Unconfirmed(pump, "setting", 2, at)), TODAY);
+        assertThat(newer.ended()).containsKey("second-check/PUMP/setting/1");
+        assertThat(newer.open()).extracting(Cause::key).containsExactly("second-check/PUMP/setting/2");
+    }
+
+    @Test
     void opensWhatIsNew() {
         assertThat(between(Facts.none(), SILENCE, TODAY).open()).hasSize(1);
     }

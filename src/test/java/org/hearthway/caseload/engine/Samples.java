@@ -43,7 +43,7 @@ final class Samples {
                 3,
                 Map.of(Urgency.NOW, Duration.ofMinutes(15), Urgency.URGENT, Duration.ofMinutes(60)),
                 Map.of(Urgency.HOURS, 0, Urgency.NOTE, 1),
-                Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0, Rule.MISSED, 0),
+                Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0, Rule.MISSED, 0, Rule.SECOND_CHECK, 1),
                 Map.of(
                         Rule.SIGN,
                         conduct,
@@ -58,6 +58,8 @@ final class Samples {
                         Rule.TASK,
                         conduct,
                         Rule.CHECK,
+                        conduct,
+                        Rule.SECOND_CHECK,
                         conduct));
     }
 
@@ -102,6 +104,20 @@ final class Samples {
                 List.of(),
                 List.of(),
                 List.of(new Facts.Check("HIPS", by, booked)),
+                List.of(),
+                Optional.empty());
+    }
+
+    static Facts unconfirmed(Facts.Unconfirmed... waiting) {
+        return new Facts(
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(waiting),
                 Optional.empty());
     }
 

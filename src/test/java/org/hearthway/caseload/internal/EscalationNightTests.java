@@ -6,10 +6,13 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.OnCall;
 import org.hearthway.access.Passwords;
@@ -19,8 +22,10 @@ import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.Needs;
 import org.hearthway.caseload.Needs.Outcome;
+import org.hearthway.caseload.engine.Rule;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
+import org.hearthway.child.Standing;
 import org.hearthway.child.Standings;
 import org.hearthway.child.Status;
 import org.hearthway.sign.Sign;
@@ -280,6 +285,55 @@ class EscalationNightTests {
         assertThat(told())
                 .as("the next is told in the moment it is taken back")
                 .containsExactly("Ana Night " + reported, "Ben Night " + reported.plusSeconds(4_000));
+    }
+
+    /** The whole way: reported and read while nobody watched the child, who then comes back. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Status.class,
+            names = {"MOVED", "LEFT"})
+    void aReportReadWhileNobodyWatchedGoesToNobodyWhenTheChildComesBack(Status status) {
+        var reported = at("2026-03-14T02:00:00");
+        clock.set(reported.minusSeconds(3_600));
+        var to = status.needsReceivingService()
+                ? Optional.of(new Standing.Handover("Harbour Clinic", Optional.empty()))
+                : Optional.<Standing.Handover>empty();
+        standings.say(ana, child, new Standings.Saying(status, "told by telephone", to), 0);
+        var key = report(reported, Sign.Urgency.NOW);
+        var unread = report(reported.plusSeconds(60), Sign.Urgency.URGENT);
+        nightUntil(reported.plusSeconds(600));
+        assertThat(open()).isEmpty();
+
+        clock.set(reported.plusSeconds(700));
+        signs.read(ben, child, key);
+        assertThat(familySees(key)).map(Signs.Read::by).contains("Ben Night");
+        nightUntil(reported.plusSeconds(1_000));
+        assertThat(mails("PLANNED")).isEmpty();
+
+        standings.takeBack(ana, child, "the family stays with us", 1);
+        nightUntil(reported.plusSeconds(2_000));
+        var items = needs.open(ana).stream()
+                .filter(item -> item.child().equals(child))
+                .collect(Collectors.toMap(item -> item.cause().subject(), Function.identity()));
+        var read = Objects.requireNonNull(items.get(key.toString()));
+        assertThat(read.seen()).hasValueSatisfying(seen -> {
+            assertThat(seen.by().name()).isEqualTo("Ben Night");
+            assertThat(seen.at()).isEqualTo(reported.plusSeconds(700));
+        });
+        assertThat(read.handed().orElseThrow().told()).as("was read").isEmpty();
+        assertThat(read.handed().orElseThrow().waits()).isFalse();
+        var other = Objects.requireNonNull(items.get(unread.toString()));
+        assertThat(other.handed().orElseThrow().told())
+                .as("nobody has read this one")
+                .extracting(turn -> turn.with().name())
+                .containsExactly("Ana Night", "Ben Night");
+        assertThat(mails("PLANNED")).hasSize(2);
+
+        needs.close(ben, read.id(), Outcome.SPOKE, "spoke with the mother", read.version());
+        needs.close(ben, other.id(), Outcome.SPOKE, "spoke with the mother", other.version());
+        nightUntil(reported.plusSeconds(3_000));
+        assertThat(needs.open(ana))
+                .noneMatch(item -> item.child().equals(child) && item.cause().rule() == Rule.SIGN);
     }
 
     @Test

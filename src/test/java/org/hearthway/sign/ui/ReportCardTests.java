@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Language;
@@ -75,7 +76,7 @@ class ReportCardTests {
 
     @Test
     void saysWhoReadItAndAsksNoMore() {
-        var read = new Read("Ada Okoro", NOON.plusSeconds(600));
+        var read = new Read(AccountId.random(), "Ada Okoro", NOON.plusSeconds(600));
         var card = new ReportCard(WORDS, report("hello", "Iris Halloway", Optional.of(read)), Optional.of(key -> {}));
         assertThat(card.getElement().getTextRecursively())
                 .contains("Note to the team", "Read by Ada Okoro, Thu, Mar 12, 12:10 PM")

@@ -1,0 +1,42 @@
+package org.hearthway.caseload.internal;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+import org.hearthway.caseload.engine.Facts.Unconfirmed;
+import org.hearthway.caseload.engine.Facts.Unconfirmed.What;
+import org.hearthway.medicine.Medicines;
+import org.hearthway.medicine.Tapers;
+import org.hearthway.pump.PumpSettings;
+import org.springframework.stereotype.Component;
+
+/** What of a child waits for its second check: medicines, calendars that still hold, the setting of the pump. */
+@Component
+class DosesInDoubt {
+
+    private static final String PUMP = "setting";
+
+    private final Medicines medicines;
+    private final Tapers tapers;
+    private final PumpSettings settings;
+
+    DosesInDoubt(Medicines medicines, Tapers tapers, PumpSettings settings) {
+        this.medicines = medicines;
+        this.tapers = tapers;
+        this.settings = settings;
+    }
+
+    List<Unconfirmed> of(Viewer viewer, ChildId child) {
+        var lines = medicines.current(viewer, child).stream()
+                .filter(line -> line.check().isEmpty())
+                .map(line -> new Unconfirmed(What.MEDICINE, line.id().toString(), line.version(), line.at()));
+        var calendars = tapers.current(viewer, child).values().stream()
+                .filter(taper -> taper.check().isEmpty() && taper.holds())
+                .map(taper -> new Unconfirmed(What.CALENDAR, taper.medicine().toString(), taper.number(), taper.at()));
+        var setting = settings.current(viewer, child).stream()
+                .filter(one -> one.check().isEmpty())
+                .map(one -> new Unconfirmed(What.PUMP, PUMP, one.number(), one.at()));
+        return Stream.of(lines, calendars, setting).flatMap(all -> all).toList();
+    }
+}
