@@ -2,8 +2,10 @@ package org.hearthway.paper.internal;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BiFunction;
 import org.hearthway.access.SignedIn;
 import org.hearthway.audit.AuditTrail;
@@ -31,6 +33,10 @@ import org.springframework.web.bind.annotation.PathVariable;
 class ChoosingDoor {
 
     private static final String PLACE = "/staff/child/{child}/choosing/";
+
+    /** Sizes of the letters in points; a family reads large ones. */
+    private static final Map<String, List<String>> LETTERS =
+            Map.of("team", List.of("7.4", "7", "6.6", "6.2"), "family", List.of("10.4", "9.8", "9.2", "8.7"));
 
     private final Choosing choosing;
     private final ChildRegister children;
@@ -95,7 +101,8 @@ class ChoosingDoor {
                                     .filename("choosing-" + page + ".pdf")
                                     .build()
                                     .toString())
-                    .body(printer.print("paper/choosing-" + page, language, model));
+                    .body(printer.onOnePage(
+                            "paper/choosing-" + page, language, model, Objects.requireNonNull(LETTERS.get(page))));
         } catch (NotAvailable notAvailable) {
             return ResponseEntity.notFound().build();
         }
