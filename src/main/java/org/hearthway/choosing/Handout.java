@@ -32,7 +32,8 @@ public record Handout(List<Section> paths) {
      * @param lines what speaks for it, against it, and is to be talked about for this child
      * @param missing what is not known yet of this child
      * @param unnamed whether something is not known yet that the clinic has no accepted words for
-     * @param change what change is usual, and for whom it is otherwise; empty while that cannot be said of this child
+     * @param usual what change is usual, and for whom it is otherwise; empty when that cannot be said of this child
+     * @param otherwise what is said in its place when it is known not to hold
      */
     public record Body(
             Bilingual what,
@@ -40,12 +41,13 @@ public record Handout(List<Section> paths) {
             List<Said> lines,
             List<Bilingual> missing,
             boolean unnamed,
-            List<Bilingual> change) {
+            List<Bilingual> usual,
+            Optional<Bilingual> otherwise) {
 
         public Body {
             lines = List.copyOf(lines);
             missing = List.copyOf(missing);
-            change = List.copyOf(change);
+            usual = List.copyOf(usual);
         }
     }
 

@@ -13,7 +13,6 @@ import org.hearthway.child.Names;
 import org.hearthway.choosing.Choosing;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.ResourceLock;
-import org.openqa.selenium.Keys;
 
 /** A physician lays facts on the table, sees what they say, writes down what was decided, and the path has begun. */
 @ResourceLock(RunningClinic.SHARED)
@@ -45,7 +44,7 @@ class ChoosingIT {
             desk.pressAt("#fact-walking").press("Walks with a walker").see("Walks at least with a device.");
             desk.seeNoMore("Walking and device: not known.").see("Not saved yet");
             desk.run("document.querySelector('#fact-tone').focus()");
-            desk.pressKeys(Keys.SPACE, Keys.ARROW_DOWN, Keys.ENTER).see("Spasticity alone.");
+            desk.pressKeys("s").see("Spasticity alone.");
             assertThat(clinic.part(Choosing.class).talk(SETUP, child).version()).isZero();
             desk.press("Save the facts").see("Saved.").see("Dr. Amara Nwosu");
             assertThat(clinic.part(Choosing.class).talk(SETUP, child).answers()).containsOnlyKeys("walking", "tone");

@@ -277,7 +277,7 @@ class ChoosingPagesTests {
                         + body.missing().stream()
                                 .mapToInt(name -> name.in(language).length())
                                 .sum()
-                        + body.change().stream()
+                        + body.usual().stream()
                                 .mapToInt(each -> each.in(language).length())
                                 .sum())
                 .sum();

@@ -64,6 +64,7 @@ class HandoutWriter {
     private static Body body(Guide guide, Known known, Map<String, Bilingual> names) {
         var lines = guide.read(known);
         var missing = missing(guide, lines);
+        var change = guide.change().shown().in(known);
         return new Body(
                 guide.family().what(),
                 guide.family().asks(),
@@ -74,7 +75,12 @@ class HandoutWriter {
                         .distinct()
                         .toList(),
                 !names.keySet().containsAll(missing),
-                change(guide.change(), known));
+                change == Truth.YES
+                        ? List.of(
+                                guide.change().says().family(),
+                                guide.change().beside().family())
+                        : List.of(),
+                change == Truth.NO ? Optional.of(guide.change().otherwise().family()) : Optional.empty());
     }
 
     private static Optional<Said> said(Line line) {
@@ -92,15 +98,5 @@ class HandoutWriter {
             }
         }
         return missing;
-    }
-
-    private static List<Bilingual> change(Guide.Change change, Known known) {
-        var shown = change.shown().in(known);
-        if (shown == Truth.UNKNOWN) {
-            return List.of();
-        }
-        return shown == Truth.YES
-                ? List.of(change.says().family(), change.beside().family())
-                : List.of(change.otherwise().family());
     }
 }

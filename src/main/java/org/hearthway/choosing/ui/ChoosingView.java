@@ -54,7 +54,8 @@ class ChoosingView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     private final transient Telling say;
     private final Viewer.Person viewer;
     private final Div head = new Div();
-    private final Div facts = new Div();
+    private final Div facts = Tags.div("hw-choice-facts");
+    private final Div jumps = Tags.div("hw-choice-jumps");
     private final Div paths = Tags.div("hw-choice-paths");
     private final Div decision = Tags.div("hw-choice-paths");
     private transient ChildId child = new ChildId(new UUID(0, 0));
@@ -119,7 +120,8 @@ class ChoosingView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 Tags.div("hw-choice-head", Tags.h2("u-xl", say.say("choosing.title")), sheets),
                 Tags.p("hw-choice-who", say.say("choosing.who-decides")),
                 Tags.p("hw-sub", say.say("choosing.hint")),
-                legend);
+                legend,
+                jumps);
     }
 
     /** The languages that the homes read come first. */
@@ -176,7 +178,13 @@ class ChoosingView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private void drawPaths(Talk talk) {
         paths.removeAll();
-        talk.paths().forEach(path -> paths.add(new PathSheet(say, path)));
+        jumps.removeAll();
+        jumps.add(Tags.span("hw-sub", say.say("choosing.jump")));
+        for (var path : talk.paths()) {
+            var sheet = new PathSheet(say, path);
+            paths.add(sheet);
+            jumps.add(Tags.button("text", say.in(path.guide().name()), pressed -> sheet.scrollIntoView()));
+        }
     }
 
     private void saveFacts(Map<String, Answer.Data> entered, long seen) {

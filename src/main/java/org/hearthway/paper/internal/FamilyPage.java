@@ -51,11 +51,11 @@ record FamilyPage(String who, String day, List<Section> paths) {
             var about = new ArrayList<String>();
             about.add(body.what().in(language));
             about.add(body.asks().in(language));
-            if (!body.change().isEmpty()) {
-                var change =
-                        body.change().stream().map(each -> each.in(language)).toList();
-                about.add(say("paper.choosing.family.usual", String.join(" ", change)));
+            if (!body.usual().isEmpty()) {
+                var usual = body.usual().stream().map(each -> each.in(language)).toList();
+                about.add(say("paper.choosing.family.usual", String.join(" ", usual)));
             }
+            body.otherwise().ifPresent(says -> about.add(says.in(language)));
             return about;
         }
 
