@@ -103,7 +103,7 @@ class ChoosingPagesTests {
     }
 
     private String address(ChildId of, String page) {
-        return "/staff/child/" + of + "/choosing/" + page + ".pdf";
+        return "/staff/child/" + of + "/choosing/" + page;
     }
 
     private byte[] paper(ChildId of, String page, Language language) throws Exception {

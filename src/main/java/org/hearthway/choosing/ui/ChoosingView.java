@@ -133,7 +133,7 @@ class ChoosingView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     }
 
     private Anchor paper(String which, Language language, String words) {
-        var link = new Anchor("staff/child/" + child + "/choosing/" + which + ".pdf?lang=" + language.tag(), "");
+        var link = new Anchor("staff/child/" + child + "/choosing/" + which + "?lang=" + language.tag(), "");
         link.addClassNames("hw-button", "plain");
         link.add(Icon.PRINT.draw("sm"), Tags.span("", words));
         link.setTarget("_blank");

@@ -66,7 +66,7 @@ class ChoosingDoor {
         this.clock = clock;
     }
 
-    @GetMapping(PLACE + "team.pdf")
+    @GetMapping(PLACE + "team")
     ResponseEntity<byte[]> team(@PathVariable String child, Locale locale) {
         var language = Language.of(locale);
         return opened(child, "team", language, (viewer, id) -> {
@@ -77,7 +77,7 @@ class ChoosingDoor {
         });
     }
 
-    @GetMapping(PLACE + "family.pdf")
+    @GetMapping(PLACE + "family")
     ResponseEntity<byte[]> family(@PathVariable String child, Locale locale) {
         var language = Language.of(locale);
         return opened(child, "family", language, (viewer, id) -> {
