@@ -67,13 +67,10 @@ final class FactField extends Div {
         var open = Tags.button("text u-short", say.say("choosing.note"), pressed -> open(pressed.getSource()));
         open.getElement().setAttribute("aria-label", say.say("choosing.note.add", name));
         open.setVisible(may && known.note().isEmpty());
-        add(Tags.span("hw-asked-name", name));
+        add(Tags.span("hw-asked-name", name), Tags.span("hw-sub hw-asked-since", since), open);
         one.ifPresent(this::add);
         many.ifPresent(this::add);
-        add(open, note);
-        if (!since.isEmpty()) {
-            add(Tags.span("hw-sub hw-asked-since", since));
-        }
+        add(note);
     }
 
     private void open(NativeButton button) {

@@ -85,9 +85,11 @@ final class FactsForm extends Section {
 
     /** What comes from the child's data and is not entered here. */
     private Div known(String name, String is) {
-        var row = Tags.div("hw-asked", Tags.span("hw-asked-name", name), Tags.span("hw-asked-is", is));
-        row.add(Tags.span("hw-sub hw-asked-since", say.say("choosing.from-child")));
-        return row;
+        return Tags.div(
+                "hw-asked",
+                Tags.span("hw-asked-name", name),
+                Tags.span("hw-sub hw-asked-since", say.say("choosing.from-child")),
+                Tags.span("hw-asked-is", is));
     }
 
     private FactField field(Fact fact) {
