@@ -50,7 +50,9 @@ class ChoosingIT {
             assertThat(clinic.part(Choosing.class).talk(SETUP, child).answers()).containsOnlyKeys("walking", "tone");
 
             // a fact that is not known after all
-            desk.pressAt("#fact-tone").press("Not known").see("Kind of tone problem: not known.");
+            desk.pressAt("#fact-tone")
+                    .pressAt("vaadin-select-list-box vaadin-select-item")
+                    .see("Kind of tone problem: not known.");
             desk.press("Save the facts").seeNoMore("Not saved yet");
             desk.reload().see("Kind of tone problem: not known.").see("Walks at least with a device.");
             desk.picture(PICTURES.resolve("choosing-1280.png"));
@@ -59,7 +61,9 @@ class ChoosingIT {
             desk.press("Write down the decision").type("Who was there", "The mother, the surgeon, the therapist");
             desk.press("Save the decision").see("Choose what was decided, or none for now.");
             assertThat(desk.value("Who was there")).isEqualTo("The mother, the surgeon, the therapist");
-            desk.press("Nerve-root surgery (SDR)").press("Save the decision").see("Say why in 3 to 500 characters");
+            desk.pressAt("#decision vaadin-radio-button")
+                    .press("Save the decision")
+                    .see("Say why in 3 to 500 characters");
             desk.type("Why", "She walks with a walker and wants to walk to school")
                     .accessible("a decision")
                     .picture(PICTURES.resolve("choosing-decision-1280.png"));
