@@ -3,8 +3,10 @@ package org.hearthway.family;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.util.HashSet;
 import java.util.List;
 import org.hearthway.base.Action;
+import org.hearthway.base.Bilingual;
 import org.hearthway.base.Gate;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Devices;
@@ -72,8 +74,11 @@ class CallView extends FamilyPage {
     void draw(Reader reader) {
         var all = lines.lines();
         var topics = signs.topics(reader.viewer(), reader.id());
+        // the same words can stand under several topics; a family reads them once
+        var said = new HashSet<Bilingual>();
         var mine = signs.all().stream()
                 .filter(sign -> topics.contains(sign.topic()))
+                .filter(sign -> said.add(sign.says()))
                 .toList();
         add(Tags.div(
                 "hw-hero u-pb3",

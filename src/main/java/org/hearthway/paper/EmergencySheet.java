@@ -56,8 +56,9 @@ public record EmergencySheet(
      *
      * @param surgeonLine telephone of the surgeon's service, at most 60 characters
      * @param catheter where the catheter or the leads lie, at most 200 characters; may be empty
-     * @param withdrawal what to do when the pump's drug does not reach the child, at most 700 characters
-     * @param storm what to do in a dystonic storm, at most 700 characters
+     * @param withdrawal what to do when the pump's drug does not reach the child, at most 700 characters and as many lines as
+     *     the sheet holds
+     * @param storm what to do in a dystonic storm, within the same bounds
      */
     public record PlanData(String surgeonLine, String catheter, String withdrawal, String storm) {
 

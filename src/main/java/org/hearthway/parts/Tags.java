@@ -3,6 +3,7 @@ package org.hearthway.parts;
 import com.vaadin.flow.component.ClickEvent;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.ComponentEventListener;
+import com.vaadin.flow.component.ScrollOptions;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
@@ -104,6 +105,13 @@ public final class Tags {
         link.add(children);
         link.getElement().setAttribute("router-link", true);
         return link;
+    }
+
+    /** Marks the open one of several tabs and brings it into sight: on a phone their row is longer than the screen. */
+    public static void open(Anchor tab) {
+        tab.getElement().setAttribute("aria-current", "page");
+        tab.scrollIntoView(new ScrollOptions(
+                ScrollOptions.Behavior.AUTO, ScrollOptions.Alignment.NEAREST, ScrollOptions.Alignment.CENTER));
     }
 
     private static <C extends Component & com.vaadin.flow.component.HasStyle> C dressed(C component, String classes) {

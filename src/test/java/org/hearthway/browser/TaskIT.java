@@ -41,7 +41,8 @@ class TaskIT {
             Tour.signIn(looking, Tour.Person.VIEW_ONLY.mail).open("/my/" + child + "/today");
             looking.see("For you to do").see("Send us the film of the walk.").seeNoMore("Done");
 
-            desk.open("/staff/child/" + child + "/tasks").see("Ticked by the family: Dana Albrecht");
+            desk.open("/staff/child/" + child + "/tasks").press("Ended: 2 tasks");
+            desk.see("Ticked by the family: Dana Albrecht").accessible("tasks that ended");
 
             desk.open("/staff/needs").see("past its day:").press("My tasks").see("Book an interpreter");
             desk.see("Ask the other hospital for its operation report.").accessible("my tasks");

@@ -20,6 +20,7 @@ import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.Programs;
 import org.hearthway.pump.Pumps;
+import org.hearthway.reminder.Outbox;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +52,7 @@ class DemoClinicTests {
                 }
             }));
             refillIsTwelveDaysAwayAndNotBooked(clinic, children, today);
+            nobodyIsRemindedOfDaysBeforeTheDemoBegan(clinic, now);
         }
     }
 
@@ -119,6 +121,16 @@ class DemoClinicTests {
         assertThat(refills).containsEntry(teo.id(), today.plusDays(12));
         assertThat(clinic.part(Visits.class).upcoming(MACHINE, teo.id()))
                 .noneMatch(visit -> visit.kind().id().equals("refill"));
+    }
+
+    /** Of tasks, looks at home and steps of a calendar; a visit or a refill to come is still told of. */
+    private static void nobodyIsRemindedOfDaysBeforeTheDemoBegan(RunningClinic clinic, Instant now) {
+        assertThat(clinic.part(Outbox.class).board(MACHINE))
+                .filteredOn(message -> message.visit().isEmpty()
+                        && message.channel() == Outbox.Channel.MAIL
+                        && !message.about().equals("Pump refill"))
+                .isNotEmpty()
+                .allMatch(message -> !message.due().isBefore(now));
     }
 
     private static Stream<Plan.VisitWindow> windows(Plan plan) {

@@ -64,7 +64,7 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
         for (var each : ORDER) {
             var link = Tags.link("", java.util.Objects.requireNonNull(PLACES.get(each)), say("access.clinic." + each));
             if (each.equals(place)) {
-                link.getElement().setAttribute("aria-current", "page");
+                Tags.open(link);
             }
             tabs.add(link);
         }

@@ -23,7 +23,7 @@ final class EmergencyPlanForm extends Section {
     private final transient Words words;
     private final Language language;
     private final TextField line;
-    private final TextField catheter;
+    private final TextArea catheter;
     private final TextArea withdrawal;
     private final TextArea storm;
 
@@ -46,7 +46,7 @@ final class EmergencyPlanForm extends Section {
         getElement().setAttribute("aria-label", say("caseload.emergency.title"));
         line = new TextField(say("caseload.emergency.line"));
         line.setId("emergency-line");
-        catheter = new TextField(say("caseload.emergency.catheter"));
+        catheter = new TextArea(say("caseload.emergency.catheter"));
         catheter.setId("emergency-catheter");
         withdrawal = new TextArea(say("caseload.emergency.withdrawal"));
         withdrawal.setId("emergency-withdrawal");

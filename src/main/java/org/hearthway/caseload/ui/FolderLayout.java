@@ -238,7 +238,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
         TABS.stream().filter(tab -> talk || !tab.equals("choosing")).forEach(tab -> {
             var link = Tags.link("", "staff/child/" + child + "/" + tab, say("caseload.tab." + tab));
             if (tab.equals(here)) {
-                link.getElement().setAttribute("aria-current", "page");
+                Tags.open(link);
             }
             if (tab.equals("pump") && !pump) {
                 link.addClassName("none");

@@ -15,6 +15,7 @@ import org.hearthway.base.ChildId;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.reminder.Beginning;
 import org.hearthway.reminder.Outbox.Channel;
 import org.hearthway.reminder.engine.Occasion;
 import org.hearthway.reminder.engine.Planned;
@@ -30,6 +31,7 @@ import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visit.State;
 import org.hearthway.visit.VisitId;
 import org.hearthway.visit.Visits;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 /** Says which reminders there should be for a visit or a refill, for every caregiver, as things stand. */
@@ -54,6 +56,7 @@ class Planner {
     private final DueDays dueDays;
     private final ClinicSettings clinic;
     private final Clock clock;
+    private final Instant beginning;
 
     Planner(
             RuleBook rules,
@@ -65,7 +68,8 @@ class Planner {
             Tasks tasks,
             DueDays dueDays,
             ClinicSettings clinic,
-            Clock clock) {
+            Clock clock,
+            ObjectProvider<Beginning> beginning) {
         this.rules = rules;
         this.sending = sending;
         this.wording = wording;
@@ -76,6 +80,7 @@ class Planner {
         this.dueDays = dueDays;
         this.clinic = clinic;
         this.clock = clock;
+        this.beginning = beginning.stream().map(Beginning::at).findFirst().orElse(Instant.MIN);
     }
 
     Wanted forVisit(Visit visit) {
@@ -142,7 +147,7 @@ class Planner {
                     var matter =
                             new Matter(cause, cause + "|" + day, child, Optional.empty(), "", occasion, clinic.zone());
                     all.addAll(drafts(List.of(person), matter, task.rule(), Standing.OPEN, Instant.MIN));
-                    ahead.addAll(drafts(List.of(person), matter, task.rule(), Standing.OPEN, clock.instant()));
+                    ahead.addAll(drafts(List.of(person), matter, task.rule(), Standing.OPEN, ahead()));
                 }
             }
         }
@@ -185,7 +190,8 @@ class Planner {
                                                 new Occasion.Deadline(day, each.at()),
                                                 clinic.zone()),
                                         each.rule(),
-                                        Standing.OPEN)))
+                                        Standing.OPEN,
+                                        ahead())))
                         .toList());
     }
 
@@ -253,12 +259,22 @@ class Planner {
             Occasion occasion,
             ZoneId zone) {}
 
+    /** What is only told by mail is not told for a time before the program wrote to anybody. */
+    private Instant ahead() {
+        var now = clock.instant();
+        return now.isBefore(beginning) ? beginning : now;
+    }
+
     private Wanted wanted(String cause, Matter matter, Rule rule, Standing standing) {
+        return wanted(cause, matter, rule, standing, clock.instant());
+    }
+
+    private Wanted wanted(String cause, Matter matter, Rule rule, Standing standing, Instant from) {
         var people = family.of(matter.child());
         return new Wanted(
                 cause,
                 drafts(people, matter, rule, standing, Instant.MIN),
-                drafts(people, matter, rule, standing, clock.instant()));
+                drafts(people, matter, rule, standing, from));
     }
 
     private List<Draft> drafts(List<Account> people, Matter matter, Rule rule, Standing standing, Instant now) {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hearthway.base.Bilingual;
+import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
@@ -17,21 +18,15 @@ import org.hearthway.content.FamilyText;
 import org.hearthway.content.Provenance;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.task.PlainWords;
 import org.hearthway.task.Tasks;
 import org.hearthway.task.Tasks.Ready;
 import org.hearthway.task.engine.ProposedDay;
-import org.hearthway.words.ReadingLevel;
 import org.springframework.stereotype.Component;
 
 /** The ready texts in {@code content/tasks}, and those that an open stage of a path brings with it. */
 @Component
 class ReadyTexts implements ContentKind {
-
-    /** Sixth grade, the clinic's own bound for family words. */
-    static final double HARDEST_GRADE = 6.9;
-
-    /** "Fairly easy" on the Fernández-Huerta scale begins here. */
-    static final double LEAST_EASE = 70;
 
     private static final int MOST_DAYS = 365;
 
@@ -90,19 +85,18 @@ class ReadyTexts implements ContentKind {
         if (en.length() > Tasks.LONGEST || es.length() > Tasks.LONGEST) {
             block.wrong("says", "\"says\" is too long", "at most " + Tasks.LONGEST + " characters in each language");
         }
-        if (text.to() != To.FAMILY || !hasWords(en) || !hasWords(es)) {
+        if (text.to() != To.FAMILY) {
             return;
         }
-        if (ReadingLevel.english(en).fleschKincaidGrade() > HARDEST_GRADE) {
-            block.wrong("says", "the English text is hard to read", "grade " + HARDEST_GRADE + " or lower");
+        if (PlainWords.areHard(Language.EN, en)) {
+            block.wrong("says", "the English text is hard to read", "grade " + PlainWords.HARDEST_GRADE + " or lower");
         }
-        if (ReadingLevel.spanish(es).fernandezHuertaEase() < LEAST_EASE) {
-            block.wrong("says", "the Spanish text is hard to read", "a reading ease of " + LEAST_EASE + " or more");
+        if (PlainWords.areHard(Language.ES, es)) {
+            block.wrong(
+                    "says",
+                    "the Spanish text is hard to read",
+                    "a reading ease of " + PlainWords.LEAST_EASE + " or more");
         }
-    }
-
-    private static boolean hasWords(String text) {
-        return text.chars().anyMatch(Character::isLetterOrDigit);
     }
 
     @Override

@@ -5,6 +5,7 @@ import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.TextArea;
+import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import org.hearthway.parts.DayField;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.task.Assignee;
+import org.hearthway.task.PlainWords;
 import org.hearthway.task.Task;
 import org.hearthway.task.Tasks.Asked;
 import org.hearthway.task.Tasks.Choice;
@@ -46,6 +48,8 @@ final class GiveForm extends Section {
      */
     record Offer(
             List<Choice> choices, List<Ready> ready, Map<String, String> stages, Function<Assignee, String> name) {}
+
+    private static final int PAUSE_MILLIS = 700;
 
     private final transient Words words;
     private final Language language;
@@ -81,6 +85,10 @@ final class GiveForm extends Section {
             area.setMinRows(2);
             area.setId("task-" + each.tag());
             area.getElement().setAttribute("lang", each.tag());
+            // a pause of the typing is enough: the words below are a hint and no verdict
+            area.setValueChangeMode(ValueChangeMode.LAZY);
+            area.setValueChangeTimeout(PAUSE_MILLIS);
+            area.addValueChangeListener(typed -> help());
             says.put(each, area);
         }
         due = new DayField(say("task.form.due"), words, language);
@@ -153,7 +161,8 @@ final class GiveForm extends Section {
         var reads = choice.map(Choice::reads).orElse(Set.of());
         says.forEach((each, area) -> {
             var key = family ? (reads.contains(each) ? "needed" : "optional") : "team";
-            area.setHelperText(say("task.form.says." + key));
+            var hard = family && PlainWords.areHard(each, area.getValue());
+            area.setHelperText(say(hard ? "task.form.says.hard" : "task.form.says." + key));
         });
     }
 

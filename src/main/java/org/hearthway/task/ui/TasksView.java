@@ -1,6 +1,7 @@
 package org.hearthway.task.ui;
 
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.NativeDetails;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
@@ -49,6 +50,7 @@ class TasksView extends Div implements BeforeEnterObserver, HasDynamicTitle, Tas
     private final Viewer.Person viewer;
     private final Div list = Tags.div("hw-tasklist");
     private final Div beside = new Div();
+    private boolean unfolded;
     private transient ChildId child = new ChildId(new UUID(0, 0));
 
     TasksView(
@@ -101,19 +103,25 @@ class TasksView extends Div implements BeforeEnterObserver, HasDynamicTitle, Tas
         if (open.isEmpty()) {
             list.add(Tags.p("hw-quiet", say("task.none")));
         }
-        draw(open);
+        draw(open, list);
         if (!over.isEmpty()) {
-            list.add(Tags.div("hw-colh u-mt5", Tags.h2("", say("task.over"))));
-            draw(over);
+            var past = new NativeDetails(words.say(viewer.language(), "task.over", over.size()));
+            past.addClassNames("hw-unfold", "u-mt5");
+            past.setOpen(unfolded);
+            past.addToggleListener(toggled -> unfolded = toggled.isOpened());
+            var cards = new Div();
+            draw(over, cards);
+            past.setContent(cards);
+            list.add(past);
         }
     }
 
-    private void draw(List<Task> some) {
+    private void draw(List<Task> some, Div into) {
         var telling = new TaskCard.Telling(words, viewer, taskWords, clinic.zone(), today(), stages());
         var acts = gate.allows(viewer, Action.END_TASK, child)
                 ? Optional.<TaskCard.Acts>of(this)
                 : Optional.<TaskCard.Acts>empty();
-        some.forEach(task -> list.add(new TaskCard(telling, task, acts)));
+        some.forEach(task -> into.add(new TaskCard(telling, task, acts)));
     }
 
     private Map<String, String> stages() {
