@@ -28,6 +28,10 @@ public enum Action {
     RECORD_DEVICE(true),
     /** Enter casts, splints and equipment, and what a look at them showed. */
     RECORD_EQUIPMENT(true),
+    /** See the facts that speak for and against each path, and what was decided. */
+    SEE_CHOOSING(true),
+    /** Enter facts for the choice of a path. */
+    ENTER_FACTS(true),
     /** Record a check of hips or spine. */
     RECORD_SURVEILLANCE(true),
     /** Write the medicine list and toxin sessions, and check as the second person what somebody else wrote. */

@@ -69,6 +69,7 @@ class Childhood {
         story.medicines().forEach(medicine -> shelf.add(medicine, acts));
         story.toxin().forEach(session -> shelf.add(session, acts));
         story.tasks().forEach(task -> new Errand(services, days, this::person, this::child, task).addTo(acts));
+        new Meeting(services, days, this::person, this::child, story).addTo(acts);
         story.helpers().forEach(helps -> acts.at(days.atWork(helps.asked(), OFFICE), () -> help(helps)));
     }
 

@@ -9,6 +9,7 @@ import org.hearthway.child.Devices;
 import org.hearthway.child.Helpers;
 import org.hearthway.child.Homes;
 import org.hearthway.child.Households;
+import org.hearthway.choosing.Choosing;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.equipment.Casts;
@@ -54,6 +55,7 @@ record ChildhoodFactory(
         Equipment equipment,
         Casts casts,
         Surveillance surveillance,
+        Choosing choosing,
         ClinicCalendar calendar,
         ClinicSettings clinic) {
 

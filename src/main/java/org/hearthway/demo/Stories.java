@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
 import org.hearthway.child.Helpers.Kind;
@@ -71,7 +72,9 @@ class Stories implements ContentKind {
                 each(file, "casts", Stories::cast),
                 each(file, "checks", Stories::watch),
                 each(file, "medicines", Stories::taken),
-                each(file, "toxin", Stories::shots)));
+                each(file, "toxin", Stories::shots),
+                each(file, "facts", Stories::laid),
+                each(file, "decided", Stories::chosen)));
     }
 
     private static <T> List<T> each(Entry entry, String key, java.util.function.Function<Entry, T> read) {
@@ -362,6 +365,28 @@ class Stories implements ContentKind {
                 taper.maybeInteger("stops", -300, 400));
         taper.done();
         return made;
+    }
+
+    private static Story.Laid laid(Entry laid) {
+        var choices = new LinkedHashMap<String, List<String>>();
+        var known = laid.block("known");
+        known.keys().forEach(fact -> choices.put(fact, List.of(known.text(fact).split(" "))));
+        known.done();
+        var notes = new LinkedHashMap<String, String>();
+        laid.maybeBlock("notes").ifPresent(said -> {
+            said.keys().forEach(fact -> notes.put(fact, said.text(fact)));
+            said.done();
+        });
+        return new Story.Laid(laid.integer("day", -YEARS, -1), laid.text("by"), choices, notes);
+    }
+
+    private static Story.Chosen chosen(Entry decision) {
+        return new Story.Chosen(
+                decision.integer("day", -YEARS, -1),
+                decision.text("by"),
+                decision.maybeText("path"),
+                decision.text("present"),
+                decision.text("reason"));
     }
 
     private static Story.Shots shots(Entry session) {

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.time.Period;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.Bilingual;
@@ -47,7 +48,15 @@ record Story(
         List<Cast> casts,
         List<Watch> checks,
         List<Taken> medicines,
-        List<Shots> toxin) {
+        List<Shots> toxin,
+        List<Laid> facts,
+        List<Chosen> decided) {
+
+    /** Facts laid on the table for the choice of a path; several choices of one fact stand behind each other. */
+    record Laid(int day, String by, Map<String, List<String>> choices, Map<String, String> notes) {}
+
+    /** What was decided; no path means none for now. */
+    record Chosen(int day, String by, Optional<String> path, String present, String reason) {}
 
     /** Somebody who cares for the child. */
     record Cares(String person, Reach reach, Optional<Lives> lives) {}

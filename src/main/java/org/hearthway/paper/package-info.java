@@ -1,3 +1,3 @@
-/** What is printed or handed to a stranger: the emergency sheet of a child with a device. */
+/** What is printed: the emergency sheet of a child with a device, and the pages for choosing a path. */
 @org.jspecify.annotations.NullMarked
 package org.hearthway.paper;

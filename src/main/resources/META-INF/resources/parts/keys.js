@@ -13,6 +13,10 @@ function atHand() {
 }
 
 function isTyping(event) {
+  // a list to choose from takes letters and arrows for itself
+  if (event.composedPath().some((part) => part instanceof HTMLElement && part.matches("vaadin-select, vaadin-select-overlay"))) {
+    return true;
+  }
   const at = event.composedPath()[0];
   return at instanceof HTMLElement && (at.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(at.tagName)) && at.type !== "checkbox";
 }

@@ -287,6 +287,12 @@ public final class Browser implements AutoCloseable {
         return settle();
     }
 
+    /** Presses keys where the keys are. */
+    public Browser pressKeys(CharSequence... keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+        return settle();
+    }
+
     /** The field with this label. */
     public WebElement field(String label) {
         return until("a field labelled " + label, () -> (WebElement) run(FIELD, label));

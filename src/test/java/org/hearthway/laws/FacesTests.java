@@ -37,6 +37,8 @@ class FacesTests {
             Map.entry("SignOff.shownAmong", "says only whether texts of the content may be shown"),
             Map.entry("SignOff.ownWords", "the clinic's words for a text of the content, no child's data"),
             Map.entry("Plans.pathways", "content, no child's data"),
+            Map.entry("Choosing.facts", "content, no child's data"),
+            Map.entry("Choosing.ways", "content, no child's data"),
             Map.entry("Plans.why", "words for a date the caller already has"),
             Map.entry("Casts.kind", "content, no child's data"),
             Map.entry("Equipment.kinds", "content, no child's data"),

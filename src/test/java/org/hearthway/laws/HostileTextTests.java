@@ -11,6 +11,7 @@ import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -33,6 +34,9 @@ import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.child.Names;
+import org.hearthway.choosing.Answer;
+import org.hearthway.choosing.Choosing;
+import org.hearthway.choosing.Decision;
 import org.hearthway.equipment.CastSeries;
 import org.hearthway.equipment.Casts;
 import org.hearthway.equipment.Equipment;
@@ -148,6 +152,9 @@ class HostileTextTests {
 
     @Autowired
     private Surveillance surveillance;
+
+    @Autowired
+    private Choosing choosing;
 
     @Autowired
     private AuditTrail trail;
@@ -301,6 +308,32 @@ class HostileTextTests {
                                 .filter(who -> !who.equals("Dr. Nwosu"))
                                 .findFirst()
                                 .orElseThrow()),
+                new Sink(
+                        "note to a fact",
+                        "hips",
+                        160,
+                        (c, text) -> choosing.enter(
+                                PHYSICIAN,
+                                c,
+                                Map.of("hips", new Answer.Data(Set.of(), text)),
+                                choosing.talk(PHYSICIAN, c).version()),
+                        c -> choosing.talk(PHYSICIAN, c)
+                                .answers()
+                                .get("hips")
+                                .data()
+                                .note()),
+                new Sink(
+                        "who was there when it was decided",
+                        "present",
+                        300,
+                        (c, text) -> choosing.decide(PHYSICIAN, c, decided(text, "A reason"), decisions(c)),
+                        c -> choosing.decisions(PHYSICIAN, c).get(0).data().present()),
+                new Sink(
+                        "why it was decided",
+                        "reason",
+                        500,
+                        (c, text) -> choosing.decide(PHYSICIAN, c, decided("The mother", text), decisions(c)),
+                        c -> choosing.decisions(PHYSICIAN, c).get(0).data().reason()),
                 new Sink(
                         "dose of a medicine",
                         "dose",
@@ -458,6 +491,14 @@ class HostileTextTests {
                 .filter(outlook -> outlook.matter().watched() == Watched.SPINE)
                 .mapToLong(Surveillance.Outlook::seen)
                 .sum();
+    }
+
+    private static Decision.Data decided(String present, String reason) {
+        return new Decision.Data(Optional.empty(), LocalDate.of(2026, 3, 12), present, reason);
+    }
+
+    private long decisions(ChildId c) {
+        return choosing.decisions(PHYSICIAN, c).size();
     }
 
     private void change(ChildId c, String usedName, String familyName) {
@@ -642,6 +683,7 @@ class HostileTextTests {
                 "sign.ui.SignsView",
                 "equipment.ui.EquipmentView",
                 "surveillance.ui.SurveillanceView",
+                "choosing.ui.ChoosingView",
                 "program.ui.ProgramView");
         staysText(folder, typed);
         assertThat(shown(folder)).contains(typed.strip());

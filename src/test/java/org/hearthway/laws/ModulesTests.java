@@ -34,6 +34,7 @@ class ModulesTests {
             Map.entry("task", 8),
             Map.entry("equipment", 8),
             Map.entry("surveillance", 8),
+            Map.entry("choosing", 8),
             Map.entry("reminder", 9),
             Map.entry("paper", 9),
             Map.entry("family", 10),

@@ -8,6 +8,7 @@ import static org.hearthway.base.Action.CHANGE_PROGRAM;
 import static org.hearthway.base.Action.CHANGE_STATUS;
 import static org.hearthway.base.Action.END_TASK;
 import static org.hearthway.base.Action.ENTER_CHILD;
+import static org.hearthway.base.Action.ENTER_FACTS;
 import static org.hearthway.base.Action.GIVE_TASK;
 import static org.hearthway.base.Action.LINK_CAREGIVER;
 import static org.hearthway.base.Action.LINK_HELPER;
@@ -23,6 +24,7 @@ import static org.hearthway.base.Action.RECORD_PUMP;
 import static org.hearthway.base.Action.RECORD_SURVEILLANCE;
 import static org.hearthway.base.Action.REPORT;
 import static org.hearthway.base.Action.SAFEGUARD;
+import static org.hearthway.base.Action.SEE_CHOOSING;
 import static org.hearthway.base.Action.SEE_FAMILY_PAGES;
 import static org.hearthway.base.Action.SEE_FOLDER;
 import static org.hearthway.base.Action.SEE_HOMES;
@@ -53,7 +55,7 @@ final class AccessTable {
 
     /** What changes nothing. */
     static Set<Action> onlyLooking() {
-        return Set.of(SEE_FAMILY_PAGES, SEE_WEEK, SEE_FOLDER, SEE_HOMES);
+        return Set.of(SEE_FAMILY_PAGES, SEE_WEEK, SEE_FOLDER, SEE_CHOOSING, SEE_HOMES);
     }
 
     /** What nobody may do to a child that this person cares for, whatever else the person is. */
@@ -87,6 +89,8 @@ final class AccessTable {
                         SEE_HOMES,
                         CHANGE_PROGRAM,
                         RECORD_EQUIPMENT,
+                        SEE_CHOOSING,
+                        ENTER_FACTS,
                         RECORD_SURVEILLANCE,
                         WORK_NEEDS,
                         GIVE_TASK,
@@ -104,6 +108,8 @@ final class AccessTable {
                         RECORD_PUMP,
                         RECORD_DEVICE,
                         RECORD_EQUIPMENT,
+                        SEE_CHOOSING,
+                        ENTER_FACTS,
                         RECORD_SURVEILLANCE,
                         RECORD_MEDICINE,
                         CHANGE_STATUS,
@@ -124,6 +130,8 @@ final class AccessTable {
                         RECORD_PUMP,
                         RECORD_DEVICE,
                         RECORD_EQUIPMENT,
+                        SEE_CHOOSING,
+                        ENTER_FACTS,
                         RECORD_SURVEILLANCE,
                         RECORD_MEDICINE,
                         CHANGE_STATUS,

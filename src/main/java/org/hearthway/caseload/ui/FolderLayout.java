@@ -54,7 +54,17 @@ import org.jspecify.annotations.Nullable;
 class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, AfterNavigationObserver {
 
     private static final List<String> TABS = List.of(
-            "path", "program", "pump", "medicines", "device", "equipment", "surveillance", "tasks", "signs", "family");
+            "path",
+            "choosing",
+            "program",
+            "pump",
+            "medicines",
+            "device",
+            "equipment",
+            "surveillance",
+            "tasks",
+            "signs",
+            "family");
 
     private final transient ChildRegister children;
     private final transient Merges merges;
@@ -224,7 +234,8 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
         var pump = plans.plan(viewer, child).isPresent()
                 && signs.topics(viewer, child).contains(Sign.Topic.PUMP);
         tabs.removeAll();
-        TABS.forEach(tab -> {
+        var talk = gate.allows(viewer, Action.SEE_CHOOSING, child);
+        TABS.stream().filter(tab -> talk || !tab.equals("choosing")).forEach(tab -> {
             var link = Tags.link("", "staff/child/" + child + "/" + tab, say("caseload.tab." + tab));
             if (tab.equals(here)) {
                 Tags.open(link);

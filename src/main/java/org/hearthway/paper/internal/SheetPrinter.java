@@ -43,9 +43,14 @@ class SheetPrinter {
      * @param model what it shows besides
      */
     byte[] onOnePage(String template, Language language, Map<String, Object> model) {
+        return onOnePage(template, language, model, LETTERS);
+    }
+
+    /** The same with other sizes of letters, in points, the usual one first. */
+    byte[] onOnePage(String template, Language language, Map<String, Object> model, List<String> sizes) {
         var sized = new HashMap<>(model);
         var pdf = new byte[0];
-        for (var letters : LETTERS) {
+        for (var letters : sizes) {
             sized.put("letters", letters);
             pdf = print(template, language, sized);
             if (pages(pdf) == 1) {

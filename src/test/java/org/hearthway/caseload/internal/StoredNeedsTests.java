@@ -45,8 +45,11 @@ import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Names;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.Provenance;
+import org.hearthway.medicine.Medicines;
+import org.hearthway.medicine.Tapers;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.events.SessionLogged;
+import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.engine.RefillBy;
 import org.hearthway.reminder.StaffMail;
@@ -93,6 +96,7 @@ class StoredNeedsTests {
         LeanClinic.class,
         NeedsContent.class,
         ChildFacts.class,
+        DosesInDoubt.class,
         NeedItems.class,
         NeedsWatch.class,
         NeedSteps.class,
@@ -124,6 +128,21 @@ class StoredNeedsTests {
         @Bean
         Tasks tasks() {
             return mock(Tasks.class);
+        }
+
+        @Bean
+        Medicines medicines() {
+            return mock(Medicines.class);
+        }
+
+        @Bean
+        Tapers tapers() {
+            return mock(Tapers.class);
+        }
+
+        @Bean
+        PumpSettings settings() {
+            return mock(PumpSettings.class);
         }
 
         @Bean
