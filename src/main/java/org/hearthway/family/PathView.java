@@ -57,7 +57,7 @@ class PathView extends FamilyPage {
     private void way(Reader reader, Plan plan) {
         var past =
                 plan.stages().stream().filter(s -> s.state() == Plan.State.PAST).toList();
-        var coming = plan.stages().stream()
+        var coming = plan.next().stream()
                 .filter(s -> s.state() == Plan.State.TO_COME)
                 .toList();
         var title = plan.now()
@@ -72,8 +72,8 @@ class PathView extends FamilyPage {
                         "hw-quiet hw-whereabouts",
                         reader.say(
                                 "family.path.stone",
-                                plan.stages().indexOf(now) + 1,
-                                plan.stages().size()))));
+                                plan.next().indexOf(now) + 1,
+                                plan.next().size()))));
         if (!past.isEmpty()) {
             add(behind(reader, past));
         }

@@ -1,6 +1,7 @@
 package org.hearthway.path.engine;
 
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -31,6 +32,22 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
     /** The stage of this name; {@code stage/2} is the second time of one that repeats. */
     public Optional<Planned> stage(String point) {
         return stages.stream().filter(s -> s.point().equals(point)).findFirst();
+    }
+
+    /** The stages, but of those that come again no time later than a day. */
+    public List<Planned> until(LocalDate last) {
+        return stages.stream()
+                .filter(stage -> stage.round() == 1 || !stage.start().isAfter(last))
+                .toList();
+    }
+
+    /** The stages, but of those that come again only the next time that lies ahead. */
+    public List<Planned> next() {
+        var ahead = new HashSet<String>();
+        return stages.stream()
+                .filter(stage -> stage.state() != State.TO_COME
+                        || ahead.add(stage.stage().id()))
+                .toList();
     }
 
     /** What cannot be kept, in the order of the path. */

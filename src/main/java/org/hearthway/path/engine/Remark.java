@@ -13,8 +13,10 @@ import java.util.Optional;
  * @param answer how the child stands to it
  * @param own the child's age in completed years or GMFCS level; empty when unknown or when the team has to judge
  * @param on the day on which the age counts, if the advice is about age
+ * @param at the stage that begins on that day; empty when it is not on the plan and today counts
  */
-public record Remark(Advice advice, Answer answer, Optional<Integer> own, Optional<LocalDate> on) {
+public record Remark(
+        Advice advice, Answer answer, Optional<Integer> own, Optional<LocalDate> on, Optional<Template.Stage> at) {
 
     /** How a child stands to an advice. */
     public enum Answer {
@@ -46,17 +48,18 @@ public record Remark(Advice advice, Answer answer, Optional<Integer> own, Option
             return age(advice, advice.ages().get(), plan, born);
         }
         if (advice.levels().isEmpty()) {
-            return new Remark(advice, Answer.TEAM_JUDGES, Optional.empty(), Optional.empty());
+            return new Remark(advice, Answer.TEAM_JUDGES, Optional.empty(), Optional.empty(), Optional.empty());
         }
         var answer = level.map(own -> advice.levels().contains(own) ? Answer.USUAL : Answer.OUTSIDE)
                 .orElse(Answer.NOT_RECORDED);
-        return new Remark(advice, answer, level, Optional.empty());
+        return new Remark(advice, answer, level, Optional.empty(), Optional.empty());
     }
 
     private static Remark age(Advice advice, Advice.Ages ages, Plan plan, LocalDate born) {
-        var day = plan.stage(ages.stage()).map(Plan.Planned::start).orElse(plan.today());
+        var stage = plan.stage(ages.stage());
+        var day = stage.map(Plan.Planned::start).orElse(plan.today());
         var years = Period.between(born, day).getYears();
         var answer = ages.include(years) ? Answer.USUAL : Answer.OUTSIDE;
-        return new Remark(advice, answer, Optional.of(years), Optional.of(day));
+        return new Remark(advice, answer, Optional.of(years), Optional.of(day), stage.map(Plan.Planned::stage));
     }
 }

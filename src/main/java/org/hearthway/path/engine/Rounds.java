@@ -11,6 +11,7 @@ import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.State;
 import org.hearthway.path.engine.Plan.Why;
+import org.hearthway.path.engine.Template.After;
 import org.hearthway.path.engine.Template.Repeat;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.network.Schedule;
@@ -61,7 +62,7 @@ record Rounds(
                 byRule.orElse(wanted),
                 given.isEmpty() && !start.equals(wanted) ? Optional.of(wanted) : Optional.empty(),
                 start.isBefore(first) || start.isAfter(last),
-                rule,
+                later(rule, more),
                 Optional.empty());
         var clash = given.isPresent() || byRule.isPresent()
                 ? Optional.<Clash>empty()
@@ -80,6 +81,16 @@ record Rounds(
                 visits.of(stage, start, round),
                 Planner.cares(stage, start, end),
                 clash);
+    }
+
+    /** The rule as it is for this time: so much later from the same day. */
+    private static After later(After rule, Period more) {
+        return new After(
+                rule.stage(),
+                rule.edge(),
+                rule.earliest().plus(more).normalized(),
+                rule.usual().map(usual -> usual.plus(more).normalized()),
+                rule.latest().map(latest -> latest.plus(more).normalized()));
     }
 
     private static Period length(Stage stage) {

@@ -34,6 +34,16 @@ final class AdviceList extends Section {
         return item;
     }
 
+    private static String age(StageWords say, Remark remark, int own, LocalDate day, LocalDate today) {
+        return remark.at()
+                .map(stage -> say.say(
+                        "path.advice.age",
+                        own,
+                        say.date(day, today),
+                        stage.name().in(say.language())))
+                .orElseGet(() -> say.say("path.advice.age-today", own));
+    }
+
     /** The child's own figure, and what it means for the talk. */
     private static String own(StageWords say, Remark remark, LocalDate today) {
         if (remark.answer() == Answer.NOT_RECORDED) {
@@ -41,7 +51,7 @@ final class AdviceList extends Section {
         }
         var own = remark.own().orElseThrow();
         var figure = remark.on()
-                .map(day -> say.say("path.advice.age", own, say.date(day, today), day.isAfter(today) ? 1 : 0))
+                .map(day -> age(say, remark, own, day, today))
                 .orElseGet(() -> say.say("path.advice.level", own));
         return remark.answer() == Answer.OUTSIDE ? say.say("path.advice.outside", figure) : figure;
     }

@@ -29,6 +29,7 @@ final class PathLine {
     private static final double CEILING = 22;
     private static final double STONE_GAP = 40;
     private static final double LETTER_ROOM = 13;
+    private static final double YEAR_ROOM = 44;
     private static final double TODAY_ROOM = 130;
     private static final double GLOW_X = 80;
     private static final double GLOW_Y = 56;
@@ -45,7 +46,7 @@ final class PathLine {
     private record Placed(Planned stage, LocalDate day) {}
 
     Drawing draw(Plan plan, List<Plans.Move> moves) {
-        var placed = plan.stages().stream()
+        var placed = plan.until(plan.today().plusYears(StageTable.YEARS_AHEAD)).stream()
                 .map(s -> new Placed(s, s.state() == State.NOW ? plan.today() : s.start()))
                 .sorted(Comparator.comparing(Placed::day))
                 .collect(Collectors.toList());
@@ -87,6 +88,7 @@ final class PathLine {
         picture.shape("path", "class", "ch-ax2", "d", line(LEFT - 22, FLOOR, WIDTH - LEFT + 22));
         var before = -LETTER_ROOM;
         var yearSaid = 0;
+        var yearAt = -YEAR_ROOM;
         for (var month = first.withDayOfMonth(1); !month.isAfter(last); month = month.plusMonths(1)) {
             var x = month.isBefore(first) ? LEFT - 22 : scale.of(month);
             var next = scale.of(month.plusMonths(1));
@@ -94,9 +96,10 @@ final class PathLine {
             if (next - x > LETTER_ROOM && x - before >= LETTER_ROOM) {
                 picture.text((x + next) / 2, FLOOR + 16, "ch-t", "middle", letters(month, next - x));
             }
-            if (month.getYear() != yearSaid) {
+            if (month.getYear() != yearSaid && x - yearAt >= YEAR_ROOM) {
                 picture.text(x + 4, 14, "ch-tb", "start", String.valueOf(month.getYear()));
                 yearSaid = month.getYear();
+                yearAt = x;
             }
             before = x;
         }

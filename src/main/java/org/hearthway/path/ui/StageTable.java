@@ -50,11 +50,14 @@ final class StageTable extends Div {
         }
         table.getHead().add(head);
         var moving = moves.stream().collect(Collectors.toMap(Move::stage, m -> m));
-        for (var stage : plan.stages()) {
+        for (var stage : plan.until(plan.today().plusYears(YEARS_AHEAD))) {
             table.getBody().add(row(plan, stage, address, chosen, moving));
         }
         add(table);
     }
+
+    /** What comes again is laid out this far: more rows of it tell nothing new. */
+    static final int YEARS_AHEAD = 2;
 
     private NativeTableRow row(
             Plan plan,

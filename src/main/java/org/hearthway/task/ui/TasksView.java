@@ -128,7 +128,7 @@ class TasksView extends Div implements BeforeEnterObserver, HasDynamicTitle, Tas
         var stages = new LinkedHashMap<String, String>();
         plans.plan(viewer, child)
                 .map(Plans.ChildPlan::plan)
-                .ifPresent(plan -> plan.stages()
+                .ifPresent(plan -> plan.next()
                         .forEach(stage -> stages.put(
                                 plan.template().id() + "/" + stage.stage().id(),
                                 stage.stage().name().in(viewer.language()))));

@@ -163,7 +163,7 @@ final class Paths {
     }
 
     static Plan plan(Template template, Course course, Predicate<LocalDate> open, LocalDate today) {
-        var days = Days.where(today.minusYears(5), today.plusYears(12), open);
+        var days = Days.where(today.minusYears(10), today.plusYears(30), open);
         return Planner.plan(template, course, Calendar.of(days), today);
     }
 
