@@ -9,6 +9,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -163,6 +164,9 @@ class HostileTextTests {
     private Words words;
 
     private static List<Viewer.Person> two = List.of();
+
+    /** A parent and a nurse who can sign in, the same for every text: a password takes long to store. */
+    private static final Map<Role, SignInRequests.Somebody> SIGN_IN = new EnumMap<>(Role.class);
 
     @Autowired
     private Passwords passwords;
@@ -628,7 +632,7 @@ class HostileTextTests {
     @BeforeEach
     void aChildWithOneParent() {
         child = Children.enter(register);
-        parentsSignIn = people.fresh(Role.CAREGIVER);
+        parentsSignIn = SIGN_IN.computeIfAbsent(Role.CAREGIVER, role -> people.fresh(role));
         parent = People.as(parentsSignIn.account(), Role.CAREGIVER);
         households.link(ADMINISTRATOR, child, parent.account(), Reach.FULL);
     }
@@ -675,7 +679,7 @@ class HostileTextTests {
         staysText(familys, typed);
         assertThat(shown(familys)).contains(typed.strip());
         var folder = pages(
-                people.fresh(Role.NURSE),
+                SIGN_IN.computeIfAbsent(Role.NURSE, role -> people.fresh(role)),
                 "path.ui.PathView",
                 "pump.ui.PumpView",
                 "medicine.ui.MedicinesView",
