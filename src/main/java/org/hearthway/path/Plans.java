@@ -32,6 +32,21 @@ public interface Plans {
 
         /** Back to the rule: a date given earlier counts no more. */
         record ByRule(String stage) implements Change {}
+
+        /** It ended on that day, in this way. */
+        record End(String stage, String outcome, LocalDate day) implements Change {}
+
+        /** It comes on the plan, though it is there only if needed. */
+        record Add(String stage) implements Change {}
+
+        /** It leaves the plan. */
+        record Skip(String stage) implements Change {}
+
+        /** One of its rules, counted from 0, is another one for this child. */
+        record OwnRule(String stage, int at, Template.After rule) implements Change {}
+
+        /** That rule is the path's own again. */
+        record SharedRule(String stage, int at) implements Change {}
     }
 
     /** A stage whose first day would move. */
@@ -45,7 +60,13 @@ public interface Plans {
         BEGUN,
         FIXED,
         SET_BY_HAND,
-        BACK_TO_RULE
+        BACK_TO_RULE,
+        ENDED,
+        ADDED,
+        SKIPPED,
+        OWN_RULE,
+        SHARED_RULE,
+        UNDONE
     }
 
     /**
@@ -53,13 +74,17 @@ public interface Plans {
      *
      * @param version counted up per child, from 1
      * @param name the path begun or the stage dated
-     * @param day the day given; empty when a stage went back to its rule
+     * @param day the day given, if one was
+     * @param outcome how a stage ended, if it did
+     * @param undone whether it counts no more, because it was taken back
      */
     record Decision(
             long version,
             Kind kind,
             Bilingual name,
             Optional<LocalDate> day,
+            Optional<Bilingual> outcome,
+            boolean undone,
             String reason,
             Optional<AccountId> by,
             Instant at) {}
@@ -112,6 +137,18 @@ public interface Plans {
      * @throws org.hearthway.base.Overtaken when somebody else changed the plan in between
      */
     void apply(Viewer viewer, ChildId child, Change change, String reason, long seen);
+
+    /**
+     * Takes a decision back: the plan becomes what it would be had it never been taken; taking it back can be taken
+     * back too.
+     *
+     * @param version of the decision, which counts
+     * @param reason kept with it, 3 to 500 characters
+     * @param seen the version of the plan that the person saw
+     * @throws org.hearthway.base.Invalid naming field and bound
+     * @throws org.hearthway.base.Overtaken when somebody else changed the plan in between
+     */
+    void undo(Viewer viewer, ChildId child, long version, String reason, long seen);
 
     /** The rules of care that hold for a child on a day. */
     List<Plan.Care> precautions(Viewer viewer, ChildId child, LocalDate day);

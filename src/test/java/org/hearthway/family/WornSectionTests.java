@@ -169,8 +169,9 @@ class WornSectionTests {
                 .contains("Blue toes", "Call the emergency number now.", "Red skin", "Call the office.")
                 .contains("my/" + child + "/call")
                 .doesNotContain("Bent leg")
-                .doesNotContain("team only")
-                .doesNotContain("-5");
+                .doesNotContain("team only");
+        // an identifier may hold these characters by chance
+        assertThat(worn().replace(child.toString(), "")).doesNotContain("-5");
     }
 
     @Test

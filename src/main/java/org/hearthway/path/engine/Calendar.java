@@ -2,6 +2,7 @@ package org.hearthway.path.engine;
 
 import java.util.Map;
 import org.hearthway.path.engine.network.Days;
+import org.hearthway.path.engine.network.Span;
 
 /**
  * The days a plan may use.
@@ -9,8 +10,9 @@ import org.hearthway.path.engine.network.Days;
  * @param clinic days on which the clinic is open
  * @param visits days on which a kind of visit is done, by kind; a kind that is not there is done on every open day
  * @param seasons days of a season, by its identifier
+ * @param known the days of which all this is known; nothing is planned outside of it
  */
-public record Calendar(Days clinic, Map<String, Days> visits, Map<String, Days> seasons) {
+public record Calendar(Days clinic, Map<String, Days> visits, Map<String, Days> seasons, Span known) {
 
     public Calendar {
         visits = Map.copyOf(visits);
@@ -18,8 +20,8 @@ public record Calendar(Days clinic, Map<String, Days> visits, Map<String, Days> 
     }
 
     /** A clinic with these open days, and nothing more to know. */
-    public static Calendar of(Days clinic) {
-        return new Calendar(clinic, Map.of(), Map.of());
+    public static Calendar of(Days clinic, Span known) {
+        return new Calendar(clinic, Map.of(), Map.of(), known);
     }
 
     /** The days of a kind of visit. */

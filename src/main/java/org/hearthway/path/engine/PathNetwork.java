@@ -23,9 +23,6 @@ final class PathNetwork {
     /** The day on which the path begins. */
     static final String BEGUN = " begun";
 
-    private static final int YEARS_BACK = 2;
-    private static final int YEARS_AHEAD = 45;
-
     private final List<Stage> stages;
     private final Course course;
     private final Calendar calendar;
@@ -45,7 +42,7 @@ final class PathNetwork {
         this.course = course;
         this.calendar = calendar;
         this.today = today;
-        horizon = new Span(course.begun().minusYears(YEARS_BACK), course.begun().plusYears(YEARS_AHEAD));
+        horizon = calendar.known();
         notAway = course.away().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Days.where(horizon.first(), horizon.last(), this::isHere));

@@ -22,7 +22,6 @@ import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Remark;
@@ -80,7 +79,7 @@ class ChildPlans implements Plans {
     @Transactional(readOnly = true)
     public Optional<ChildPlan> plan(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
-        return Standing.of(records.of(child)).map(s -> new ChildPlan(plan(s.pathway(), s.course()), s.version()));
+        return standingOf(child).map(s -> new ChildPlan(plan(s.pathway(), s.course()), s.version()));
     }
 
     @Override
@@ -89,8 +88,8 @@ class ChildPlans implements Plans {
         gate.require(viewer, Action.LIST_CHILDREN);
         var plans = new HashMap<ChildId, Plan>();
         records.all()
-                .forEach((child, rows) ->
-                        Standing.of(rows).ifPresent(s -> plans.put(child, plan(s.pathway(), s.course()))));
+                .forEach((child, rows) -> Standing.of(rows, this::template)
+                        .ifPresent(s -> plans.put(child, plan(s.pathway(), s.course()))));
         return Map.copyOf(plans);
     }
 
@@ -98,20 +97,29 @@ class ChildPlans implements Plans {
     @Transactional(readOnly = true)
     public List<Decision> decisions(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FOLDER, child);
+        var rows = records.of(child);
+        var undone = Standing.undone(rows);
         var newestFirst = new ArrayList<Decision>();
-        records.of(child).forEach(row -> newestFirst.add(0, decision(row)));
+        rows.forEach(row -> newestFirst.add(0, decision(row, undone.contains(row.version()))));
         return List.copyOf(newestFirst);
     }
 
-    private Decision decision(Row row) {
-        return new Decision(row.version(), row.kind(), name(row), row.day(), row.reason(), row.by(), row.at());
+    private Decision decision(Row row, boolean undone) {
+        var outcome = row.stage()
+                .flatMap(template(row.pathway())::stage)
+                .flatMap(stage -> row.outcome().flatMap(stage::outcome))
+                .map(Template.Outcome::name);
+        return new Decision(
+                row.version(), row.kind(), name(row), row.day(), outcome, undone, row.reason(), row.by(), row.at());
     }
 
     private Bilingual name(Row row) {
         var template = template(row.pathway());
         return row.stage()
                 // a stage that a later version of the path left out keeps its identifier
-                .map(id -> template.stage(id).map(Template.Stage::name).orElse(Bilingual.same(id)))
+                .map(id -> template.stage(id.split("/")[0])
+                        .map(Template.Stage::name)
+                        .orElse(Bilingual.same(id)))
                 .orElse(template.name());
     }
 
@@ -120,8 +128,9 @@ class ChildPlans implements Plans {
     public void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason) {
         gate.require(viewer, Action.CHANGE_PATH, child);
         bounds.begin(paths.find(pathway), day, reason, today());
-        var version = Standing.of(records.of(child)).map(Standing::version).orElse(0L) + 1;
-        add(viewer, child, version, Kind.BEGUN, pathway, Optional.empty(), Optional.of(day), reason);
+        var rows = records.of(child);
+        var version = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).version() + 1;
+        add(viewer, DecisionRows.begun(child, version, pathway, day), reason);
         events.publishEvent(new PathChanged(child, viewer, clock.instant(), reasons.begun(template(pathway), day)));
     }
 
@@ -129,7 +138,7 @@ class ChildPlans implements Plans {
     @Transactional(readOnly = true)
     public List<Remark> advice(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FOLDER, child);
-        return Standing.of(records.of(child))
+        return standingOf(child)
                 .map(s -> remarks(viewer, child, s.pathway(), s.course()))
                 .orElse(List.of());
     }
@@ -155,7 +164,11 @@ class ChildPlans implements Plans {
     }
 
     private Standing standing(ChildId child) {
-        return Standing.of(records.of(child)).orElseThrow(() -> new Invalid(Problem.at("", "path.problem.none")));
+        return standingOf(child).orElseThrow(() -> new Invalid(Problem.at("", "path.problem.none")));
+    }
+
+    private Optional<Standing> standingOf(ChildId child) {
+        return Standing.of(records.of(child), this::template);
     }
 
     private Preview preview(Standing standing, Change change) {
@@ -163,6 +176,7 @@ class ChildPlans implements Plans {
         bounds.change(before, change, standing.course().begun(), today());
         var after = plan(standing.pathway(), changed(standing, change));
         bounds.order(before, after);
+        bounds.clashes(before, after, change, clash -> reasons.clash(after.template(), clash));
         var moves = new ArrayList<Move>();
         var starts = before.stages().stream().collect(Collectors.toMap(Planned::point, Planned::start));
         for (var to : after.stages()) {
@@ -175,14 +189,8 @@ class ChildPlans implements Plans {
         return new Preview(before, after, moves, outside, standing.version());
     }
 
-    private static Course changed(Standing standing, Change change) {
-        if (change instanceof Change.Fix fix) {
-            return standing.changed(fix.stage(), Optional.of(fix.day()), Origin.ACTUAL);
-        }
-        if (change instanceof Change.SetByHand byHand) {
-            return standing.changed(byHand.stage(), Optional.of(byHand.day()), Origin.SET_BY_HAND);
-        }
-        return standing.changed(change.stage(), Optional.empty(), Origin.RULE);
+    private Course changed(Standing standing, Change change) {
+        return new CourseChange(standing.course(), template(standing.pathway())).by(change);
     }
 
     @Override
@@ -195,52 +203,44 @@ class ChildPlans implements Plans {
         }
         bounds.reason(reason);
         var preview = preview(standing, change);
-        add(
-                viewer,
-                child,
-                seen + 1,
-                kind(change),
-                standing.pathway(),
-                Optional.of(change.stage()),
-                day(change),
-                reason);
-        events.publishEvent(new PathChanged(child, viewer, clock.instant(), told(preview, change.stage())));
+        add(viewer, DecisionRows.of(child, seen + 1, standing.pathway(), change), reason);
+        events.publishEvent(new PathChanged(child, viewer, clock.instant(), told(preview, change)));
     }
 
-    private Bilingual told(Preview preview, String stage) {
-        var before = preview.before().stage(stage).orElseThrow();
-        var after = preview.after().stage(stage).orElseThrow();
-        var others =
-                preview.moves().stream().filter(m -> !m.stage().equals(stage)).count();
-        return reasons.told(after, before.start(), (int) others, today());
-    }
-
-    private static Kind kind(Change change) {
-        if (change instanceof Change.Fix) {
-            return Kind.FIXED;
+    private Bilingual told(Preview preview, Change change) {
+        var before = preview.before().stage(change.stage());
+        var after = preview.after().stage(change.stage());
+        if (before.isEmpty() || after.isEmpty() || change instanceof Change.End) {
+            return reasons.told(template(preview.after().template().id()), change);
         }
-        return change instanceof Change.SetByHand ? Kind.SET_BY_HAND : Kind.BACK_TO_RULE;
+        var others = preview.moves().stream()
+                .filter(m -> !m.stage().equals(change.stage()))
+                .count();
+        return reasons.told(after.get(), before.get().start(), (int) others, today());
     }
 
-    private static Optional<LocalDate> day(Change change) {
-        if (change instanceof Change.Fix fix) {
-            return Optional.of(fix.day());
+    @Override
+    @Transactional
+    public void undo(Viewer viewer, ChildId child, long version, String reason, long seen) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        var rows = records.of(child);
+        if (rows.isEmpty() || rows.get(rows.size() - 1).version() != seen) {
+            throw new Overtaken();
         }
-        return change instanceof Change.SetByHand byHand ? Optional.of(byHand.day()) : Optional.empty();
+        bounds.reason(reason);
+        var undone = rows.stream()
+                .filter(row ->
+                        row.version() == version && !Standing.undone(rows).contains(row.version()))
+                .findFirst()
+                .orElseThrow(() -> new Invalid(Problem.at("", "path.problem.undone")));
+        add(viewer, DecisionRows.undone(child, seen + 1, undone), reason);
+        events.publishEvent(new PathChanged(child, viewer, clock.instant(), reasons.takenBack(name(undone))));
     }
 
-    private void add(
-            Viewer viewer,
-            ChildId child,
-            long version,
-            Kind kind,
-            String pathway,
-            Optional<String> stage,
-            Optional<LocalDate> day,
-            String reason) {
+    private void add(Viewer viewer, Row row, String reason) {
         Optional<AccountId> by =
                 viewer instanceof Viewer.Person person ? Optional.of(person.account()) : Optional.empty();
-        records.add(new Row(child, version, kind, pathway, stage, day, reason.strip(), by, clock.instant()), viewer);
+        records.add(row.said(reason.strip(), by, clock.instant()), viewer);
     }
 
     @Override

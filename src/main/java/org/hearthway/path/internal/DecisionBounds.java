@@ -4,9 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.hearthway.base.Bilingual;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Problem;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Template;
 import org.springframework.stereotype.Component;
@@ -55,13 +59,49 @@ class DecisionBounds {
     }
 
     void change(Plan plan, Change change, LocalDate begun, LocalDate today) {
-        if (plan.stage(change.stage()).isEmpty()) {
+        boolean onPlan = plan.stage(change.stage()).isPresent();
+        boolean known = plan.template().stage(change.stage()).isPresent();
+        if (change instanceof Change.Add ? onPlan || !known : !onPlan) {
             throw new Invalid(Problem.at("stage", "path.problem.stage"));
+        }
+        if (change instanceof Change.End end) {
+            end(plan, end, begun, today);
+        }
+        if (change instanceof Change.OwnRule own) {
+            rule(plan, own);
         }
         if (change instanceof Change.Fix fix) {
             day(fix.day(), begun, today);
         } else if (change instanceof Change.SetByHand byHand) {
             day(byHand.day(), begun, today);
+        }
+    }
+
+    private static void end(Plan plan, Change.End end, LocalDate begun, LocalDate today) {
+        var problems = new ArrayList<Problem>();
+        if (plan.template()
+                .stage(end.stage())
+                .flatMap(s -> s.outcome(end.outcome()))
+                .isEmpty()) {
+            problems.add(Problem.at("outcome", "path.problem.outcome"));
+        }
+        if (end.day().isBefore(begun)) {
+            problems.add(Problem.at("day", "path.problem.before-begin"));
+        }
+        if (end.day().isAfter(today)) {
+            problems.add(Problem.at("day", "path.problem.ended-ahead", today));
+        }
+        Invalid.ifAny(problems);
+    }
+
+    private static void rule(Plan plan, Change.OwnRule own) {
+        var rules =
+                plan.template().stage(own.stage()).map(s -> s.timing().begins().size());
+        if (own.at() < 0 || own.at() >= rules.orElse(0)) {
+            throw new Invalid(Problem.at("stage", "path.problem.stage"));
+        }
+        if (!own.rule().isOrdered()) {
+            throw new Invalid(Problem.at("usual", "path.problem.rule-order"));
         }
     }
 
@@ -72,6 +112,20 @@ class DecisionBounds {
         if (day.isAfter(today.plusYears(YEARS_AHEAD))) {
             throw new Invalid(Problem.at("day", "path.problem.too-far", YEARS_AHEAD));
         }
+    }
+
+    /** Refuses a plan of the team's own making in which a stage gets no day any more; what happened is not refused. */
+    void clashes(Plan before, Plan after, Change change, Function<Clash, Bilingual> words) {
+        if (change instanceof Change.Fix || change instanceof Change.End) {
+            return;
+        }
+        var known = before.clashes().stream().map(Clash::stage).collect(Collectors.toSet());
+        after.clashes().stream()
+                .filter(clash -> !known.contains(clash.stage()))
+                .findFirst()
+                .ifPresent(clash -> {
+                    throw new Invalid(Problem.at("day", "path.problem.clash", words.apply(clash)));
+                });
     }
 
     /** Refuses a change after which a stage would begin before the one in front of it. */

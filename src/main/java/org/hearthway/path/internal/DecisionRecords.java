@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.Period;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -17,6 +18,8 @@ import org.hearthway.base.ChildId;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
 import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Template.After;
+import org.hearthway.path.engine.Template.Edge;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -25,8 +28,11 @@ import org.springframework.stereotype.Repository;
 @Repository
 class DecisionRecords {
 
-    private static final String COLUMNS =
-            "select child_id, version, kind, pathway, stage, given_day, reason, account_id, decided_at from path_decision ";
+    private static final String COLUMNS = """
+            select child_id, version, kind, pathway, stage, given_day, outcome, rule_at, earliest, usual, latest, undoes,
+              reason, account_id, decided_at
+            from path_change
+            """;
 
     private final JdbcClient jdbc;
 
@@ -42,9 +48,40 @@ class DecisionRecords {
             String pathway,
             Optional<String> stage,
             Optional<LocalDate> day,
+            Optional<String> outcome,
+            Optional<Integer> ruleAt,
+            Optional<After> rule,
+            Optional<Long> undoes,
             String reason,
             Optional<AccountId> by,
-            Instant at) {}
+            Instant at) {
+
+        Row said(String why, Optional<AccountId> person, Instant now) {
+            return new Row(child, version, kind, pathway, stage, day, outcome, ruleAt, rule, undoes, why, person, now);
+        }
+
+        Row withOutcome(String end) {
+            return new Row(
+                    child, version, kind, pathway, stage, day, Optional.of(end), ruleAt, rule, undoes, reason, by, at);
+        }
+
+        Row withRule(int place, Optional<After> gaps) {
+            return new Row(
+                    child,
+                    version,
+                    kind,
+                    pathway,
+                    stage,
+                    day,
+                    outcome,
+                    Optional.of(place),
+                    gaps,
+                    undoes,
+                    reason,
+                    by,
+                    at);
+        }
+    }
 
     /** All of a child's decisions, oldest first. */
     List<Row> of(ChildId child) {
@@ -63,14 +100,28 @@ class DecisionRecords {
     /** Adds a decision. @throws Overtaken when the version is taken */
     void add(Row row, Viewer by) {
         try {
-            jdbc.sql("insert into path_decision (child_id, version, kind, pathway, stage, given_day, reason, actor,"
-                            + " account_id, decided_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+            jdbc.sql("""
+                    insert into path_change (child_id, version, kind, pathway, stage, given_day, outcome, rule_at,
+                      earliest, usual, latest, undoes, reason, actor, account_id, decided_at)
+                    values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
                     .param(row.child().value())
                     .param(row.version())
                     .param(row.kind().name())
                     .param(row.pathway())
                     .param(row.stage().orElse(null))
                     .param(row.day().orElse(null))
+                    .param(row.outcome().orElse(null))
+                    .param(row.ruleAt().orElse(null))
+                    .param(row.rule().map(After::earliest).map(Period::toString).orElse(null))
+                    .param(row.rule()
+                            .flatMap(After::usual)
+                            .map(Period::toString)
+                            .orElse(null))
+                    .param(row.rule()
+                            .flatMap(After::latest)
+                            .map(Period::toString)
+                            .orElse(null))
+                    .param(row.undoes().orElse(null))
                     .param(row.reason())
                     .param(by.tag())
                     .param(row.by().map(AccountId::value).orElse(null))
@@ -81,6 +132,18 @@ class DecisionRecords {
         }
     }
 
+    /** The gaps alone; what they count from stands in the path. */
+    private static Optional<After> rule(ResultSet rs) throws SQLException {
+        var earliest = gap(rs, "earliest");
+        var usual = gap(rs, "usual");
+        var latest = gap(rs, "latest");
+        return earliest.map(least -> new After(Optional.empty(), Edge.START, least, usual, latest));
+    }
+
+    private static Optional<Period> gap(ResultSet rs, String column) throws SQLException {
+        return Optional.ofNullable(rs.getString(column)).map(Period::parse);
+    }
+
     private static Row row(ResultSet rs, int number) throws SQLException {
         return new Row(
                 new ChildId(rs.getObject("child_id", UUID.class)),
@@ -89,6 +152,10 @@ class DecisionRecords {
                 rs.getString("pathway"),
                 Optional.ofNullable(rs.getString("stage")),
                 Optional.ofNullable(rs.getObject("given_day", LocalDate.class)),
+                Optional.ofNullable(rs.getString("outcome")),
+                Optional.ofNullable(rs.getObject("rule_at", Integer.class)),
+                rule(rs),
+                Optional.ofNullable(rs.getObject("undoes", Long.class)),
                 rs.getString("reason"),
                 Optional.ofNullable(rs.getObject("account_id", UUID.class)).map(AccountId::new),
                 rs.getObject("decided_at", OffsetDateTime.class).toInstant());

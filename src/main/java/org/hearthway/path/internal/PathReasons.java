@@ -8,7 +8,9 @@ import java.util.function.Function;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
 import org.hearthway.clinic.ClinicCalendar;
+import org.hearthway.path.Plans.Change;
 import org.hearthway.path.engine.Cause;
+import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.Why;
 import org.hearthway.path.engine.Template;
@@ -142,6 +144,28 @@ class PathReasons {
                 near(language, stage.start(), today),
                 near(language, before, today),
                 alsoMoved));
+    }
+
+    /** Why a stage gets no day, and what would help. */
+    Bilingual clash(Template template, Clash clash) {
+        return causes.say(template, clash);
+    }
+
+    /** What the family is told when a stage ends, comes on the plan or leaves it. */
+    Bilingual told(Template template, Change change) {
+        var stage = template.stage(change.stage()).orElseThrow();
+        if (change instanceof Change.End end) {
+            return stage.outcome(end.outcome())
+                    .flatMap(Template.Outcome::tells)
+                    .orElseGet(() -> told(language -> words.say(language, "path.told.ended", stage.name())));
+        }
+        var added = change instanceof Change.Add;
+        return told(language -> words.say(language, added ? "path.told.added" : "path.told.skipped", stage.name()));
+    }
+
+    /** What the family is told when a decision is taken back. */
+    Bilingual takenBack(Bilingual name) {
+        return told(language -> words.say(language, "path.told.taken-back", name));
     }
 
     private static Bilingual told(Function<Language, String> say) {

@@ -9,6 +9,7 @@ import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.engine.Calendar;
 import org.hearthway.path.engine.network.Days;
+import org.hearthway.path.engine.network.Span;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -16,8 +17,8 @@ import org.springframework.stereotype.Component;
 @Component
 class PlanDays {
 
-    private static final int YEARS_BACK = 21;
-    private static final int YEARS_AHEAD = 21;
+    private static final int YEARS_BACK = 25;
+    private static final int YEARS_AHEAD = 35;
 
     private final ClinicCalendar clinic;
     private final VisitKindNames visits;
@@ -54,7 +55,7 @@ class PlanDays {
         }
         var weeks = new HashMap<String, Days>();
         seasons.all().forEach((id, season) -> weeks.put(id, Days.where(first, last, season::holds)));
-        return new Calendar(open, Map.copyOf(kinds), Map.copyOf(weeks));
+        return new Calendar(open, Map.copyOf(kinds), Map.copyOf(weeks), new Span(first, last));
     }
 
     private static boolean isOn(Set<DayOfWeek> weekdays, LocalDate day) {

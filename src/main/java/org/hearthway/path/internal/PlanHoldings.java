@@ -14,6 +14,6 @@ class PlanHoldings implements Holdings {
 
     @Override
     public List<Holding> all() {
-        return List.of(Chain.of("path_decision", "child_id", OF_THE_ONE_THAT_STAYS, "decided_at"));
+        return List.of(Chain.of("path_change", "child_id", OF_THE_ONE_THAT_STAYS, "decided_at"));
     }
 }

@@ -17,11 +17,14 @@ import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.Repeat;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.network.Days;
+import org.hearthway.path.engine.network.Span;
 
 /** Checks what the stages of a path say about each other, and that their rules can be kept at all. */
 record StageLinks(Template template, Map<String, Entry> entries) {
 
     private static final LocalDate SOME_DAY = LocalDate.of(2026, 1, 5);
+    private static final Calendar EVERY_DAY =
+            Calendar.of(Days.ALL, new Span(SOME_DAY.minusYears(2), SOME_DAY.plusYears(60)));
     private static final String A_LATER_STAGE = "a stage that stands after this one";
 
     void check() {
@@ -84,7 +87,7 @@ record StageLinks(Template template, Map<String, Entry> entries) {
                 .collect(Collectors.toSet());
         Stream.of(Set.<String>of(), optional)
                 .map(added -> new Course(SOME_DAY, Map.of(), Map.of(), added, Set.of(), Map.of(), List.of()))
-                .flatMap(course -> Planner.plan(template, course, Calendar.of(Days.ALL), SOME_DAY).clashes().stream())
+                .flatMap(course -> Planner.plan(template, course, EVERY_DAY, SOME_DAY).clashes().stream())
                 .map(clash -> clash.stage())
                 .distinct()
                 .forEach(stage -> at(stage)

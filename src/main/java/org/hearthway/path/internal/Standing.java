@@ -1,47 +1,59 @@
 package org.hearthway.path.internal;
 
-import java.time.LocalDate;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.hearthway.path.Plans.Kind;
 import org.hearthway.path.engine.Course;
-import org.hearthway.path.engine.Course.Given;
-import org.hearthway.path.engine.Plan.Origin;
+import org.hearthway.path.engine.Template;
 import org.hearthway.path.internal.DecisionRecords.Row;
 
 /** What the decisions of a child add up to: the path that counts, and its course. */
 record Standing(String pathway, Course course, long version) {
 
-    /** From all of a child's decisions, oldest first; empty when none was taken. */
-    static Optional<Standing> of(List<Row> rows) {
+    /**
+     * From all of a child's decisions, oldest first; empty when none counts.
+     *
+     * @param paths the path of an identifier
+     */
+    static Optional<Standing> of(List<Row> rows, Function<String, Template> paths) {
+        if (rows.isEmpty()) {
+            return Optional.empty();
+        }
+        var undone = undone(rows);
+        long version = rows.get(rows.size() - 1).version();
         Optional<Standing> result = Optional.empty();
         for (var row : rows) {
-            result = Optional.of(result.filter(before -> row.stage().isPresent())
-                    .map(before -> before.with(row))
-                    .orElseGet(() ->
-                            new Standing(row.pathway(), Course.begun(row.day().orElseThrow()), row.version())));
+            if (row.kind() == Kind.BEGUN && !undone.contains(row.version())) {
+                result = Optional.of(
+                        new Standing(row.pathway(), Course.begun(row.day().orElseThrow()), version));
+            } else if (row.kind() != Kind.UNDONE && !undone.contains(row.version())) {
+                result = result.map(before -> before.with(row, paths));
+            }
         }
         return result;
     }
 
-    private Standing with(Row row) {
-        return new Standing(pathway, changed(row.stage().orElseThrow(), row.day(), origin(row)), row.version());
+    /** The versions that count no more. What takes back can itself be taken back, so the newest speaks first. */
+    static Set<Long> undone(List<Row> rows) {
+        var undone = new HashSet<Long>();
+        for (int at = rows.size() - 1; at >= 0; at--) {
+            var row = rows.get(at);
+            if (!undone.contains(row.version())) {
+                row.undoes().ifPresent(undone::add);
+            }
+        }
+        return undone;
     }
 
-    private static Origin origin(Row row) {
-        return switch (row.kind()) {
-            case FIXED -> Origin.ACTUAL;
-            case SET_BY_HAND -> Origin.SET_BY_HAND;
-            case BEGUN, BACK_TO_RULE -> Origin.RULE;
-        };
+    private Standing with(Row row, Function<String, Template> paths) {
+        return new Standing(pathway, new CourseChange(course, paths.apply(pathway)).by(row), version);
     }
 
-    /** The course if a stage were given this day, or went back to its rule when the day is empty. */
-    Course changed(String stage, Optional<LocalDate> day, Origin origin) {
-        var given = new HashMap<>(course.given());
-        given.remove(stage);
-        day.ifPresent(d -> given.put(stage, new Given(d, origin)));
-        return new Course(
-                course.begun(), given, course.ended(), course.added(), course.skipped(), course.gaps(), course.away());
+    /** The standing with another course. */
+    Standing with(Course changed) {
+        return new Standing(pathway, changed, version);
     }
 }

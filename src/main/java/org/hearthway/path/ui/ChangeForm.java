@@ -22,6 +22,7 @@ import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.Preview;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Template.Outcome;
 import org.hearthway.words.Words;
 
 /** Gives one stage a day: what would move stands under the field before anything is saved. */
@@ -33,7 +34,9 @@ final class ChangeForm extends Section {
     private enum How {
         FIX,
         BY_HAND,
-        BY_RULE
+        BY_RULE,
+        ENDED,
+        SKIP
     }
 
     /** What the form asks of its page. */
@@ -53,6 +56,7 @@ final class ChangeForm extends Section {
     private final transient Planned stage;
     private final transient Acts acts;
     private final RadioButtonGroup<How> how = new RadioButtonGroup<>();
+    private final RadioButtonGroup<Outcome> outcome = new RadioButtonGroup<>();
     private final DayField day;
     private final TextField reason = new TextField();
     private final Div moves = new Div();
@@ -70,6 +74,7 @@ final class ChangeForm extends Section {
         add(
                 Tags.div("hw-colh", Tags.h2("", name)),
                 how,
+                outcome,
                 day,
                 moves,
                 reason,
@@ -86,13 +91,26 @@ final class ChangeForm extends Section {
         if (stage.why().origin() != Origin.RULE) {
             choices.add(How.BY_RULE);
         }
+        if (stage.round() == 1) {
+            if (!stage.stage().outcomes().isEmpty()) {
+                choices.add(How.ENDED);
+            }
+            choices.add(How.SKIP);
+        }
+        outcome.setLabel(say.say("path.change.outcome"));
+        outcome.addThemeVariants(RadioGroupVariant.LUMO_VERTICAL);
+        outcome.setItems(stage.stage().outcomes());
+        outcome.setItemLabelGenerator(end -> end.name().in(say.language()));
+        outcome.setVisible(false);
+        outcome.addValueChangeListener(change -> show());
         how.setLabel(say.say("path.change.how"));
         how.addThemeVariants(RadioGroupVariant.LUMO_VERTICAL);
         how.setItems(choices);
         how.setItemLabelGenerator(h -> say.say("path.change.how." + h.name()));
         how.setValue(stage.stage().timing().signal() || stage.why().origin() == Origin.ACTUAL ? How.FIX : How.BY_HAND);
         how.addValueChangeListener(change -> {
-            day.setVisible(change.getValue() != How.BY_RULE);
+            day.setVisible(change.getValue() != How.BY_RULE && change.getValue() != How.SKIP);
+            outcome.setVisible(change.getValue() == How.ENDED);
             show();
         });
         day.setWidthFull();
@@ -104,7 +122,7 @@ final class ChangeForm extends Section {
     }
 
     private Map<String, HasValidation> fields() {
-        return Map.of("day", day, "reason", reason);
+        return Map.of("day", day, "reason", reason, "outcome", outcome);
     }
 
     private Optional<Change> change() {
@@ -114,6 +132,8 @@ final class ChangeForm extends Section {
             case FIX -> typed.map(d -> new Change.Fix(id, d));
             case BY_HAND -> typed.map(d -> new Change.SetByHand(id, d));
             case BY_RULE -> Optional.of(new Change.ByRule(id));
+            case ENDED -> typed.flatMap(d -> outcome.getOptionalValue().map(o -> new Change.End(id, o.id(), d)));
+            case SKIP -> Optional.of(new Change.Skip(id));
         };
     }
 
@@ -132,9 +152,15 @@ final class ChangeForm extends Section {
         });
     }
 
+    private Problem missing() {
+        return how.getValue() == How.ENDED && outcome.isEmpty()
+                ? Problem.at("outcome", "path.problem.outcome")
+                : Problem.at("day", "path.problem.day");
+    }
+
     private void save() {
         try {
-            var change = change().orElseThrow(() -> new Invalid(Problem.at("day", "path.problem.day")));
+            var change = change().orElseThrow(() -> new Invalid(missing()));
             acts.save(change, reason.getValue());
         } catch (Invalid invalid) {
             Told.problems(invalid.problems(), fields(), words, say.language());

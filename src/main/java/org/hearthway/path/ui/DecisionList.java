@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import org.hearthway.access.Account;
 import org.hearthway.base.AccountId;
 import org.hearthway.parts.Tags;
@@ -17,7 +19,12 @@ import org.hearthway.path.Plans.Decision;
 final class DecisionList extends Section {
 
     DecisionList(
-            StageWords words, List<Decision> decisions, Map<AccountId, Account> people, ZoneId zone, LocalDate today) {
+            StageWords words,
+            List<Decision> decisions,
+            Map<AccountId, Account> people,
+            ZoneId zone,
+            LocalDate today,
+            Optional<Consumer<Decision>> takeBack) {
         addClassName("u-mt5");
         getElement().setAttribute("aria-label", words.say("path.decided.title"));
         add(Tags.div("hw-colh", Tags.h2("", words.say("path.decided.title"))));
@@ -36,10 +43,21 @@ final class DecisionList extends Section {
                                     decision.name(),
                                     decision.day()
                                             .map(day -> words.date(day, today))
+                                            .orElse(""),
+                                    decision.outcome()
+                                            .map(name -> name.in(words.language()))
                                             .orElse("")))));
+            if (decision.undone()) {
+                what.addClassName("u-struck");
+                what.add(Tags.div("", Tags.span("hw-label line", words.say("path.decided.undone"))));
+            }
             what.add(Tags.div("", Tags.span("hw-sub", decision.reason())));
             var who = decision.by().map(people::get).map(Account::name).orElse(words.say("path.decided.machine"));
-            row.add(what, new NativeTableCell(who), new NativeTableCell(words.date(when, today)));
+            var act = new NativeTableCell();
+            takeBack.filter(any -> !decision.undone())
+                    .ifPresent(undo -> act.add(Tags.button(
+                            "text", words.say("path.decided.take-back"), pressed -> undo.accept(decision))));
+            row.add(what, new NativeTableCell(who), new NativeTableCell(words.date(when, today)), act);
             table.getBody().add(row);
         }
         add(table);

@@ -13,8 +13,18 @@ import org.hearthway.path.Plans.Preview;
 final class MoveList extends Div {
 
     MoveList(StageWords words, Preview preview, String stage) {
-        var after = preview.after().stage(stage).orElseThrow();
         var today = preview.after().today();
+        var kept = preview.after().stage(stage);
+        if (kept.isEmpty()) {
+            add(
+                    Tags.h2("u-l", words.say("path.preview.leaves")),
+                    Tags.p("hw-s hw-quiet u-mb1", words.say("path.preview.unsaved")));
+            if (!preview.moves().isEmpty()) {
+                add(table(words, preview));
+            }
+            return;
+        }
+        var after = kept.get();
         var name = after.stage().name().in(words.language());
         var title = preview.moves().isEmpty()
                 ? words.say("path.preview.stays", name, words.date(after.start(), today))

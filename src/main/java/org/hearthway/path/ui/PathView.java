@@ -36,6 +36,7 @@ import org.hearthway.parts.Told;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.ChildPlan;
+import org.hearthway.path.Plans.Decision;
 import org.hearthway.path.Plans.Move;
 import org.hearthway.path.Plans.Preview;
 import org.hearthway.path.engine.Plan;
@@ -213,9 +214,53 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                         beside.add(beginForm());
                     })));
         }
+        if (stage.isEmpty()
+                && mayChange()
+                && plan.over().isEmpty()
+                && plan.template().stages().stream()
+                        .anyMatch(s -> plan.stage(s.id()).isEmpty())) {
+            beside.add(notOnPlan(plan));
+        }
         if (stage.isEmpty()) {
             beside.add(new AdviceList(say, plans.advice(viewer, child), plan.today()));
         }
+    }
+
+    private void takeBack(Decision decision) {
+        beside.removeAll();
+        beside.add(new TakeBackForm(say, words, decision, new TakeBackForm.Acts() {
+            @Override
+            public void takeBack(String reason) {
+                try {
+                    plans.undo(viewer, child, decision.version(), reason, seen);
+                    Told.done(say.say("path.change.done"));
+                    TallyChanged.tell();
+                    leave();
+                } catch (Overtaken overtaken) {
+                    Told.couldNot(say.say("path.change.overtaken"));
+                }
+            }
+
+            @Override
+            public void leave() {
+                PathView.this.leave();
+            }
+        }));
+    }
+
+    /** Stages that come on the plan only if needed, and those that were taken from it. */
+    private Component notOnPlan(Plan plan) {
+        var list = new com.vaadin.flow.component.html.UnorderedList();
+        list.addClassName("hw-plain");
+        plan.template().stages().stream()
+                .filter(stage -> plan.stage(stage.id()).isEmpty())
+                .forEach(stage -> list.add(new com.vaadin.flow.component.html.ListItem(
+                        new Span(stage.name().in(viewer.language()) + " "),
+                        Tags.button("text", say.say("path.add"), pressed -> {
+                            beside.removeAll();
+                            beside.add(new AddForm(say, words, stage, this));
+                        }))));
+        return Tags.div("u-mt5", Tags.h2("u-l", say.say("path.not-on-plan")), list);
     }
 
     private Component beginForm() {
@@ -239,7 +284,13 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
     private void drawDecisions(LocalDate today) {
         var decisions = plans.decisions(viewer, child);
         var people = decisions.stream().flatMap(d -> d.by().stream()).collect(Collectors.toSet());
-        below.add(new DecisionList(say, decisions, accounts.byId(viewer, people), settings.zone(), today));
+        below.add(new DecisionList(
+                say,
+                decisions,
+                accounts.byId(viewer, people),
+                settings.zone(),
+                today,
+                mayChange() ? Optional.of(this::takeBack) : Optional.empty()));
     }
 
     @Override

@@ -20,6 +20,7 @@ import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.Template.Timing;
 import org.hearthway.path.engine.Template.VisitNeed;
 import org.hearthway.path.engine.network.Days;
+import org.hearthway.path.engine.network.Span;
 
 /** Small paths for tests. */
 final class Paths {
@@ -163,8 +164,9 @@ final class Paths {
     }
 
     static Plan plan(Template template, Course course, Predicate<LocalDate> open, LocalDate today) {
-        var days = Days.where(today.minusYears(10), today.plusYears(30), open);
-        return Planner.plan(template, course, Calendar.of(days), today);
+        var known = new Span(today.minusYears(10), today.plusYears(30));
+        var days = Days.where(known.first(), known.last(), open);
+        return Planner.plan(template, course, Calendar.of(days, known), today);
     }
 
     static LocalDate start(Plan plan, String stage) {

@@ -8,6 +8,7 @@ import static org.mockito.Mockito.mock;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,8 +33,10 @@ import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
+import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Remark;
+import org.hearthway.path.engine.Template;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.LeanClinic;
@@ -398,5 +401,124 @@ class ChildPlansTests {
         var operation = plan.stage("operation").orElseThrow();
         assertThat(operation.start()).isAfterOrEqualTo(LocalDate.of(2026, 3, 13));
         assertThat(plans.why(plan, operation).en()).contains("The clinic has not set this date yet.");
+    }
+
+    private List<String> stages() {
+        return plans.plan(SURGEON, child).orElseThrow().plan().next().stream()
+                .map(stage -> stage.stage().id())
+                .toList();
+    }
+
+    private Plan now() {
+        return plans.plan(SURGEON, child).orElseThrow().plan();
+    }
+
+    /** US prescribing information, screening: no response to the largest trial dose is no candidate. */
+    @Test
+    void aTrialThatDidNothingEndsThePathAndTakingThatBackRestoresAllOfIt() {
+        plans.begin(SURGEON, child, "itb", LocalDate.of(2025, 12, 1), "referred");
+        var before = now();
+        heard.changes.clear();
+
+        plans.apply(
+                SURGEON,
+                child,
+                new Change.End("test-dose", "no-response", LocalDate.of(2026, 3, 10)),
+                "no response to the largest dose",
+                1);
+
+        assertThat(stages()).contains("test-dose").doesNotContain("operation", "device-care", "growing");
+        assertThat(now().over().orElseThrow().outcome().id()).isEqualTo("no-response");
+        assertThat(heard.changes)
+                .singleElement()
+                .satisfies(told -> assertThat(told.words().en())
+                        .isEqualTo(before.template()
+                                .stage("test-dose")
+                                .orElseThrow()
+                                .outcome("no-response")
+                                .orElseThrow()
+                                .tells()
+                                .orElseThrow()
+                                .en()));
+
+        plans.undo(SURGEON, child, 2, "entered for another child", 2);
+
+        assertThat(now()).isEqualTo(before);
+        assertThat(plans.decisions(SURGEON, child))
+                .extracting(Plans.Decision::undone)
+                .containsExactly(false, true, false);
+
+        plans.undo(SURGEON, child, 3, "it was this child after all", 3);
+        assertThat(now().over()).isPresent();
+    }
+
+    @Test
+    void nothingIsTakenBackTwiceOrByWhoSawAnOlderPlan() {
+        begin();
+        plans.undo(SURGEON, child, 2, "not done after all", 2);
+        assertThatThrownBy(() -> plans.undo(SURGEON, child, 2, "once more", 3)).isInstanceOf(Invalid.class);
+        assertThatThrownBy(() -> plans.undo(SURGEON, child, 1, "too late", 2)).isInstanceOf(Overtaken.class);
+    }
+
+    @Test
+    void aStageThatIsThereOnlyIfNeededComesAndGoes() {
+        begin();
+        var optional = now().template().stages().stream()
+                .filter(stage -> stage.timing().optional())
+                .findFirst()
+                .orElseThrow()
+                .id();
+        assertThat(stages()).doesNotContain(optional);
+        plans.apply(SURGEON, child, new Change.Add(optional), "the team found it needed", 2);
+        assertThat(stages()).contains(optional);
+        plans.apply(SURGEON, child, new Change.Skip(optional), "not needed after all", 3);
+        assertThat(stages()).doesNotContain(optional);
+        assertThatThrownBy(() -> plans.apply(SURGEON, child, new Change.Skip(optional), "again", 4))
+                .isInstanceOf(Invalid.class);
+    }
+
+    @Test
+    void aGapOfTheChildsOwnMovesTheDateAndSaysWhatItCountsFrom() {
+        begin();
+        var longer = new Template.After(
+                Optional.empty(),
+                Template.Edge.START,
+                Period.ofWeeks(7),
+                Optional.of(Period.ofWeeks(8)),
+                Optional.of(Period.ofWeeks(9)));
+        plans.apply(SURGEON, child, new Change.OwnRule("six-week-check", 0, longer), "slow to heal", 2);
+        var check = now().stage("six-week-check").orElseThrow();
+        assertThat(check.start()).isEqualTo(SURGERY.plusWeeks(8));
+        assertThat(plans.why(now(), check).en()).startsWith("8 weeks after the first day of “Surgery”");
+        plans.apply(SURGEON, child, new Change.SharedRule("six-week-check", 0), "healed well", 3);
+        assertThat(now().stage("six-week-check").orElseThrow().start()).isEqualTo(SURGERY.plusWeeks(6));
+    }
+
+    @Test
+    void aGapThatLeavesAStageNoDayIsRefusedInWordsWithAWayOut() {
+        begin();
+        var never = new Template.After(
+                Optional.empty(),
+                Template.Edge.START,
+                Period.ofDays(39),
+                Optional.of(Period.ofDays(39)),
+                Optional.of(Period.ofDays(40)));
+        // 39 and 40 days after that Tuesday lie on a weekend
+        var refused = catchThrowableOfType(
+                Invalid.class, () -> plans.preview(SURGEON, child, new Change.OwnRule("six-week-check", 0, never)));
+        var says = words.say(Language.EN, refused.problems().get(0));
+        assertThat(says)
+                .contains("No day fits for “Six-week check”", "clinic is open", "Ways out: accept for this child");
+    }
+
+    @Test
+    void refusesAnEndThatLiesAheadOrIsNotOneOfTheStage() {
+        plans.begin(SURGEON, child, "itb", LocalDate.of(2025, 12, 1), "referred");
+        var ahead = new Change.End("test-dose", "helped", LocalDate.of(2026, 3, 13));
+        assertThatThrownBy(() -> plans.apply(SURGEON, child, ahead, "reason", 1))
+                .isInstanceOf(Invalid.class);
+        var unknown = new Change.End("test-dose", "flew", LocalDate.of(2026, 3, 10));
+        assertThatThrownBy(() -> plans.apply(SURGEON, child, unknown, "reason", 1))
+                .isInstanceOf(Invalid.class);
     }
 }

@@ -17,6 +17,7 @@ import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.network.Days;
+import org.hearthway.path.engine.network.Span;
 import org.hearthway.words.ReadingLevel;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
@@ -40,7 +41,7 @@ class PathKindTests {
                         Set.of(),
                         Map.of(),
                         List.of()),
-                Calendar.of(Days.ALL),
+                Calendar.of(Days.ALL, new Span(surgery.minusYears(2), surgery.plusYears(40))),
                 surgery.plusDays(30));
     }
 
