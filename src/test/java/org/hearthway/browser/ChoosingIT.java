@@ -42,7 +42,7 @@ class ChoosingIT {
 
             // by mouse, and by keys alone
             desk.pressAt("#fact-walking").press("Walks with a walker").see("Walks at least with a device.");
-            desk.seeNoMore("Walking and device: not known.").see("Not saved yet");
+            desk.seeNoMore("Walking and device: not known.").see("Not saved");
             desk.run("document.querySelector('#fact-tone').focus()");
             desk.pressKeys("s").see("Spasticity alone.");
             assertThat(clinic.part(Choosing.class).talk(SETUP, child).version()).isZero();
@@ -53,7 +53,7 @@ class ChoosingIT {
             desk.pressAt("#fact-tone")
                     .pressAt("vaadin-select-list-box vaadin-select-item")
                     .see("Kind of tone problem: not known.");
-            desk.press("Save the facts").seeNoMore("Not saved yet");
+            desk.press("Save the facts").seeNoMore("Not saved");
             desk.reload().see("Kind of tone problem: not known.").see("Walks at least with a device.");
             desk.picture(PICTURES.resolve("choosing-1280.png"));
 

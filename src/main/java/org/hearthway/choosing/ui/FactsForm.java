@@ -37,7 +37,7 @@ final class FactsForm extends Section {
     private final transient Acts acts;
     private final transient Function<Answer, String> since;
     private final List<FactField> fields = new ArrayList<>();
-    private final Div unsaved = Tags.div("hw-asked-foot");
+    private final Div unsaved = Tags.div("hw-asked-unsaved");
     private final boolean may;
 
     FactsForm(Telling say, List<Fact.Group> groups, Talk talk, boolean may, Function<Answer, String> since, Acts acts) {
@@ -48,14 +48,13 @@ final class FactsForm extends Section {
         this.may = may;
         addClassNames("hw-sheet", "u-edged", "u-onpaper", "hw-asking");
         getElement().setAttribute("aria-label", say.say("choosing.facts"));
-        add(
-                Tags.div("hw-colh", Tags.h2("", say.say("choosing.facts"))),
-                Tags.p("hw-sub", say.say(may ? "choosing.facts.hint" : "choosing.facts.read-only")));
+        var head = Tags.div("hw-asked-head", Tags.h2("", say.say("choosing.facts")));
+        add(head, Tags.p("hw-sub", say.say(may ? "choosing.facts.hint" : "choosing.facts.read-only")));
         groups.forEach(this::group);
         if (may) {
             unsaved.add(Tags.span("hw-sub", say.say("choosing.facts.unsaved")), saveButton());
             unsaved.setVisible(false);
-            add(unsaved);
+            head.add(unsaved);
         }
     }
 
