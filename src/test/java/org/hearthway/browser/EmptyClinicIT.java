@@ -15,8 +15,7 @@ import org.junit.jupiter.api.TestInstance;
 class EmptyClinicIT {
 
     private static final String PASSWORD = "seven quiet herons walk";
-    private static final Pattern FIRST = Pattern.compile("http://localhost:\\d+/welcome/\\S+");
-
+    private RunningClinic.Held hold;
     private RunningClinic clinic;
     private Browser desk;
     private Browser phone;
@@ -25,6 +24,7 @@ class EmptyClinicIT {
 
     @BeforeAll
     void begin() {
+        hold = RunningClinic.holdTheLog();
         var console = System.out;
         var said = new ByteArrayOutputStream();
         System.setOut(new PrintStream(said, true, StandardCharsets.UTF_8));
@@ -33,7 +33,8 @@ class EmptyClinicIT {
         } finally {
             System.setOut(console);
         }
-        var link = FIRST.matcher(said.toString(StandardCharsets.UTF_8));
+        var link = Pattern.compile(Pattern.quote(clinic.url()) + "/welcome/\\S+")
+                .matcher(said.toString(StandardCharsets.UTF_8));
         if (link.find()) {
             firstLink = link.group();
         }
@@ -48,6 +49,7 @@ class EmptyClinicIT {
         phone.close();
         desk.close();
         clinic.close();
+        hold.close();
     }
 
     @Test

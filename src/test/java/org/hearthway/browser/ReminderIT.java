@@ -10,12 +10,26 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** A coordinator sends a reminder; the family answers by its link; both sides then see the same. */
 class ReminderIT {
 
     private static final Pattern LINK = Pattern.compile("http://localhost:\\d+/v/[A-Za-z0-9_-]+");
+
+    private RunningClinic.Held hold;
+
+    @BeforeEach
+    void holdTheLog() {
+        hold = RunningClinic.holdTheLog();
+    }
+
+    @AfterEach
+    void letGo() {
+        hold.close();
+    }
 
     @Test
     void isSentByHandAndAnsweredByItsLink() throws Exception {

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.locks.ReentrantLock;
 import org.hearthway.HearthwayApplication;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.SettableClock;
@@ -28,6 +29,12 @@ public final class RunningClinic implements AutoCloseable {
     public static final String SHARED = "the shared clinic";
 
     private static @Nullable RunningClinic shared;
+
+    /**
+     * Starting and ending a clinic sets the one log of the virtual machine up afresh: one at a time, and none while a
+     * walk keeps its log.
+     */
+    private static final ReentrantLock LOG = new ReentrantLock();
 
     private final SettableClock clock;
     private final GreenMail mail = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
@@ -50,7 +57,28 @@ public final class RunningClinic implements AutoCloseable {
                 "hearthway.data=target/browser-data/" + name,
                 "hearthway.clinic.base-url=" + url));
         all.addAll(settings);
-        context = new SpringApplicationBuilder(HearthwayApplication.class)
+        LOG.lock();
+        try {
+            context = started(profile, all);
+        } finally {
+            LOG.unlock();
+        }
+    }
+
+    /** Holds the log of the virtual machine for this walk alone, until it is closed by the same thread. */
+    static Held holdTheLog() {
+        LOG.lock();
+        return LOG::unlock;
+    }
+
+    /** Something that is let go again. */
+    interface Held extends AutoCloseable {
+        @Override
+        void close();
+    }
+
+    private ConfigurableApplicationContext started(String profile, List<String> all) {
+        return new SpringApplicationBuilder(HearthwayApplication.class)
                 .profiles(profile)
                 .initializers(empty -> {
                     var beans = (GenericApplicationContext) empty;
@@ -136,7 +164,12 @@ public final class RunningClinic implements AutoCloseable {
 
     @Override
     public void close() {
-        context.close();
+        LOG.lock();
+        try {
+            context.close();
+        } finally {
+            LOG.unlock();
+        }
         mail.stop();
     }
 }

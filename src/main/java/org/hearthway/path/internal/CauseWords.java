@@ -88,6 +88,7 @@ class CauseWords {
     private String say(Template template, Clash clash, Language language) {
         var rules = clash.causes().stream()
                 .map(cause -> say(template, cause, language))
+                .distinct()
                 .collect(Collectors.joining(" "));
         var told = words.say(language, "path.clash", clash.stage().name().in(language), rules);
         if (clash.ways().isEmpty()) {
@@ -104,7 +105,8 @@ class CauseWords {
         }
         var give = (Way.Give) way;
         var rule = begins(template, give.stage(), give.rule(), language);
-        return words.say(language, "path.way.give", rule);
+        // the ways are one sentence together
+        return words.say(language, "path.way.give", rule.substring(0, rule.length() - 1));
     }
 
     private String date(Language language, LocalDate day) {
