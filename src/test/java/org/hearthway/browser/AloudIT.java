@@ -3,10 +3,12 @@ package org.hearthway.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.ResourceLock;
 
 /** A page read aloud. The browser of the tests has no voice, so its speech is written down instead. */
+@Order(WalkOrder.SHARED)
 @ResourceLock(RunningClinic.SHARED)
 class AloudIT {
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.parallel.ResourceLock;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** What holds on every screen for every role: nothing that axe-core finds, nothing that scrolls sideways. */
 @ResourceLock(RunningClinic.SHARED)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Order(WalkOrder.LONGEST_SHARED)
 class EveryScreenIT {
 
     private static final String[] NOT_HERE = {"This page is not here for you.", "Esta página no está disponible."};

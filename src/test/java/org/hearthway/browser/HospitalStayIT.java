@@ -2,6 +2,7 @@ package org.hearthway.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.ResourceLock;
 
@@ -9,6 +10,7 @@ import org.junit.jupiter.api.parallel.ResourceLock;
  * A teenager with a pump goes to hospital: the emergency sheet is opened by his mother in two presses and by a nurse
  * in one; the nurse says that he is away, the family's page turns quiet, and it all comes back.
  */
+@Order(WalkOrder.SHARED)
 @ResourceLock(RunningClinic.SHARED)
 class HospitalStayIT {
 

@@ -3,10 +3,12 @@ package org.hearthway.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.ResourceLock;
 
 /** A coordinator asks a family something; a parent says on the phone that it is done; the coordinator sees it. */
+@Order(WalkOrder.SHARED)
 @ResourceLock(RunningClinic.SHARED)
 class TaskIT {
 

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -25,6 +26,7 @@ import org.yaml.snakeyaml.Yaml;
  * brackets; what is left outside them must stand in the content, which holds the demo's names and notes too.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Order(WalkOrder.LONG)
 class WordsIT {
 
     /** Visible text, and what assistive technology reads. */

@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.hearthway.browser.Browser;
 import org.hearthway.browser.RunningClinic;
+import org.hearthway.browser.WalkOrder;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.ResourceLock;
 import org.springframework.security.core.session.SessionInformation;
 import org.springframework.security.core.session.SessionRegistry;
 
 /** What a parent types outlives the session, and is never another person's to read. */
+@Order(WalkOrder.SHARED)
 @ResourceLock(RunningClinic.SHARED)
 class DraftIT {
 

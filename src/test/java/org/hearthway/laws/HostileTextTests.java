@@ -11,6 +11,7 @@ import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import org.hearthway.access.Accounts;
 import org.hearthway.access.NewAccount;
 import org.hearthway.access.Passwords;
 import org.hearthway.audit.AuditTrail;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Language;
@@ -76,6 +78,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Import;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.test.web.servlet.MockMvc;
 
 /**
@@ -167,6 +171,8 @@ class HostileTextTests {
 
     /** A parent and a nurse who can sign in, the same for every text: a password takes long to store. */
     private static final Map<Role, SignInRequests.Somebody> SIGN_IN = new EnumMap<>(Role.class);
+
+    private static final Map<AccountId, SecurityContext> SIGNED_IN = new HashMap<>();
 
     @Autowired
     private Passwords passwords;
@@ -703,7 +709,12 @@ class HostileTextTests {
     /** Pages as a person sees them, about the child. */
     private List<Component> pages(SignInRequests.Somebody somebody, String... names) throws Exception {
         var opened = new Pages(program, web);
-        opened.signedIn(somebody);
+        var known = SIGNED_IN.get(somebody.account());
+        if (known == null) {
+            SIGNED_IN.put(somebody.account(), opened.signedIn(somebody));
+        } else {
+            SecurityContextHolder.setContext(known);
+        }
         return Arrays.stream(names).map(name -> page(opened, name)).toList();
     }
 

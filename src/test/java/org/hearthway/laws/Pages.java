@@ -29,14 +29,15 @@ final class Pages {
         this.web = web;
     }
 
-    /** Signs in on this thread. */
-    void signedIn(SignInRequests.Somebody somebody) throws Exception {
+    /** Signs in on this thread; who that is can be used again, as another page of the same session does. */
+    SecurityContext signedIn(SignInRequests.Somebody somebody) throws Exception {
         var session = web.perform(signIn(somebody.email(), PASSWORD))
                 .andReturn()
                 .getRequest()
                 .getSession(false);
-        SecurityContextHolder.setContext(
-                (SecurityContext) Objects.requireNonNull(session).getAttribute("SPRING_SECURITY_CONTEXT"));
+        var context = (SecurityContext) Objects.requireNonNull(session).getAttribute("SPRING_SECURITY_CONTEXT");
+        SecurityContextHolder.setContext(context);
+        return Objects.requireNonNull(context);
     }
 
     /** Makes the page anew. */

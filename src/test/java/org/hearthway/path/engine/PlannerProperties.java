@@ -98,7 +98,7 @@ class PlannerProperties {
                 });
     }
 
-    @Property
+    @Property(tries = 400)
     void aStageByRuleNeverBeginsBeforeTheOneInFront(@ForAll("cases") Case any) {
         var stages = any.plan().stages();
         for (int i = 1; i < stages.size(); i++) {
@@ -109,7 +109,7 @@ class PlannerProperties {
         }
     }
 
-    @Property
+    @Property(tries = 400)
     void aGivenDateStays(@ForAll("cases") Case any) {
         var plan = any.plan();
         any.course().given().forEach((id, given) -> {
@@ -119,7 +119,7 @@ class PlannerProperties {
         });
     }
 
-    @Property
+    @Property(tries = 400)
     void aDateLiesInItsWindowOrSaysThatItDoesNot(@ForAll("cases") Case any) {
         for (var stage : any.plan().stages()) {
             var inside = !stage.start().isBefore(stage.earliest())
@@ -128,7 +128,7 @@ class PlannerProperties {
         }
     }
 
-    @Property
+    @Property(tries = 400)
     void aStageThatNeedsAnOpenDayGetsOneOrTellsWhyNot(@ForAll("cases") Case any) {
         for (var stage : any.plan().stages()) {
             if (stage.stage().timing().onOpenDays()
@@ -139,17 +139,17 @@ class PlannerProperties {
         }
     }
 
-    @Property
+    @Property(tries = 400)
     void noStageEndsBeforeItBegins(@ForAll("cases") Case any) {
         assertThat(any.plan().stages()).allSatisfy(s -> assertThat(s.end()).isAfterOrEqualTo(s.start()));
     }
 
-    @Property
+    @Property(tries = 400)
     void theSameInputGivesTheSamePlan(@ForAll("cases") Case any) {
         assertThat(any.plan()).isEqualTo(any.plan());
     }
 
-    @Property
+    @Property(tries = 400)
     void atMostOneStageIsNowAndItHasBegun(@ForAll("cases") Case any) {
         var plan = any.plan();
         var now = plan.stages().stream().filter(s -> s.state() == State.NOW).toList();
@@ -164,7 +164,7 @@ class PlannerProperties {
         });
     }
 
-    @Property
+    @Property(tries = 400)
     void whatTheClinicMustDateNeverLiesInThePastByItself(@ForAll("cases") Case any) {
         Assume.that(any.course().given().values().stream()
                 .allMatch(given -> given.day().isAfter(any.today())));
@@ -175,7 +175,7 @@ class PlannerProperties {
         }
     }
 
-    @Property
+    @Property(tries = 400)
     void aPlanWithoutAClashKeepsEveryRule(@ForAll("cases") Case any) {
         var plan = any.plan();
         Assume.that(plan.clashes().isEmpty());

@@ -168,13 +168,14 @@ class PathKindTests {
 
     @Test
     void readsASmallPath() {
-        assertThat(ContentReading.text(paths, "paths/small.yaml", path(""))).isEmpty();
-        assertThat(paths.find("small").orElseThrow().stages()).hasSize(1);
+        var small = ReadPaths.kind();
+        assertThat(ContentReading.text(small, "paths/small.yaml", path(""))).isEmpty();
+        assertThat(small.find("small").orElseThrow().stages()).hasSize(1);
     }
 
     @Test
     void namesTheLineOfEveryMistakeAtOnce() {
-        var lines = ContentReading.text(paths, "paths/small.yaml", path("""
+        var lines = ContentReading.text(ReadPaths.kind(), "paths/small.yaml", path("""
               - id: second
                 name: {en: Second}
                 says: {en: Says, es: Dice}
@@ -206,7 +207,7 @@ class PathKindTests {
 
     @Test
     void refusesACountFromAnEndThatIsNotKnownYet() {
-        var lines = ContentReading.text(paths, "paths/small.yaml", path("""
+        var lines = ContentReading.text(ReadPaths.kind(), "paths/small.yaml", path("""
               - id: open
                 name: {en: Open, es: Abierta}
                 says: {en: Says, es: Dice}

@@ -52,11 +52,19 @@ final class ReadPaths {
                 seasons);
     }
 
-    /** All shipped paths. */
+    /** All shipped paths, read once. */
     static PathKind shipped() {
-        var kind = kind();
-        assertThat(ContentReading.shipped(kind)).isEmpty();
-        return kind;
+        return Shipped.PATHS;
+    }
+
+    private static final class Shipped {
+        static final PathKind PATHS = read();
+
+        private static PathKind read() {
+            var kind = kind();
+            assertThat(ContentReading.shipped(kind)).isEmpty();
+            return kind;
+        }
     }
 
     private static Stream<Resource> files(String place) {

@@ -16,6 +16,7 @@ import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.browser.Browser;
 import org.hearthway.browser.RunningClinic;
+import org.hearthway.browser.WalkOrder;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Names;
@@ -25,11 +26,13 @@ import org.hearthway.pump.Pumps;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
 /** A nurse sets dates of a path and records a fill. The clinic's clock stands at Thursday, March 12, 2026. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Order(WalkOrder.LONG)
 class FolderDatesIT {
 
     private static final Viewer SETUP = new Viewer.Machine("test");

@@ -286,8 +286,8 @@ class MailedVisitTests {
                     new Pumps.FillData(LocalDate.of(2026, 3, 11), LocalDate.of(2026, 5, 20), 5, "thin stream"),
                     0);
             var last = Instant.parse("2026-05-20T00:00:00Z");
-            for (var hour = clock.instant(); hour.isBefore(last); hour = hour.plus(Duration.ofHours(6))) {
-                clock.set(hour);
+            for (var day = clock.instant(); day.isBefore(last); day = day.plus(Duration.ofDays(1))) {
+                clock.set(day);
                 while (delivery.round() > 0) {
                     continue;
                 }
