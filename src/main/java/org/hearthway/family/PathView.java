@@ -74,6 +74,7 @@ class PathView extends FamilyPage {
                                 "family.path.stone",
                                 plan.next().indexOf(now) + 1,
                                 plan.next().size()))));
+        plan.over().ifPresent(over -> add(over(reader, over)));
         if (!past.isEmpty()) {
             add(behind(reader, past));
         }
@@ -86,6 +87,15 @@ class PathView extends FamilyPage {
         if (!coming.isEmpty()) {
             add(Bits.strip("quiet", Icon.INFO, reader.say("family.path.between.means")));
         }
+    }
+
+    /** Why the path ended, in words of its outcome, and that the talk goes on. */
+    private static Component over(Reader reader, Plan.Over over) {
+        var says = over.outcome().tells().map(reader::text).orElse("");
+        return Bits.strip(
+                "quiet",
+                Icon.INFO,
+                (says + " " + reader.say("family.path.ended", PathWords.date(reader, over.day()))).strip());
     }
 
     private static Component behind(Reader reader, List<Planned> past) {

@@ -61,6 +61,12 @@ public record Visit(
         return start.atZone(zone).toInstant();
     }
 
+    /** The next version of it, in a state. */
+    public Visit inState(State next) {
+        return new Visit(
+                id, child, kind, start, zone, minutes, place, purpose, answer, wish, next, sequence, version + 1);
+    }
+
     /** The instant it is over. */
     public Instant endsAt() {
         return startsAt().plusSeconds(minutes * 60L);

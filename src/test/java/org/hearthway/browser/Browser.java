@@ -386,8 +386,11 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
-    /** Writes a picture of the page as the person sees it. */
+    /** Writes a picture of the page as the person sees it, where pictures are asked for: they take a while. */
     public Browser picture(Path file) {
+        if (!Boolean.getBoolean("hearthway.pictures")) {
+            return this;
+        }
         try {
             Files.createDirectories(file.getParent());
             Files.write(file, driver.getScreenshotAs(OutputType.BYTES));

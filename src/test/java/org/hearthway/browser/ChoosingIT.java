@@ -11,10 +11,12 @@ import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Names;
 import org.hearthway.choosing.Choosing;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.ResourceLock;
 
 /** A physician lays facts on the table, sees what they say, writes down what was decided, and the path has begun. */
+@Order(WalkOrder.SHARED)
 @ResourceLock(RunningClinic.SHARED)
 class ChoosingIT {
 

@@ -7,11 +7,13 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
 /** A real clinic from nothing, all by screen: from the administrator's link to a parent's first tick. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Order(WalkOrder.KEEPS_THE_LOG)
 class EmptyClinicIT {
 
     private static final String PASSWORD = "seven quiet herons walk";

@@ -12,9 +12,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /** A coordinator sends a reminder; the family answers by its link; both sides then see the same. */
+@Order(WalkOrder.KEEPS_THE_LOG)
 class ReminderIT {
 
     private static final Pattern LINK = Pattern.compile("http://localhost:\\d+/v/[A-Za-z0-9_-]+");

@@ -13,7 +13,10 @@ public final class WalkOrder {
     public static final int SHARED = 2;
 
     /** Long, in a clinic of its own. */
-    public static final int LONG = Integer.MAX_VALUE;
+    public static final int LONG = Integer.MAX_VALUE - 1;
+
+    /** Keeps the log, while no other clinic can start or end: begun when the others are busy in the shared one. */
+    public static final int KEEPS_THE_LOG = Integer.MAX_VALUE;
 
     private WalkOrder() {}
 }

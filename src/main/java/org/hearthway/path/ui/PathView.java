@@ -170,6 +170,14 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                 "hw-colh hw-pathhead",
                 Tags.h2("", plan.template().name().in(viewer.language())),
                 Tags.span("hw-sub", say.say("path.template", plan.template().version(), byHand)),
+                plan.over()
+                        .map(over -> Tags.span(
+                                "hw-label ember",
+                                say.say(
+                                        "path.over",
+                                        say.date(over.day(), plan.today()),
+                                        over.outcome().name().in(viewer.language()))))
+                        .orElseGet(() -> Tags.span("", "")),
                 Tags.span("grow", ""),
                 key("st-done", "path.key.behind"),
                 key("st-now", "path.key.now"),

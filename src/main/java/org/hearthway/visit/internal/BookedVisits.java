@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
-import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.NotAvailable;
@@ -28,7 +27,6 @@ import org.hearthway.visit.events.VisitAttended;
 import org.hearthway.visit.events.VisitBooked;
 import org.hearthway.visit.events.VisitCancelled;
 import org.hearthway.visit.events.VisitMoved;
-import org.hearthway.words.Words;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -43,7 +41,7 @@ class BookedVisits implements Visits {
     private final BookingRules rules;
     private final Gate gate;
     private final ClinicSettings clinic;
-    private final Words words;
+    private final VisitWords words;
     private final Clock clock;
     private final ApplicationEventPublisher events;
 
@@ -54,7 +52,7 @@ class BookedVisits implements Visits {
             BookingRules rules,
             Gate gate,
             ClinicSettings clinic,
-            Words words,
+            VisitWords words,
             Clock clock,
             ApplicationEventPublisher events) {
         this.store = store;
@@ -140,7 +138,7 @@ class BookedVisits implements Visits {
                 1);
         var now = clock.instant();
         store.insert(visit, viewer, now);
-        events.publishEvent(new VisitBooked(child, viewer, now, visit.id().value(), told("visit.told.booked", visit)));
+        events.publishEvent(new VisitBooked(child, viewer, now, visit.id().value(), words.booked(visit)));
         return visit.id();
     }
 
@@ -153,7 +151,7 @@ class BookedVisits implements Visits {
         var now = clock.instant();
         var moved = next(old, BookingRules.toTheMinute(start), Answer.NONE, "", State.BOOKED, old.sequence() + 1);
         store.insertVersion(moved, viewer, now);
-        events.publishEvent(new VisitMoved(old.child(), viewer, now, id.value(), told("visit.told.moved", moved)));
+        events.publishEvent(new VisitMoved(old.child(), viewer, now, id.value(), words.moved(moved)));
     }
 
     @Override
@@ -162,10 +160,8 @@ class BookedVisits implements Visits {
         var old = toChange(viewer, Action.BOOK_VISIT, id);
         requireBooked(old, seen);
         var now = clock.instant();
-        var cancelled = next(old, old.start(), old.answer(), old.wish(), State.CANCELLED, old.sequence());
-        store.insertVersion(cancelled, viewer, now);
-        events.publishEvent(
-                new VisitCancelled(old.child(), viewer, now, id.value(), told("visit.told.cancelled", old)));
+        store.insertVersion(old.inState(State.CANCELLED), viewer, now);
+        events.publishEvent(new VisitCancelled(old.child(), viewer, now, id.value(), words.cancelled(old)));
     }
 
     @Override
@@ -177,7 +173,7 @@ class BookedVisits implements Visits {
         }
         var now = clock.instant();
         var state = came ? State.ATTENDED : State.NOT_ATTENDED;
-        store.insertVersion(next(old, old.start(), old.answer(), old.wish(), state, old.sequence()), viewer, now);
+        store.insertVersion(old.inState(state), viewer, now);
         events.publishEvent(new VisitAttended(old.child(), viewer, now, id.value(), came));
     }
 
@@ -343,13 +339,5 @@ class BookedVisits implements Visits {
                 state,
                 sequence,
                 old.version() + 1);
-    }
-
-    private Bilingual told(String key, Visit visit) {
-        return words.both(
-                key,
-                visit.kind().name(),
-                visit.start().toLocalDate(),
-                visit.start().toLocalTime());
     }
 }

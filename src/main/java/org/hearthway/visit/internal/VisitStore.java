@@ -88,6 +88,14 @@ class VisitStore {
                 .optional();
     }
 
+    /** Who made the newest version, as the trail names them. */
+    String lastChangedBy(VisitId id) {
+        return db.sql("select changed_by from visit_version where visit = ? order by version desc limit 1")
+                .param(id.value())
+                .query(String.class)
+                .single();
+    }
+
     List<Visit> ofChild(ChildId child) {
         return db.sql(LATEST + " and v.child = ? order by x.starts_local")
                 .param(child.value())

@@ -38,6 +38,7 @@ import org.hearthway.content.ContentReading;
 import org.hearthway.equipment.events.EquipmentRecorded;
 import org.hearthway.medicine.events.TaperConfirmed;
 import org.hearthway.medicine.events.TaperSigned;
+import org.hearthway.path.Plans;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.engine.RefillBy;
 import org.hearthway.pump.events.RefillDateChanged;
@@ -95,6 +96,12 @@ class OutboxTests {
     })
     @ComponentScan("org.hearthway.visit.internal")
     static class Setting {
+        /** No child is on a path here. */
+        @Bean
+        Plans plans() {
+            return mock();
+        }
+
         @Bean
         KnownFamily known() {
             return new KnownFamily();

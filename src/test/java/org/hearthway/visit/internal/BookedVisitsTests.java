@@ -3,6 +3,7 @@ package org.hearthway.visit.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.mockito.Mockito.mock;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -22,6 +23,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
 import org.hearthway.content.ContentReading;
+import org.hearthway.path.Plans;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.LeanClinic;
 import org.hearthway.testing.SettableClock;
@@ -55,6 +57,12 @@ class BookedVisitsTests {
     @Import(LeanClinic.class)
     @ComponentScan("org.hearthway.visit.internal")
     static class Setting {
+        /** No child is on a path here. */
+        @Bean
+        Plans plans() {
+            return mock();
+        }
+
         @Bean
         Heard heard() {
             return new Heard();
