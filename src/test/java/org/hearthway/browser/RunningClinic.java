@@ -67,6 +67,8 @@ public final class RunningClinic implements AutoCloseable {
 
     /** Holds the log of the virtual machine for this walk alone, until it is closed by the same thread. */
     static Held holdTheLog() {
+        // those that share a clinic shall not have to wait for theirs
+        shared();
         LOG.lock();
         return LOG::unlock;
     }
