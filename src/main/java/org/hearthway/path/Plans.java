@@ -52,8 +52,17 @@ public interface Plans {
     /** A stage whose first day would move. */
     record Move(String stage, Bilingual name, LocalDate from, LocalDate to) {}
 
+    /**
+     * What a change does to a plan.
+     *
+     * @param moves stages whose first day moves
+     * @param coming stages that come on the plan
+     * @param leaving stages that leave it
+     */
+    record Effect(List<Move> moves, List<Bilingual> coming, List<Bilingual> leaving) {}
+
     /** What a change would do; nothing is saved. */
-    record Preview(Plan before, Plan after, List<Move> moves, boolean outsideTheRule, long version) {}
+    record Preview(Plan before, Plan after, Effect effect, boolean outsideTheRule, long version) {}
 
     /** What a decision was about. */
     enum Kind {
@@ -110,6 +119,12 @@ public interface Plans {
      */
     void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason);
 
+    /**
+     * Begins a path that the team and the family chose: at the stage where it begins for a child whose tests were done,
+     * or at the first when the path names none; otherwise as {@link #begin}.
+     */
+    void beginChosen(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason);
+
     /** What the child's path is usually chosen for, held against this child; empty while no path was begun. */
     List<Remark> advice(Viewer viewer, ChildId child);
 
@@ -137,6 +152,13 @@ public interface Plans {
      * @throws org.hearthway.base.Overtaken when somebody else changed the plan in between
      */
     void apply(Viewer viewer, ChildId child, Change change, String reason, long seen);
+
+    /**
+     * What taking a decision back would do; nothing is saved.
+     *
+     * @throws org.hearthway.base.Invalid when the decision does not count
+     */
+    Effect effectOfUndo(Viewer viewer, ChildId child, long version);
 
     /**
      * Takes a decision back: the plan becomes what it would be had it never been taken; taking it back can be taken

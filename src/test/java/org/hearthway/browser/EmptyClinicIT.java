@@ -90,7 +90,7 @@ class EmptyClinicIT {
         desk.see("The path has begun.")
                 .seeNoMore("No path yet")
                 .press("Surgery")
-                .see("What is this day?");
+                .see("What is there to say?");
         desk.press("It happened, or the clinic has fixed it").type("Day", "1/29/2026");
         desk.type("Reason, kept with the change", "Room is booked").picture(picture("empty-operation"));
         desk.press("Save and tell the family").see("Saved. The family sees the change.");

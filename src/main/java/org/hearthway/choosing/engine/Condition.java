@@ -85,8 +85,30 @@ public sealed interface Condition {
         }
     }
 
+    /** Several conditions together. */
+    sealed interface Several extends Condition {
+
+        /** The conditions. */
+        List<Condition> of();
+
+        @Override
+        default Set<String> facts() {
+            return union(of(), Condition::facts);
+        }
+
+        @Override
+        default boolean readsAge() {
+            return of().stream().anyMatch(Condition::readsAge);
+        }
+
+        @Override
+        default Set<String> missing(Known known) {
+            return in(known) == Truth.UNKNOWN ? union(of(), each -> each.missing(known)) : Set.of();
+        }
+    }
+
     /** All of them hold. */
-    record All(List<Condition> of) implements Condition {
+    record All(List<Condition> of) implements Several {
 
         public All {
             of = List.copyOf(of);
@@ -96,25 +118,10 @@ public sealed interface Condition {
         public Truth in(Known known) {
             return of.stream().map(each -> each.in(known)).reduce(Truth.YES, Truth::and);
         }
-
-        @Override
-        public Set<String> facts() {
-            return union(of, Condition::facts);
-        }
-
-        @Override
-        public boolean readsAge() {
-            return of.stream().anyMatch(Condition::readsAge);
-        }
-
-        @Override
-        public Set<String> missing(Known known) {
-            return in(known) == Truth.UNKNOWN ? union(of, each -> each.missing(known)) : Set.of();
-        }
     }
 
     /** At least one of them holds. */
-    record Any(List<Condition> of) implements Condition {
+    record Any(List<Condition> of) implements Several {
 
         public Any {
             of = List.copyOf(of);
@@ -123,21 +130,6 @@ public sealed interface Condition {
         @Override
         public Truth in(Known known) {
             return of.stream().map(each -> each.in(known)).reduce(Truth.NO, Truth::or);
-        }
-
-        @Override
-        public Set<String> facts() {
-            return union(of, Condition::facts);
-        }
-
-        @Override
-        public boolean readsAge() {
-            return of.stream().anyMatch(Condition::readsAge);
-        }
-
-        @Override
-        public Set<String> missing(Known known) {
-            return in(known) == Truth.UNKNOWN ? union(of, each -> each.missing(known)) : Set.of();
         }
     }
 

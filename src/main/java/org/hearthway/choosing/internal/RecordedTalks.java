@@ -210,7 +210,7 @@ class RecordedTalks implements Choosing {
         events.publishEvent(new PathDecided(child, viewer, now));
         stripped.path()
                 .filter(path -> !isOn(viewer, child, path))
-                .ifPresent(path -> plans.begin(viewer, child, path, stripped.day(), stripped.reason()));
+                .ifPresent(path -> plans.beginChosen(viewer, child, path, stripped.day(), stripped.reason()));
     }
 
     private boolean isOn(Viewer viewer, ChildId child, String path) {

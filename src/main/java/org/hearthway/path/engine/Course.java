@@ -1,6 +1,7 @@
 package org.hearthway.path.engine;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,6 +43,31 @@ public record Course(
         return new Course(day, Map.of(), Map.of(), Set.of(), Set.of(), Map.of(), List.of());
     }
 
+    /** The same with other dates given. */
+    public Course withGiven(Map<String, Given> dates) {
+        return new Course(begun, dates, ended, added, skipped, gaps, away);
+    }
+
+    /** The same with stages ended otherwise. */
+    public Course withEnded(Map<String, Ended> ends) {
+        return new Course(begun, given, ends, added, skipped, gaps, away);
+    }
+
+    /** The same with other stages put on the plan and taken from it. */
+    public Course withStages(Set<String> on, Set<String> off) {
+        return new Course(begun, given, ended, on, off, gaps, away);
+    }
+
+    /** The same with other rules of the child's own. */
+    public Course withGaps(Map<RuleAt, Template.After> rules) {
+        return new Course(begun, given, ended, added, skipped, rules, away);
+    }
+
+    /** The same with other days on which the family cannot come. */
+    public Course withAway(List<Span> days) {
+        return new Course(begun, given, ended, added, skipped, gaps, days);
+    }
+
     /** The date a person gave to a stage, if any. */
     public Optional<Given> given(Template.Stage stage) {
         return Optional.ofNullable(given.get(stage.id()));
@@ -54,7 +80,7 @@ public record Course(
 
     /** A stage's rules, with the child's own in their places. */
     List<Template.After> rules(Template.Stage stage) {
-        var rules = new java.util.ArrayList<Template.After>();
+        var rules = new ArrayList<Template.After>();
         for (int at = 0; at < stage.timing().begins().size(); at++) {
             rules.add(gaps.getOrDefault(
                     new RuleAt(stage.id(), at), stage.timing().begins().get(at)));

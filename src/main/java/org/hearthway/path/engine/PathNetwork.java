@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Template.After;
@@ -80,7 +81,7 @@ final class PathNetwork {
 
     /** The rule that gives the stage the day aimed at. */
     Counted counted(Stage stage) {
-        return java.util.Objects.requireNonNull(counted.get(stage.id()));
+        return Objects.requireNonNull(counted.get(stage.id()));
     }
 
     private void enter(Stage stage, Optional<Stage> before) {

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
@@ -22,7 +21,6 @@ import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
@@ -100,22 +98,34 @@ class ChildPlans implements Plans {
         var rows = records.of(child);
         var undone = Standing.undone(rows);
         var newestFirst = new ArrayList<Decision>();
-        rows.forEach(row -> newestFirst.add(0, decision(row, undone.contains(row.version()))));
+        for (var row : rows) {
+            newestFirst.add(0, decision(row, subject(row, rows), undone.contains(row.version())));
+        }
         return List.copyOf(newestFirst);
     }
 
-    private Decision decision(Row row, boolean undone) {
+    /** What a decision is about: of one that takes another back, what the other was about. */
+    private Bilingual subject(Row row, List<Row> rows) {
+        return row.undoes()
+                .flatMap(other ->
+                        rows.stream().filter(taken -> taken.version() == other).findFirst())
+                .map(taken -> subject(taken, rows))
+                .orElseGet(() -> name(row));
+    }
+
+    private Decision decision(Row row, Bilingual subject, boolean undone) {
         var outcome = row.stage()
                 .flatMap(template(row.pathway())::stage)
                 .flatMap(stage -> row.outcome().flatMap(stage::outcome))
                 .map(Template.Outcome::name);
         return new Decision(
-                row.version(), row.kind(), name(row), row.day(), outcome, undone, row.reason(), row.by(), row.at());
+                row.version(), row.kind(), subject, row.day(), outcome, undone, row.reason(), row.by(), row.at());
     }
 
     private Bilingual name(Row row) {
         var template = template(row.pathway());
         return row.stage()
+                .filter(stage -> row.kind() != Kind.BEGUN)
                 // a stage that a later version of the path left out keeps its identifier
                 .map(id -> template.stage(id.split("/")[0])
                         .map(Template.Stage::name)
@@ -126,11 +136,22 @@ class ChildPlans implements Plans {
     @Override
     @Transactional
     public void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason) {
+        begin(viewer, child, pathway, Optional.empty(), day, reason);
+    }
+
+    @Override
+    @Transactional
+    public void beginChosen(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason) {
+        begin(viewer, child, pathway, paths.find(pathway).flatMap(Template::chosenAt), day, reason);
+    }
+
+    private void begin(
+            Viewer viewer, ChildId child, String pathway, Optional<String> at, LocalDate day, String reason) {
         gate.require(viewer, Action.CHANGE_PATH, child);
         bounds.begin(paths.find(pathway), day, reason, today());
         var rows = records.of(child);
         var version = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).version() + 1;
-        add(viewer, DecisionRows.begun(child, version, pathway, day), reason);
+        add(viewer, DecisionRows.begun(child, version, pathway, at, day), reason);
         events.publishEvent(new PathChanged(child, viewer, clock.instant(), reasons.begun(template(pathway), day)));
     }
 
@@ -177,16 +198,10 @@ class ChildPlans implements Plans {
         var after = plan(standing.pathway(), changed(standing, change));
         bounds.order(before, after);
         bounds.clashes(before, after, change, clash -> reasons.clash(after.template(), clash));
-        var moves = new ArrayList<Move>();
-        var starts = before.stages().stream().collect(Collectors.toMap(Planned::point, Planned::start));
-        for (var to : after.stages()) {
-            var from = starts.getOrDefault(to.point(), to.start());
-            if (!from.equals(to.start())) {
-                moves.add(new Move(to.point(), to.stage().name(), from, to.start()));
-            }
-        }
-        var outside = after.stage(change.stage()).filter(s -> s.why().outside()).isPresent();
-        return new Preview(before, after, moves, outside, standing.version());
+        var outside = after.stage(change.stage())
+                .filter(stage -> stage.why().outside())
+                .isPresent();
+        return new Preview(before, after, Effects.between(before, after), outside, standing.version());
     }
 
     private Course changed(Standing standing, Change change) {
@@ -213,7 +228,7 @@ class ChildPlans implements Plans {
         if (before.isEmpty() || after.isEmpty() || change instanceof Change.End) {
             return reasons.told(template(preview.after().template().id()), change);
         }
-        var others = preview.moves().stream()
+        var others = preview.effect().moves().stream()
                 .filter(m -> !m.stage().equals(change.stage()))
                 .count();
         return reasons.told(after.get(), before.get().start(), (int) others, today());
@@ -228,13 +243,31 @@ class ChildPlans implements Plans {
             throw new Overtaken();
         }
         bounds.reason(reason);
-        var undone = rows.stream()
-                .filter(row ->
-                        row.version() == version && !Standing.undone(rows).contains(row.version()))
-                .findFirst()
-                .orElseThrow(() -> new Invalid(Problem.at("", "path.problem.undone")));
+        var undone = counting(rows, version);
         add(viewer, DecisionRows.undone(child, seen + 1, undone), reason);
         events.publishEvent(new PathChanged(child, viewer, clock.instant(), reasons.takenBack(name(undone))));
+    }
+
+    private static Row counting(List<Row> rows, long version) {
+        var undone = Standing.undone(rows);
+        return rows.stream()
+                .filter(row -> row.version() == version && !undone.contains(version))
+                .findFirst()
+                .orElseThrow(() -> new Invalid(Problem.at("", "path.problem.undone")));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Effect effectOfUndo(Viewer viewer, ChildId child, long version) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        var rows = records.of(child);
+        var without = new ArrayList<>(rows);
+        without.add(DecisionRows.undone(child, version + 1, counting(rows, version)));
+        return Effects.between(planOf(rows), planOf(without));
+    }
+
+    private Optional<Plan> planOf(List<Row> rows) {
+        return Standing.of(rows, this::template).map(s -> plan(s.pathway(), s.course()));
     }
 
     private void add(Viewer viewer, Row row, String reason) {

@@ -65,8 +65,7 @@ record CourseChange(Course course, Template template) {
         var given = new HashMap<>(course.given());
         given.remove(stage);
         day.ifPresent(d -> given.put(stage, d));
-        return new Course(
-                course.begun(), given, course.ended(), course.added(), course.skipped(), course.gaps(), course.away());
+        return course.withGiven(given);
     }
 
     private Course ended(String stage, String outcome, LocalDate day) {
@@ -77,8 +76,7 @@ record CourseChange(Course course, Template template) {
         }
         var ended = new HashMap<>(course.ended());
         ended.put(stage, new Ended(outcome, day));
-        return new Course(
-                course.begun(), course.given(), ended, course.added(), course.skipped(), course.gaps(), course.away());
+        return course.withEnded(ended);
     }
 
     /** The way goes back: what was said of that stage and of all behind it belongs to the round before. */
@@ -87,14 +85,11 @@ record CourseChange(Course course, Template template) {
         var kept = Set.copyOf(ids.subList(0, ids.indexOf(stage)));
         var given = new HashMap<>(only(course.given(), kept));
         given.put(stage, new Given(day, Origin.ACTUAL));
-        return new Course(
-                course.begun(),
-                given,
-                only(course.ended(), kept),
-                course.added().stream().filter(kept::contains).collect(Collectors.toSet()),
-                course.skipped().stream().filter(kept::contains).collect(Collectors.toSet()),
-                course.gaps(),
-                course.away());
+        return course.withGiven(given)
+                .withEnded(only(course.ended(), kept))
+                .withStages(
+                        course.added().stream().filter(kept::contains).collect(Collectors.toSet()),
+                        course.skipped().stream().filter(kept::contains).collect(Collectors.toSet()));
     }
 
     private static <T> Map<String, T> only(Map<String, T> all, Set<String> kept) {
@@ -109,7 +104,7 @@ record CourseChange(Course course, Template template) {
         var skipped = new HashSet<>(course.skipped());
         (on ? added : skipped).add(stage);
         (on ? skipped : added).remove(stage);
-        return new Course(course.begun(), course.given(), course.ended(), added, skipped, course.gaps(), course.away());
+        return course.withStages(added, skipped);
     }
 
     private Course ruled(RuleAt place, Optional<After> rule) {
@@ -117,8 +112,7 @@ record CourseChange(Course course, Template template) {
         gaps.remove(place);
         // the path may have another stage in that place since: the child's gaps count from where the path counts
         rule.flatMap(own -> inPlace(place, own)).ifPresent(own -> gaps.put(place, own));
-        return new Course(
-                course.begun(), course.given(), course.ended(), course.added(), course.skipped(), gaps, course.away());
+        return course.withGaps(gaps);
     }
 
     private Optional<After> inPlace(RuleAt place, After own) {

@@ -14,8 +14,8 @@ final class DecisionRows {
 
     private DecisionRows() {}
 
-    static Row begun(ChildId child, long version, String pathway, LocalDate day) {
-        return row(child, version, Kind.BEGUN, pathway, Optional.empty(), Optional.of(day));
+    static Row begun(ChildId child, long version, String pathway, Optional<String> at, LocalDate day) {
+        return row(child, version, Kind.BEGUN, pathway, at, Optional.of(day));
     }
 
     static Row undone(ChildId child, long version, Row taken) {

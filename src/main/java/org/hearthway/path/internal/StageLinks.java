@@ -86,7 +86,7 @@ record StageLinks(Template template, Map<String, Entry> entries) {
                 .map(Stage::id)
                 .collect(Collectors.toSet());
         Stream.of(Set.<String>of(), optional)
-                .map(added -> new Course(SOME_DAY, Map.of(), Map.of(), added, Set.of(), Map.of(), List.of()))
+                .map(added -> Course.begun(SOME_DAY).withStages(added, Set.of()))
                 .flatMap(course -> Planner.plan(template, course, EVERY_DAY, SOME_DAY).clashes().stream())
                 .map(clash -> clash.stage())
                 .distinct()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.hearthway.path.Plans.Kind;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Template;
@@ -27,13 +28,24 @@ record Standing(String pathway, Course course, long version) {
         Optional<Standing> result = Optional.empty();
         for (var row : rows) {
             if (row.kind() == Kind.BEGUN && !undone.contains(row.version())) {
-                result = Optional.of(
-                        new Standing(row.pathway(), Course.begun(row.day().orElseThrow()), version));
+                result = Optional.of(new Standing(row.pathway(), begun(row, paths), version));
             } else if (row.kind() != Kind.UNDONE && !undone.contains(row.version())) {
                 result = result.map(before -> before.with(row, paths));
             }
         }
         return result;
+    }
+
+    /** A path that was chosen begins where its tests are done: what stands before that stage is not on the plan. */
+    private static Course begun(Row row, Function<String, Template> paths) {
+        var course = Course.begun(row.day().orElseThrow());
+        return row.stage()
+                .map(first -> paths.apply(row.pathway()).stages().stream()
+                        .map(Template.Stage::id)
+                        .takeWhile(id -> !id.equals(first))
+                        .collect(Collectors.toSet()))
+                .map(before -> course.withStages(Set.of(), before))
+                .orElse(course);
     }
 
     /** The versions that count no more. What takes back can itself be taken back, so the newest speaks first. */
@@ -50,10 +62,5 @@ record Standing(String pathway, Course course, long version) {
 
     private Standing with(Row row, Function<String, Template> paths) {
         return new Standing(pathway, new CourseChange(course, paths.apply(pathway)).by(row), version);
-    }
-
-    /** The standing with another course. */
-    Standing with(Course changed) {
-        return new Standing(pathway, changed, version);
     }
 }

@@ -29,7 +29,7 @@ final class DecisionList extends Section {
         getElement().setAttribute("aria-label", words.say("path.decided.title"));
         add(Tags.div("hw-colh", Tags.h2("", words.say("path.decided.title"))));
         var table = new NativeTable();
-        table.addClassName("hw-moves");
+        table.addClassNames("hw-moves", "hw-decided");
         for (var decision : decisions) {
             var row = new NativeTableRow();
             var when = LocalDate.ofInstant(decision.at(), zone);

@@ -3,7 +3,9 @@ package org.hearthway.path.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
@@ -236,7 +238,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
 
     private void takeBack(Decision decision) {
         beside.removeAll();
-        beside.add(new TakeBackForm(say, words, decision, new TakeBackForm.Acts() {
+        var effect = plans.effectOfUndo(viewer, child, decision.version());
+        beside.add(new TakeBackForm(say, words, decision, effect, today(), new TakeBackForm.Acts() {
             @Override
             public void takeBack(String reason) {
                 try {
@@ -258,11 +261,11 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
 
     /** Stages that come on the plan only if needed, and those that were taken from it. */
     private Component notOnPlan(Plan plan) {
-        var list = new com.vaadin.flow.component.html.UnorderedList();
+        var list = new UnorderedList();
         list.addClassName("hw-plain");
         plan.template().stages().stream()
                 .filter(stage -> plan.stage(stage.id()).isEmpty())
-                .forEach(stage -> list.add(new com.vaadin.flow.component.html.ListItem(
+                .forEach(stage -> list.add(new ListItem(
                         new Span(stage.name().in(viewer.language()) + " "),
                         Tags.button("text", say.say("path.add"), pressed -> {
                             beside.removeAll();
@@ -272,8 +275,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
     }
 
     private Component beginForm() {
-        var today = LocalDate.ofInstant(clock.instant(), settings.zone());
-        return new BeginForm(say, words, plans.pathways(), today, new BeginForm.Acts() {
+        return new BeginForm(say, words, plans.pathways(), today(), new BeginForm.Acts() {
             @Override
             public List<Remark> advice(String path, LocalDate day) {
                 return plans.adviceIfBegun(viewer, child, path, day);
@@ -287,6 +289,10 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                 leave();
             }
         });
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), settings.zone());
     }
 
     private void drawDecisions(LocalDate today) {
@@ -305,7 +311,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
     public Preview preview(Change change) {
         var preview = plans.preview(viewer, child, change);
         seen = preview.version();
-        drawPlan(preview.before(), preview.moves());
+        drawPlan(preview.before(), preview.effect().moves());
         return preview;
     }
 

@@ -4,11 +4,13 @@ import com.vaadin.flow.component.Key;
 import com.vaadin.flow.component.Shortcuts;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.textfield.TextField;
+import java.time.LocalDate;
 import java.util.Map;
 import org.hearthway.base.Invalid;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans.Decision;
+import org.hearthway.path.Plans.Effect;
 import org.hearthway.words.Words;
 
 /** Takes a decision back, with a reason. */
@@ -25,7 +27,7 @@ final class TakeBackForm extends Section {
         void leave();
     }
 
-    TakeBackForm(StageWords say, Words words, Decision decision, Acts acts) {
+    TakeBackForm(StageWords say, Words words, Decision decision, Effect effect, LocalDate today, Acts acts) {
         addClassNames("hw-sheet", "u-preview", "u-own", "hw-fields");
         var name = decision.name().in(say.language());
         getElement().setAttribute("aria-label", name);
@@ -35,6 +37,7 @@ final class TakeBackForm extends Section {
         add(
                 Tags.div("hw-colh", Tags.h2("", say.say("path.take-back", name))),
                 Tags.p("hw-quiet", say.say("path.take-back.hint")),
+                new EffectList(say, effect, today),
                 reason,
                 Tags.div(
                         "u-row u-end",

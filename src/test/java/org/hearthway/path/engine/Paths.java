@@ -6,7 +6,6 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import org.hearthway.base.Bilingual;
 import org.hearthway.path.engine.Course.Given;
@@ -160,7 +159,7 @@ final class Paths {
     }
 
     static Course given(LocalDate day, Map<String, Given> given) {
-        return new Course(day, given, Map.of(), Set.of(), Set.of(), Map.of(), List.of());
+        return Course.begun(day).withGiven(given);
     }
 
     static Plan plan(Template template, Course course, Predicate<LocalDate> open, LocalDate today) {

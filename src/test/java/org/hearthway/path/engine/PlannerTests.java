@@ -17,7 +17,6 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.path.engine.Course.Given;
 import org.hearthway.path.engine.Plan.Origin;
@@ -119,73 +118,6 @@ class PlannerTests {
         });
     }
 
-    @Test
-    void anOutcomeOpensSkipsAndEndsWhatComesAfter() {
-        var works = outcome("works", Set.of(), Set.of(), false);
-        var none = outcome("no-response", Set.of(), Set.of(), true);
-        var again = outcome("once-more", Set.of("second-trial"), Set.of("talk"), false);
-        var template = path(
-                stage("tests", begins()),
-                Paths.with(stage("trial", after("tests", "P4W")), works, none, again),
-                optional("second-trial", after("trial", "P2W")),
-                stage("talk", after("trial", "P3W")),
-                stage("operation", after("trial", "P8W")));
-        assertThat(ids(template, Map.of())).containsExactly("tests", "trial", "talk", "operation");
-        assertThat(ids(template, Map.of("trial", new Course.Ended("no-response", TODAY))))
-                .containsExactly("tests", "trial");
-        assertThat(ids(template, Map.of("trial", new Course.Ended("once-more", TODAY))))
-                .containsExactly("tests", "trial", "second-trial", "operation");
-    }
-
-    private static Template.Outcome outcome(String id, Set<String> opens, Set<String> skips, boolean ends) {
-        return new Template.Outcome(id, Bilingual.same(id), Optional.empty(), opens, skips, ends, Optional.empty());
-    }
-
-    private static Template.Stage optional(String id, Template.After begins) {
-        return stage(
-                id,
-                new Template.Timing(
-                        List.of(begins),
-                        Template.Length.about(Period.ZERO),
-                        Optional.empty(),
-                        false,
-                        Optional.empty(),
-                        false,
-                        true,
-                        Optional.empty(),
-                        List.of()));
-    }
-
-    private static List<String> ids(Template template, Map<String, Course.Ended> ended) {
-        var course = new Course(day("2026-02-01"), Map.of(), ended, Set.of(), Set.of(), Map.of(), List.of());
-        return Paths.plan(template, course, EVERY_DAY, TODAY).stages().stream()
-                .map(planned -> planned.stage().id())
-                .toList();
-    }
-
-    /** An approval that nobody has given holds what follows back, and lets it go when it is there. */
-    @Test
-    void waitsForAnOutcomeThatIsNotKnown() {
-        var yes = outcome("yes", Set.of(), Set.of(), false);
-        var no = outcome("no", Set.of(), Set.of(), true);
-        var funding =
-                Paths.with(stage("funding", begins(), Period.ofWeeks(4), Optional.empty(), false, false), yes, no);
-        var template = path(funding, stage("operation", after("funding", Edge.END, "P1W", "P6W", "P12W")));
-        var waiting = Paths.plan(template, begun("2026-01-05"), EVERY_DAY, TODAY);
-        assertThat(waiting.stage("funding").orElseThrow().end()).isEqualTo(TODAY);
-        assertThat(start(waiting, "operation")).isEqualTo(TODAY.plusWeeks(6));
-        var given = new Course(
-                day("2026-01-05"),
-                Map.of(),
-                Map.of("funding", new Course.Ended("yes", day("2026-03-01"))),
-                Set.of(),
-                Set.of(),
-                Map.of(),
-                List.of());
-        assertThat(start(Paths.plan(template, given, EVERY_DAY, TODAY), "operation"))
-                .isEqualTo(day("2026-04-12"));
-    }
-
     /** DBS-W2: every two weeks four times, from five weeks after an operation on 2026-04-14. */
     @Test
     void aStageThatRepeatsIsCountedFromTheFirstTime() {
@@ -208,14 +140,7 @@ class PlannerTests {
 
     @Test
     void keepsADayOfItsOwnFreeForWhatTheFamilyCannotMake() {
-        var course = new Course(
-                day("2026-02-10"),
-                Map.of(),
-                Map.of(),
-                Set.of(),
-                Set.of(),
-                Map.of(),
-                List.of(new Span(day("2026-03-24"), day("2026-03-26"))));
+        var course = begun("2026-02-10").withAway(List.of(new Span(day("2026-03-24"), day("2026-03-26"))));
         var template = path(
                 stage("surgery", begins()),
                 stage(

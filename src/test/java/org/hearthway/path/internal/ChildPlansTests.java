@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
+import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Language;
@@ -229,8 +230,10 @@ class ChildPlansTests {
         begin();
         var preview =
                 plans.preview(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)));
-        assertThat(preview.moves()).extracting(Plans.Move::stage).containsExactly("six-month-review", "further");
-        assertThat(preview.moves().get(0).from()).isEqualTo(LocalDate.of(2026, 8, 10));
+        assertThat(preview.effect().moves())
+                .extracting(Plans.Move::stage)
+                .containsExactly("six-month-review", "further");
+        assertThat(preview.effect().moves().get(0).from()).isEqualTo(LocalDate.of(2026, 8, 10));
         assertThat(preview.outsideTheRule()).isFalse();
         assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 10));
         assertThat(heard.changes).isEmpty();
@@ -523,5 +526,28 @@ class ChildPlansTests {
         var unknown = new Change.End("test-dose", "flew", LocalDate.of(2026, 3, 10));
         assertThatThrownBy(() -> plans.apply(SURGEON, child, unknown, "reason", 1))
                 .isInstanceOf(Invalid.class);
+    }
+
+    @Test
+    void aPathThatWasChosenBeginsWhereItsTestsAreDone() {
+        plans.beginChosen(SURGEON, child, "sdr", LocalDate.of(2026, 3, 2), "the family chose it");
+        var first = now().stages().get(0);
+        assertThat(first.stage().id()).isEqualTo(now().template().chosenAt().orElseThrow());
+        assertThat(first.start()).isEqualTo(LocalDate.of(2026, 3, 2));
+        assertThat(now().clashes()).isEmpty();
+        assertThat(plans.decisions(SURGEON, child).get(0).name())
+                .isEqualTo(now().template().name());
+    }
+
+    @Test
+    void saysWhatLeavesAndWhatTakingBackWouldBringBeforeAnythingIsSaved() {
+        plans.begin(SURGEON, child, "itb", LocalDate.of(2025, 12, 1), "referred");
+        var end = new Change.End("test-dose", "no-response", LocalDate.of(2026, 3, 10));
+        var leaving = plans.preview(SURGEON, child, end).effect().leaving();
+        assertThat(leaving).extracting(Bilingual::en).contains("Surgery");
+        plans.apply(SURGEON, child, end, "no response", 1);
+        assertThat(plans.effectOfUndo(SURGEON, child, 2).coming()).isEqualTo(leaving);
+        assertThat(plans.effectOfUndo(SURGEON, child, 1).leaving()).isNotEmpty();
+        assertThat(now().over()).isPresent();
     }
 }

@@ -3,9 +3,7 @@ package org.hearthway.path.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hearthway.base.Bilingual;
@@ -33,14 +31,8 @@ class PathKindTests {
         var surgery = LocalDate.parse(operation);
         return Planner.plan(
                 paths.find(path).orElseThrow(),
-                new Course(
-                        surgery.minusWeeks(26),
-                        Map.of("operation", new Course.Given(surgery, Origin.ACTUAL)),
-                        Map.of(),
-                        Set.of(),
-                        Set.of(),
-                        Map.of(),
-                        List.of()),
+                Course.begun(surgery.minusWeeks(26))
+                        .withGiven(Map.of("operation", new Course.Given(surgery, Origin.ACTUAL))),
                 Calendar.of(Days.ALL, new Span(surgery.minusYears(2), surgery.plusYears(40))),
                 surgery.plusDays(30));
     }

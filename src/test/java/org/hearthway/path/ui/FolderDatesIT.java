@@ -145,6 +145,47 @@ class FolderDatesIT {
     }
 
     @Test
+    void howAStageEndedIsRecordedWithWhatLeavesThePlanAndTakenBack() {
+        var child = child("Sage");
+        clinic.part(Plans.class).begin(SETUP, child, "itb", LocalDate.of(2025, 12, 1), "referred");
+        desk.open("/staff/child/" + child + "/path?stage=test-dose")
+                .press("It ended")
+                .press("No response to the largest test dose")
+                .type("Day", "3/10/2026")
+                .see("Nothing is saved yet.")
+                .see("Leaves the plan: ");
+        desk.accessible("how a stage ended").picture(PICTURES.resolve("path-ended-1280.png"));
+        desk.press("Save and tell the family").see("Say why, in 3 to 500 characters");
+        desk.type("Reason, kept with the change", "no response at 100 mcg")
+                .press("Save and tell the family")
+                .see("ended on Tue, Mar 10");
+        assertThat(clinic.part(Plans.class)
+                        .plan(SETUP, child)
+                        .orElseThrow()
+                        .plan()
+                        .over())
+                .isPresent();
+        desk.resize(390, 844, true);
+        desk.fitsItsWidth("a path that ended")
+                .accessible("a path that ended")
+                .picture(PICTURES.resolve("path-over-390.png"));
+        desk.resize(1280, 800, false);
+        desk.press("Take back").see("Comes on the plan: ");
+        desk.accessible("taking back").picture(PICTURES.resolve("path-take-back-1280.png"));
+        desk.type("Reason, kept with the change", "entered for another child")
+                .pressAt(".u-preview .hw-button.main")
+                .see("taken back");
+        assertThat(clinic.part(Plans.class)
+                        .plan(SETUP, child)
+                        .orElseThrow()
+                        .plan()
+                        .over())
+                .isEmpty();
+        desk.press("Put on the plan").see("Nothing is saved yet.");
+        desk.accessible("a stage that is there only if needed").picture(PICTURES.resolve("path-add-1280.png"));
+    }
+
+    @Test
     void aDayOutOfOrderIsRefusedWithAWayOut() {
         var child = afterSurgery("Brook");
         desk.open("/staff/child/" + child + "/path?stage=six-month-review")

@@ -1,6 +1,7 @@
 package org.hearthway.path.engine.network;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import java.util.Optional;
 public record Schedule(Map<String, Placed> placed) {
 
     public Schedule {
-        placed = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(placed));
+        placed = Collections.unmodifiableMap(new LinkedHashMap<>(placed));
     }
 
     /** The day of a point. @throws IllegalArgumentException when there is no such point */
