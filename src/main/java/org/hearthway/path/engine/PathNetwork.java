@@ -166,9 +166,10 @@ final class PathNetwork {
     }
 
     private boolean isFact(Stage stage) {
-        return course.given(stage)
-                .filter(given -> given.origin() == Origin.ACTUAL)
-                .isPresent();
+        return course.ended(stage).isPresent()
+                || course.given(stage)
+                        .filter(given -> given.origin() == Origin.ACTUAL)
+                        .isPresent();
     }
 
     private void inOrder(Stage stage, Stage before) {
@@ -261,7 +262,11 @@ final class PathNetwork {
             var dated = stage.id() + " ended";
             causes.put(dated, new Cause.Dated(stage, ended.get().day(), Origin.ACTUAL));
             conditions.add(Condition.Between.on(dated, end, ended.get().day()));
-            conditions.add(new Condition.Gap(rule, stage.id(), end, Optional.of(Period.ZERO), Optional.empty()));
+            // when the clinic names the day, the end says more about the start than the rule does
+            var most = stage.timing().signal() && course.given(stage).isEmpty()
+                    ? Optional.of(usual.usual())
+                    : Optional.<Period>empty();
+            conditions.add(new Condition.Gap(rule, stage.id(), end, Optional.of(Period.ZERO), most));
         } else {
             conditions.add(new Condition.Gap(rule, stage.id(), end, Optional.of(usual.least()), usual.most()));
             if (isWaiting(stage)) {

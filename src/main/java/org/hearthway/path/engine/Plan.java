@@ -23,7 +23,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
 
     /**
      * The one stage that today lies in: of those that have begun, the one that lasts longest, so that a check of a
-     * single day does not end the weeks around it. Empty before the first.
+     * single day does not end the weeks around it. Empty before the first, and when the path is over.
      */
     public Optional<Planned> now() {
         return stages.stream().filter(s -> s.state() == State.NOW).findFirst();

@@ -121,7 +121,9 @@ public final class Planner {
                 why(stage, window, outside),
                 visits.of(stage, start),
                 cares(stage, start, ends(stage)),
-                resolved.clash(stage).filter(clash -> course.given(stage).isEmpty()));
+                resolved.clash(stage)
+                        .filter(clash -> course.given(stage).isEmpty()
+                                && course.ended(stage).isEmpty()));
     }
 
     /** First and last day that the rules allow, counted from the dates in front, and the day they prefer. */
@@ -218,13 +220,17 @@ public final class Planner {
     private List<Planned> withStates(List<Planned> all) {
         var present = IntStream.range(0, all.size())
                 .boxed()
-                .filter(at -> !all.get(at).start().isAfter(today))
+                .filter(at -> !all.get(at).start().isAfter(today) && !isOver())
                 .max(Comparator.<Integer, LocalDate>comparing(at -> all.get(at).end())
                         .thenComparing(Comparator.naturalOrder()));
         return IntStream.range(0, all.size())
                 .mapToObj(at -> with(
                         all.get(at), present.filter(now -> now == at).isPresent() ? State.NOW : state(all.get(at))))
                 .toList();
+    }
+
+    private boolean isOver() {
+        return presence.over().filter(over -> over.day().isBefore(today)).isPresent();
     }
 
     private State state(Planned stage) {

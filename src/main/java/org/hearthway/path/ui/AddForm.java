@@ -42,7 +42,7 @@ final class AddForm extends Section {
                             }
                         })));
         try {
-            moves.add(new MoveList(say, acts.preview(change), stage.id()));
+            moves.add(new MoveList(say, acts.preview(change), change));
         } catch (Invalid invalid) {
             moves.add(Tags.p("", words.say(say.language(), invalid.problems().get(0))));
         }

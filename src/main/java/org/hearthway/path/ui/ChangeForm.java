@@ -143,7 +143,7 @@ final class ChangeForm extends Section {
         day.setInvalid(false);
         change().ifPresent(change -> {
             try {
-                moves.add(new MoveList(say, acts.preview(change), stage.point()));
+                moves.add(new MoveList(say, acts.preview(change), change));
             } catch (Invalid invalid) {
                 var problem = invalid.problems().get(0);
                 day.setErrorMessage(words.say(say.language(), problem));

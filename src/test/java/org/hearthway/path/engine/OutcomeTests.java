@@ -84,4 +84,32 @@ class OutcomeTests {
         assertThat(start(Paths.plan(template, given, EVERY_DAY, TODAY), "operation"))
                 .isEqualTo(day("2026-04-12"));
     }
+
+    /** A trial of two days that ended on a day began about two days before, whatever the rule had planned. */
+    @Test
+    void aStageThatTheClinicDatesBeganItsUsualLengthBeforeItEnded() {
+        var template = path(
+                stage("tests", begins()),
+                Paths.with(
+                        stage("trial", after("tests", "P4W"), Period.ofDays(2), Optional.empty(), false, true),
+                        outcome("works", Set.of(), Set.of(), false),
+                        outcome("no-response", Set.of(), Set.of(), true)),
+                stage("talk", after("trial", "P3W")));
+        var ended = begun("2026-01-05").withEnded(Map.of("trial", new Course.Ended("works", day("2026-03-10"))));
+        var plan = Paths.plan(template, ended, EVERY_DAY, TODAY);
+        assertThat(start(plan, "trial")).isEqualTo(day("2026-03-08"));
+        assertThat(plan.clashes()).isEmpty();
+        assertThat(start(plan, "talk")).isEqualTo(day("2026-03-29"));
+    }
+
+    @Test
+    void nothingIsNowOnAPathThatIsOver() {
+        var template = path(
+                stage("tests", begins()),
+                Paths.with(stage("trial", after("tests", "P4W")), outcome("no-response", Set.of(), Set.of(), true)));
+        var ended = begun("2026-01-05").withEnded(Map.of("trial", new Course.Ended("no-response", day("2026-03-10"))));
+        assertThat(Paths.plan(template, ended, EVERY_DAY, TODAY).now()).isEmpty();
+        assertThat(Paths.plan(template, ended, EVERY_DAY, day("2026-03-10")).now())
+                .isPresent();
+    }
 }
