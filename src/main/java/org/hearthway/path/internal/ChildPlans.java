@@ -289,7 +289,7 @@ class ChildPlans implements Plans {
 
     @Override
     public Bilingual why(Plan plan, Plan.Planned stage) {
-        return reasons.why(plan.template(), stage);
+        return reasons.why(plan, stage);
     }
 
     private Plan plan(String pathway, Course course) {

@@ -1,6 +1,5 @@
 package org.hearthway.path.internal;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,23 +7,16 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hearthway.content.Entry;
-import org.hearthway.path.engine.Calendar;
-import org.hearthway.path.engine.Course;
-import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.Template.After;
 import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.Repeat;
 import org.hearthway.path.engine.Template.Stage;
-import org.hearthway.path.engine.network.Days;
-import org.hearthway.path.engine.network.Span;
+import org.hearthway.path.engine.ValueRules;
 
 /** Checks what the stages of a path say about each other, and that their rules can be kept at all. */
 record StageLinks(Template template, Map<String, Entry> entries) {
 
-    private static final LocalDate SOME_DAY = LocalDate.of(2026, 1, 5);
-    private static final Calendar EVERY_DAY =
-            Calendar.of(Days.ALL, new Span(SOME_DAY.minusYears(2), SOME_DAY.plusYears(60)));
     private static final String A_LATER_STAGE = "a stage that stands after this one";
 
     void check() {
@@ -79,15 +71,8 @@ record StageLinks(Template template, Map<String, Entry> entries) {
         return Optional.ofNullable(entries.get(stage.id()));
     }
 
-    /** With and without the stages that are not always there: rules without slack between them show here. */
     private void checkRules() {
-        var optional = template.stages().stream()
-                .filter(stage -> stage.timing().optional())
-                .map(Stage::id)
-                .collect(Collectors.toSet());
-        Stream.of(Set.<String>of(), optional)
-                .map(added -> Course.begun(SOME_DAY).withStages(added, Set.of()))
-                .flatMap(course -> Planner.plan(template, course, EVERY_DAY, SOME_DAY).clashes().stream())
+        ValueRules.clashes(template).stream()
                 .map(clash -> clash.stage())
                 .distinct()
                 .forEach(stage -> at(stage)

@@ -12,13 +12,12 @@ import org.hearthway.path.engine.Template.Length;
 import org.hearthway.path.engine.Template.Repeat;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.Template.Timing;
+import org.hearthway.path.engine.ValueRules;
 
 /** Reads when a stage is: the rules for its first day, its length, what it keeps away from, how it comes again. */
 record TimingReader(List<Stage> before) {
 
     private static final String A_STAGE_BEFORE = "a stage that stands before this one";
-    private static final int MOST_DAYS_APART = 400;
-    private static final int MOST_TIMES = 60;
 
     Timing read(Entry entry, StageReader.Ask ask) {
         var begins = begins(entry);
@@ -85,6 +84,9 @@ record TimingReader(List<Stage> before) {
                     "it counts from the end of " + stage.orElseThrow() + ", which ends when another begins",
                     "the start of that other stage");
         }
+        if (after.earliest().isNegative()) {
+            StageReader.wrongGap(entry, "earliest", "P0D or more");
+        }
         if (!after.isOrdered()) {
             var key = usual.isPresent() ? "usual" : "latest";
             StageReader.wrongGap(entry, key, "a gap between earliest and latest in any month");
@@ -121,7 +123,7 @@ record TimingReader(List<Stage> before) {
             StageReader.wrongGap(block, "every", "more than P0D");
         }
         var until = block.maybeText("until");
-        var times = block.maybeInteger("times", 2, MOST_TIMES);
+        var times = block.maybeInteger("times", 2, ValueRules.MOST_TIMES);
         if (until.isPresent() == times.isPresent()) {
             block.wrong("times", "the repeat has both or neither of \"times\" and \"until\"", "one of them");
         }
@@ -136,7 +138,7 @@ record TimingReader(List<Stage> before) {
             if (stage(from).isEmpty()) {
                 entry.wrong("from", "\"from\" is " + from, A_STAGE_BEFORE);
             }
-            all.add(new Apart(from, entry.integer("days", 1, MOST_DAYS_APART)));
+            all.add(new Apart(from, entry.integer("days", 1, ValueRules.MOST_DAYS_APART)));
             entry.done();
         }
         return all;

@@ -1,0 +1,113 @@
+package org.hearthway.path.internal;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.hearthway.base.Bilingual;
+import org.hearthway.base.ChildId;
+import org.hearthway.path.ClinicValues.CareMove;
+import org.hearthway.path.ClinicValues.ChildEffect;
+import org.hearthway.path.Plans.Move;
+import org.hearthway.path.engine.Clash;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Plan.Care;
+import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Plan.VisitWindow;
+import org.hearthway.path.engine.PathValues;
+import org.hearthway.path.engine.Template.Stage;
+
+/** What becomes of one child's plan when the values of its path change, from today on; what is behind tells nobody. */
+record PlanShift(Plan before, Plan after) {
+
+    /** The effect, if there is one. */
+    Optional<ChildEffect> of(ChildId child) {
+        var effect = new ChildEffect(child, moves(), cares(), visits(), noDay());
+        return effect.moves().isEmpty()
+                        && effect.cares().isEmpty()
+                        && effect.visits() == 0
+                        && effect.noDay().isEmpty()
+                ? Optional.empty()
+                : Optional.of(effect);
+    }
+
+    private LocalDate today() {
+        return after.today();
+    }
+
+    private List<Move> moves() {
+        return Effects.between(before, after).moves().stream()
+                .filter(move -> !move.from().isBefore(today()) || !move.to().isBefore(today()))
+                .filter(move -> hasDay(before, move) && hasDay(after, move))
+                .toList();
+    }
+
+    /** Where nothing fits, the day in the plan stands for the order only. */
+    private static boolean hasDay(Plan plan, Move move) {
+        return plan.stage(move.stage()).filter(stage -> stage.clash().isEmpty()).isPresent();
+    }
+
+    private record CareAt(String point, String part) {}
+
+    private static Map<CareAt, Care> cares(Plan plan) {
+        var cares = new java.util.LinkedHashMap<CareAt, Care>();
+        for (var planned : plan.stages()) {
+            var stage = planned.stage();
+            for (var care : planned.precautions()) {
+                cares.put(new CareAt(planned.point(), PathValues.part(stage, care.rule())), care);
+            }
+        }
+        return cares;
+    }
+
+    /** Rules of care that hold on other days, in so far as one of them lies ahead. */
+    private List<CareMove> cares() {
+        var was = cares(before);
+        var moves = new ArrayList<CareMove>();
+        cares(after).forEach((at, is) -> {
+            var care = was.get(at);
+            if (care != null
+                    && !(care.from().equals(is.from()) && care.until().equals(is.until()))
+                    && (care.until().isAfter(today()) || is.until().isAfter(today()))) {
+                moves.add(new CareMove(is.rule().says(), care.from(), care.until(), is.from(), is.until()));
+            }
+        });
+        return moves;
+    }
+
+    private Map<String, VisitWindow> windows(Plan plan) {
+        var windows = new HashMap<String, VisitWindow>();
+        plan.stages().stream()
+                .flatMap(planned -> planned.visits().stream())
+                .filter(window -> !window.until().isBefore(today()))
+                .forEach(window -> windows.put(window.purpose(), window));
+        return windows;
+    }
+
+    private int visits() {
+        var was = windows(before);
+        var is = windows(after);
+        var all = new java.util.HashSet<>(was.keySet());
+        all.addAll(is.keySet());
+        return (int) all.stream()
+                .filter(purpose -> !Objects.equals(was.get(purpose), is.get(purpose)))
+                .count();
+    }
+
+    private List<Bilingual> noDay() {
+        Set<Stage> known = before.clashes().stream().map(Clash::stage).collect(Collectors.toSet());
+        var ids = known.stream().map(Stage::id).collect(Collectors.toSet());
+        return after.stages().stream()
+                .filter(planned -> planned.clash().isPresent())
+                .map(Planned::stage)
+                .filter(stage -> !ids.contains(stage.id()))
+                .map(Stage::name)
+                .distinct()
+                .toList();
+    }
+}
