@@ -74,7 +74,7 @@ public class ValueWords {
     }
 
     private Bilingual about(Template path, ValuePlace place, Rule rule) {
-        var part = Bilingual.same(place.part());
+        var part = Bilingual.same(place.part().isEmpty() ? place.stage() : place.part());
         return switch (rule) {
             case LASTS, REPEATS -> part;
             case APART -> path.stage(place.part()).map(Stage::name).orElse(part);
