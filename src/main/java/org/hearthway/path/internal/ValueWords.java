@@ -69,8 +69,15 @@ public class ValueWords {
         var stage = path.stage(place.stage()).map(Stage::name).orElse(Bilingual.same(place.stage()));
         var rule = rule(path, place);
         var name = name(place);
-        return said(language ->
-                words.say(language, "path.values.whole", stage.in(language), rule.in(language), name.in(language)));
+        return said(language -> words.say(
+                language, "path.values.whole", stage.in(language), shortly(rule.in(language)), name.in(language)));
+    }
+
+    /** The first sentence, without its point. */
+    private static String shortly(String says) {
+        var end = says.indexOf(". ");
+        var first = end < 0 ? says : says.substring(0, end);
+        return first.endsWith(".") ? first.substring(0, first.length() - 1) : first;
     }
 
     private Bilingual about(Template path, ValuePlace place, Rule rule) {

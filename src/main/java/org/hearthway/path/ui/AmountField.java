@@ -161,12 +161,17 @@ final class AmountField extends Div implements HasValidation {
         return gap.isPresent() ? gap.map(Amount.class::cast) : Optional.of(shown);
     }
 
-    /** What is wished for: nothing while it is what counts now, the shipped value as such. */
+    /** What is wished for: nothing while it is what counts now. */
     Optional<Optional<Amount>> wish() {
+        return amount().flatMap(amount -> wish(value, amount));
+    }
+
+    /** The wish for a value to be so much; empty when it is already, the shipped value as such. */
+    static Optional<Optional<Amount>> wish(Value value, Amount amount) {
         var counts = value.own().map(own -> own.amount()).orElse(value.shipped());
-        return amount()
-                .filter(amount -> !amount.equals(counts))
-                .map(amount -> Optional.of(amount).filter(other -> !other.equals(value.shipped())));
+        return amount.equals(counts)
+                ? Optional.empty()
+                : Optional.of(Optional.of(amount).filter(other -> !other.equals(value.shipped())));
     }
 
     @Override

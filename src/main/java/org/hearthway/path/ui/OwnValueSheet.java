@@ -24,17 +24,17 @@ final class OwnValueSheet extends Div {
     OwnValueSheet(
             ValueSay say, PathOfClinic path, BiConsumer<StageValues, Rule> change, Consumer<LeftOut> drop) {
         this.say = say;
-        addClassName("hw-own-values");
+        addClassNames("hw-sheet", "hw-own-values");
         if (!path.leftOut().isEmpty()) {
             add(leftOut(path, drop));
         }
-        add(Tags.h2("hw-kind", say.say("path.values.own.title")));
+        add(Tags.h2("u-l", say.say("path.values.own.title")));
         if (path.ownValues() == 0) {
             add(Tags.p("hw-quiet", say.say("path.values.own.none")));
             return;
         }
         var table = new NativeTable();
-        table.addClassNames("hw-moves", "hw-value-table");
+        table.addClassNames("hw-moves", "hw-value-table", "u-own-table");
         table.getElement().setAttribute("aria-label", say.say("path.values.own.title"));
         for (var stage : path.stages()) {
             for (var rule : stage.rules()) {

@@ -56,6 +56,6 @@ final class ValueChangeList extends Div {
     private Component line(Line line) {
         var after = line.after().map(say::amount).orElseGet(() -> say.say("path.values.history.shipped"));
         return Tags.p(
-                "hw-b", say.say("path.values.history.line", say.in(line.name()), say.amount(line.before()), after));
+                "", say.say("path.values.history.line", say.in(line.name()), say.amount(line.before()), after));
     }
 }

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Problem;
 import org.hearthway.parts.Icon;
@@ -46,7 +47,7 @@ final class ValuesForm extends Section {
 
     private final transient ValueSay say;
     private final transient Acts acts;
-    private final transient List<AmountField> fields = new ArrayList<>();
+    private final transient List<RuleFields> taken = new ArrayList<>();
     private final transient List<ValuePlace> dropped = new ArrayList<>();
     private final Div rules = Tags.div("hw-value-rules");
     private final Div moves = Tags.div("hw-value-moves");
@@ -79,29 +80,20 @@ final class ValuesForm extends Section {
 
     /** Takes one more rule in; one that is there gets the keys. */
     void take(StageValues stage, Rule rule) {
-        var first = rule.values().get(0).place();
-        var there = fields.stream()
-                .filter(field -> field.value().place().equals(first))
-                .findFirst();
+        var there = taken.stream().filter(fields -> fields.isOf(rule)).findFirst();
         if (there.isPresent()) {
             there.get().focus();
             return;
         }
-        var own = rule.values().stream()
-                .map(value -> new AmountField(say, value, this::show))
-                .toList();
-        fields.addAll(own);
-        var block = Tags.section(
-                "hw-value-rule",
-                say.in(stage.name()) + ": " + say.in(rule.name()),
-                Tags.div(
-                        "", Tags.span("hw-b", say.in(stage.name())), Tags.p("hw-value-about", say.in(rule.name()))));
-        var amounts = Tags.div("hw-amounts");
-        own.forEach(amounts::add);
-        block.add(amounts, Tags.p("hw-sub", say.say("path.values.source", rule.source())));
-        rules.add(block);
+        var fields = new RuleFields(say, stage, rule, this::show);
+        taken.add(fields);
+        rules.add(fields);
         show();
-        own.get(0).focus();
+        fields.focus();
+    }
+
+    private Stream<AmountField> fields() {
+        return taken.stream().flatMap(fields -> fields.fields().stream());
     }
 
     /** Takes back a value that no longer fits. */
@@ -116,20 +108,23 @@ final class ValuesForm extends Section {
     private Map<ValuePlace, Optional<Amount>> wishes() {
         var wishes = new LinkedHashMap<ValuePlace, Optional<Amount>>();
         dropped.forEach(place -> wishes.put(place, Optional.empty()));
-        fields.forEach(field -> field.wish().ifPresent(wish -> wishes.put(field.value().place(), wish)));
+        // a rule that was typed itself is not overruled by one that takes it along
+        for (int at = taken.size() - 1; at >= 0; at--) {
+            taken.get(at).wishes().forEach(wishes::putIfAbsent);
+        }
+        fields().forEach(field -> field.wish().ifPresent(wish -> wishes.put(field.value().place(), wish)));
         return wishes;
     }
 
     private Map<String, HasValidation> byField() {
         var all = new HashMap<String, HasValidation>();
-        fields.forEach(field -> all.put(ClinicValues.field(field.value().place()), field));
+        fields().forEach(field -> all.put(ClinicValues.field(field.value().place()), field));
         all.put("reason", reason);
         return all;
     }
 
     private List<Problem> missing() {
-        return fields.stream()
-                .filter(field -> field.amount().isEmpty())
+        return fields().filter(field -> field.amount().isEmpty())
                 .map(field -> Problem.at(
                         ClinicValues.field(field.value().place()),
                         "path.values.problem.amount",
