@@ -1,0 +1,67 @@
+package org.hearthway.family;
+
+import com.vaadin.flow.component.Component;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Plan.Planned;
+
+/** Everything that a family needs in a stage, from where it is kept. */
+@org.springframework.stereotype.Component
+class StageNeeds {
+
+    private final FamilyPlans plans;
+    private final StageTicks ticks;
+    private final StageVisits visits;
+    private final StageCare care;
+
+    StageNeeds(FamilyPlans plans, StageTicks ticks, StageVisits visits, StageCare care) {
+        this.plans = plans;
+        this.ticks = ticks;
+        this.visits = visits;
+        this.care = care;
+    }
+
+    /**
+     * For one drawing of the page.
+     *
+     * @param again draws it anew after a press
+     */
+    PathWay.Needs of(Reader reader, PathNews news, Runnable again) {
+        return new PathWay.Needs() {
+            @Override
+            public List<Component> now(Plan plan, Planned stage) {
+                return parts(
+                        ticks.list(reader, name(plan, stage), again),
+                        visits.list(reader, stage, news),
+                        care.today(reader, plan),
+                        care.signs(reader, stage),
+                        Optional.of(care.who(reader, stage)));
+            }
+
+            @Override
+            public List<Component> next(Plan plan, Planned stage) {
+                return parts(
+                        ticks.list(reader, name(plan, stage), again),
+                        visits.list(reader, stage, news),
+                        care.ahead(reader, stage));
+            }
+
+            @Override
+            public String why(Plan plan, Planned stage) {
+                return plans.why(reader, plan, stage);
+            }
+        };
+    }
+
+    /** How tasks name a stage. */
+    private static String name(Plan plan, Planned stage) {
+        return plan.template().id() + "/" + stage.point();
+    }
+
+    @SafeVarargs
+    private static List<Component> parts(Optional<Component>... parts) {
+        return Stream.of(parts).flatMap(Optional::stream).toList();
+    }
+}
