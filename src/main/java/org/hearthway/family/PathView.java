@@ -52,9 +52,9 @@ class PathView extends FamilyPage {
         if (all.isEmpty()) {
             add(none(reader));
         } else {
-            add(Tags.p(
-                    "hw-on-paper",
-                    reader.say("family.path.as-of", reader.name(), clinic.name(), PathWords.day(reader, reader.today()))));
+            add(Tags.div("hw-hero u-pb3", Bits.el("h1", "u-2xl", reader.say("family.path.of", reader.name()))));
+            var made = reader.words().fullDate(reader.language(), reader.today());
+            add(Tags.p("hw-on-paper", reader.say("family.path.as-of", clinic.name(), made)));
             var fresh = news.of(reader);
             var drawn = needs.of(reader, fresh, this::refresh);
             all.forEach(plan -> add(new PathWay(reader, plan, fresh, drawn)));

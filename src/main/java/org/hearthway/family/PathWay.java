@@ -3,6 +3,7 @@ package org.hearthway.family;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.html.Section;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.hearthway.parts.Icon;
@@ -21,6 +22,9 @@ class PathWay extends Section {
         /** What to get ready. */
         List<Component> next(Plan plan, Planned stage);
 
+        /** The day on which it is booked, for a stage of a day. */
+        Optional<LocalDate> booked(Planned stage);
+
         /** Why the stage begins when it does. */
         String why(Plan plan, Planned stage);
     }
@@ -38,7 +42,7 @@ class PathWay extends Section {
         addClassName("hw-path");
         var past = lying(Plan.State.PAST);
         var coming = lying(Plan.State.TO_COME);
-        add(head(coming.isEmpty()));
+        add(head(), Tags.p("hw-quiet hw-whereabouts", place(coming.isEmpty())));
         plan.over().ifPresent(over -> add(over(over)));
         changes().ifPresent(this::add);
         if (!past.isEmpty()) {
@@ -48,7 +52,7 @@ class PathWay extends Section {
         way.getElement().setAttribute("role", "list");
         plan.now().ifPresent(now -> way.add(now(now, !past.isEmpty())));
         for (int i = 0; i < coming.size(); i++) {
-            way.add(later(coming.get(i), i));
+            way.add(later(coming, i));
         }
         add(way);
         if (!coming.isEmpty()) {
@@ -60,22 +64,20 @@ class PathWay extends Section {
         return plan.next().stream().filter(stage -> stage.state() == state).toList();
     }
 
-    private Component head(boolean nothingAhead) {
-        var title = plan.now()
-                .map(now -> reader.text(now.stage().name()))
-                .orElseGet(() -> reader.say(nothingAhead ? "family.path.over" : "family.path.before"));
-        var over = reader.say("family.path.of", reader.name()) + " · "
-                + reader.text(plan.template().name());
-        var head = Bits.hero(over, title);
-        getElement().setAttribute("aria-label", over);
-        return plan.now()
-                .<Component>map(now -> Tags.div("", head, Tags.p("hw-quiet hw-whereabouts", place(now))))
-                .orElse(head);
+    private Component head() {
+        var name = reader.text(plan.template().name());
+        getElement().setAttribute("aria-label", name);
+        return Bits.el("h2", "", name);
     }
 
-    private String place(Planned now) {
-        return reader.say(
-                "family.path.stone", plan.next().indexOf(now) + 1, plan.next().size());
+    /** Where we are, in one line. */
+    private String place(boolean nothingAhead) {
+        return plan.now()
+                .map(now -> reader.say(
+                        "family.path.stone",
+                        plan.next().indexOf(now) + 1,
+                        plan.next().size()))
+                .orElseGet(() -> reader.say(nothingAhead ? "family.path.over" : "family.path.before"));
     }
 
     /** Why the path ended, in words of its outcome, and that the talk goes on. */
@@ -127,7 +129,7 @@ class PathWay extends Section {
 
     /** When a stage is; the old words stand struck behind the new ones. */
     private HtmlContainer when(Planned stage, String tag, String classes) {
-        var when = Bits.el(tag, classes, Tags.span("", PathWords.when(reader, stage)));
+        var when = Bits.el(tag, classes, Tags.span("", told(stage)));
         if (news.isNew(plan, stage)) {
             when.add(Tags.span("hw-new", reader.say("family.path.new")));
         }
@@ -135,11 +137,27 @@ class PathWay extends Section {
         return when;
     }
 
+    /** A day that the family has in hand is told before the days that it could be. */
+    private String told(Planned stage) {
+        return booked(stage)
+                .map(day -> reader.say("family.path.on", PathWords.day(reader, day)))
+                .orElseGet(() -> PathWords.when(reader, stage));
+    }
+
+    private Optional<LocalDate> booked(Planned stage) {
+        return stage.state() == Plan.State.TO_COME ? needs.booked(stage) : Optional.empty();
+    }
+
+    /** The day of a stage ahead, once it stands. */
+    private Optional<LocalDate> day(Planned stage) {
+        return booked(stage).or(() -> PathWords.isFixed(stage) ? Optional.of(stage.start()) : Optional.empty());
+    }
+
     private HtmlContainer now(Planned now, boolean somethingBehind) {
         var card = Tags.div(
                 "now",
                 Bits.el(
-                        "h2",
+                        "h3",
                         "",
                         reader.say("family.path.now", reader.text(now.stage().name()))),
                 when(now, "p", "win"),
@@ -151,18 +169,37 @@ class PathWay extends Section {
         return row;
     }
 
-    /** A stage ahead, {@code distance} stages from the next, which alone tells what happens and what to get ready. */
-    private HtmlContainer later(Planned stage, int distance) {
+    /** A stage ahead; the next one alone tells what happens and what to get ready. */
+    private HtmlContainer later(List<Planned> coming, int distance) {
+        var stage = coming.get(distance);
         var words = Tags.div(
                 "later",
-                Bits.el("h2", "", reader.text(stage.stage().name())),
+                Bits.el("h3", "", reader.text(stage.stage().name())),
                 when(stage, "p", "win"));
         if (distance == 0) {
             words.add(Tags.p("u-mt1", reader.text(stage.stage().says())));
             needs.next(plan, stage).forEach(words::add);
         }
         words.add(why(stage));
-        return Bits.el("li", distance == 0 ? "next" : "", PathStones.later(distance), words);
+        var number = day(stage).map(day -> reader.say("family.number", day.getDayOfMonth()));
+        var row = Bits.el("li", distance == 0 ? "next" : "", PathStones.later(distance, number), words);
+        yearThatBegins(coming, distance).ifPresent(year -> {
+            row.addClassName("turn");
+            row.addComponentAsFirst(year);
+        });
+        return row;
+    }
+
+    /** The year where it turns; the dates name it too. */
+    private Optional<Component> yearThatBegins(List<Planned> coming, int at) {
+        var before = at == 0 ? reader.today() : coming.get(at - 1).start();
+        var year = coming.get(at).start().getYear();
+        if (year == before.getYear()) {
+            return Optional.empty();
+        }
+        var mark = Tags.span("hw-year", String.valueOf(year));
+        mark.getElement().setAttribute("aria-hidden", "true");
+        return Optional.of(mark);
     }
 
     private Component why(Planned stage) {

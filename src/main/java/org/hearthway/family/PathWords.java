@@ -92,9 +92,10 @@ final class PathWords {
     }
 
     /** Somebody gave the day, or what it counts from leaves no other. */
-    private static boolean isFixed(Plan.Planned stage) {
-        return stage.why().origin() != Plan.Origin.RULE
-                || stage.possible().first().equals(stage.possible().last());
+    static boolean isFixed(Plan.Planned stage) {
+        return stage.clash().isEmpty()
+                && (stage.why().origin() != Plan.Origin.RULE
+                        || stage.possible().first().equals(stage.possible().last()));
     }
 
     private static String between(Reader reader, Plan.Planned stage) {

@@ -57,7 +57,7 @@ class StageCare {
                 .forEach(care -> spans.computeIfAbsent(span(reader, care), span -> new ArrayList<>())
                         .add(care));
         var all = Tags.div("hw-cares");
-        spans.forEach((span, some) -> all.add(Bits.el("h4", "", reader.large(span)), list(reader, some)));
+        spans.forEach((span, some) -> all.add(Bits.el("h5", "", reader.large(span)), list(reader, some)));
         var title = Tags.span("", Bits.el("b", "", reader.say("family.path.care")));
         title.add(Bits.el("small", "", count(reader, rules.size(), spans)));
         return Optional.of(fold("ember", Icon.REST, title, all));
@@ -111,7 +111,7 @@ class StageCare {
             CallRows.only(lines.lines(), urgency).stream()
                     .filter(line -> !these.isEmpty())
                     .forEach(line -> all.add(
-                            Bits.el("h4", "", CallRows.icon(urgency).draw("sm"), Tags.span("", reader.text(line.title()))),
+                            Bits.el("h5", "", CallRows.icon(urgency).draw("sm"), Tags.span("", reader.text(line.title()))),
                             list(reader, these)));
         }
         all.add(Tags.link("hw-button plain wide", reader.address("call"), reader.say("family.place.call")));

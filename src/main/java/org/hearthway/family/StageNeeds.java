@@ -1,6 +1,7 @@
 package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -46,6 +47,11 @@ class StageNeeds {
                         ticks.list(reader, name(plan, stage), again),
                         visits.list(reader, stage, news),
                         care.ahead(reader, stage));
+            }
+
+            @Override
+            public Optional<LocalDate> booked(Planned stage) {
+                return visits.day(reader, stage);
             }
 
             @Override

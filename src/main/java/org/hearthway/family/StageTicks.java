@@ -3,9 +3,12 @@ package org.hearthway.family;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeButton;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
 import org.hearthway.base.Overtaken;
@@ -45,22 +48,38 @@ class StageTicks {
             return Optional.empty();
         }
         var mayTick = gate.allows(reader.viewer(), Action.TICK_TASK, reader.id());
-        var list = Bits.el("ul", "hw-tasks");
-        list.getElement().setAttribute("role", "list");
         var folded = all.stream()
                 .filter(asked -> asked.isDone() && !canBeTakenBack(reader, asked))
                 .toList();
-        all.stream()
-                .filter(asked -> !folded.contains(asked))
-                .forEach(asked -> list.add(row(reader, asked, mayTick, again)));
-        var section = Tags.div("hw-asked", Bits.el("h3", "", reader.say("family.todo.title")));
-        if (list.getElement().getChildCount() > 0) {
-            section.add(list);
-        }
+        var section = Tags.div("hw-need");
+        var toTick = rows(all, asked -> !folded.contains(asked) && hasDay(asked), asked -> row(reader, asked, mayTick, again));
+        var always = rows(all, asked -> !hasDay(asked), asked -> Bits.el("li", "", reader.text(asked.says())));
+        add(section, reader.say("family.todo.title"), toTick, "hw-tasks");
         if (!folded.isEmpty()) {
             section.add(folded(reader, folded));
         }
+        add(section, reader.say("family.path.always"), always, "hw-always");
         return Optional.of(section);
+    }
+
+    /** What has no day is not done once: it goes on as long as the stage. */
+    private static boolean hasDay(Asked asked) {
+        return asked.due().isPresent() || asked.isDone();
+    }
+
+    private static List<HtmlContainer> rows(
+            List<Asked> all, Predicate<Asked> which, Function<Asked, HtmlContainer> row) {
+        return all.stream().filter(which).map(row).toList();
+    }
+
+    private static void add(Div section, String title, List<HtmlContainer> rows, String classes) {
+        if (rows.isEmpty()) {
+            return;
+        }
+        var list = Bits.el("ul", classes);
+        list.getElement().setAttribute("role", "list");
+        rows.forEach(list::add);
+        section.add(Bits.el("h4", "", title), list);
     }
 
     private static Component folded(Reader reader, List<Asked> done) {
@@ -77,11 +96,10 @@ class StageTicks {
     private HtmlContainer row(Reader reader, Asked asked, boolean mayTick, Runnable again) {
         var words = Tags.div("", Bits.el("span", "says", reader.text(asked.says())));
         when(reader, asked).ifPresent(when -> words.add(Bits.el("small", "", when)));
-        var toTick = mayTick && (asked.due().isPresent() || asked.isDone());
         return Bits.el(
                 "li",
                 asked.isDone() ? "done" : "",
-                toTick ? tick(reader, asked, again) : Bits.pip(asked.isDone() ? "done" : ""),
+                mayTick ? tick(reader, asked, again) : Bits.pip(asked.isDone() ? "done" : ""),
                 words);
     }
 

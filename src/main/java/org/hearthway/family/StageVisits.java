@@ -2,11 +2,13 @@ package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.VisitWindow;
@@ -45,10 +47,25 @@ class StageVisits {
         if (rows.isEmpty()) {
             return Optional.empty();
         }
-        var list = Bits.el("ul", "hw-tasks");
+        var list = Bits.el("ul", "hw-tasks dated");
         list.getElement().setAttribute("role", "list");
         rows.forEach(list::add);
-        return Optional.of(Tags.div("hw-asked", Bits.el("h3", "", reader.say("family.path.visits")), list));
+        return Optional.of(Tags.div("hw-need", Bits.el("h4", "", reader.say("family.path.visits")), list));
+    }
+
+    /** The booked day of a stage that lasts a day, where it lies among the days that the stage can have. */
+    Optional<LocalDate> day(Reader reader, Planned stage) {
+        if (!stage.start().equals(stage.end())) {
+            return Optional.empty();
+        }
+        var coming = visits.upcoming(reader.viewer(), reader.id());
+        return stage.visits().stream()
+                .filter(window -> window.from().equals(stage.start()))
+                .flatMap(window -> of(coming, window).stream())
+                .map(visit -> visit.start().toLocalDate())
+                .filter(day -> !day.isBefore(stage.earliest())
+                        && stage.latest().filter(day::isAfter).isEmpty())
+                .findFirst();
     }
 
     private static Optional<Visit> of(List<Visit> some, VisitWindow window) {
@@ -76,7 +93,7 @@ class StageVisits {
                         ? Bits.el("small", "", reader.say("family.dates.said-yes"))
                         : Tags.link("", reader.address("dates"), reader.say("family.path.visit.answer")));
         bring(reader, visit.kind()).ifPresent(words::add);
-        return Bits.el("li", "", Bits.pip(said ? "done" : ""), words);
+        return Bits.el("li", "", (said ? Icon.CHECK : Icon.DATES).draw("sm"), words);
     }
 
     /** When a booked visit was to start, if it moved and that is new. */
@@ -90,7 +107,7 @@ class StageVisits {
         OpenVisit.was(reader, window, news).ifPresent(when::add);
         words.add(when, Bits.el("small", "", reader.say("family.path.visit.open")));
         bring(reader, kind).ifPresent(words::add);
-        return Bits.el("li", "", Bits.pip(""), words);
+        return Bits.el("li", "", Icon.DATES.draw("sm"), words);
     }
 
     private static Optional<Component> bring(Reader reader, VisitKind kind) {

@@ -54,7 +54,7 @@ class VisitCard extends Article {
                 Tags.p(
                         "meta",
                         reader.say("family.dates.at", visit.start().toLocalTime(), length(reader, visit.minutes()))));
-        was.ifPresent(old -> words.add(Tags.p("meta", PathNews.struck(reader, at(reader, old)))));
+        was.ifPresent(old -> words.add(Bits.el("p", "meta", PathNews.struck(reader, at(reader, old)))));
         if (!visit.place().isBlank()) {
             words.add(Tags.p("meta", visit.place()));
         }
