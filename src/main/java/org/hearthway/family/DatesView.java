@@ -31,7 +31,7 @@ class DatesView extends FamilyPage {
     private final transient Visits visits;
     private final transient FamilyPlans plans;
     private final transient PathNews.Source news;
-    private final transient StageVisits ofStages;
+    private final transient StageVisits.Source ofStages;
     private final transient Pumps pumps;
     private final transient Gate gate;
     private final transient CallLines lines;
@@ -44,7 +44,7 @@ class DatesView extends FamilyPage {
             Visits visits,
             FamilyPlans plans,
             PathNews.Source news,
-            StageVisits ofStages,
+            StageVisits.Source ofStages,
             Pumps pumps,
             Gate gate,
             CallLines lines,
@@ -86,10 +86,11 @@ class DatesView extends FamilyPage {
             list.add(card);
         });
         var fresh = news.of(reader);
+        var moved = ofStages.of(reader, fresh);
         coming.forEach(visit -> list.add(new VisitCard(
                 reader,
                 visit,
-                ofStages.was(reader, visit, fresh),
+                moved.was(visit),
                 mayAnswer,
                 visits.isDisputed(reader.viewer(), visit.id()),
                 answers(reader))));

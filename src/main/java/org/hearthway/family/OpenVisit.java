@@ -32,7 +32,7 @@ class OpenVisit extends Article {
         return from.isBefore(window.until())
                 ? reader.say(
                         "family.dates.between",
-                        PathWords.date(reader, from),
+                        PathWords.from(reader, from, window.until()),
                         PathWords.date(reader, window.until()))
                 : reader.say("family.dates.on", PathWords.date(reader, window.until()));
     }

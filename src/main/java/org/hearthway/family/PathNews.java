@@ -74,23 +74,15 @@ record PathNews(Reader reader, Instant since, List<Plan> before) {
 
     /** Words that no longer hold: struck, and for who hears the page named as the old ones. */
     static Component struck(Reader reader, String words) {
-        return Bits.el(
-                "s",
-                "hw-was",
-                Tags.span("hw-vh", reader.say("family.path.was") + " "),
-                Tags.span("", words));
+        return Bits.el("s", "hw-was", Tags.span("hw-vh", reader.say("family.path.was") + " "), Tags.span("", words));
     }
 
     /** The days in which a visit without a day was to be, as before. */
     Optional<VisitWindow> was(VisitWindow window) {
-        return windows()
-                .filter(old -> old.purpose().equals(window.purpose()))
-                .findFirst();
+        return windows().filter(old -> old.purpose().equals(window.purpose())).findFirst();
     }
 
     private Stream<VisitWindow> windows() {
-        return before.stream()
-                .flatMap(plan -> plan.stages().stream())
-                .flatMap(stage -> stage.visits().stream());
+        return before.stream().flatMap(plan -> plan.stages().stream()).flatMap(stage -> stage.visits().stream());
     }
 }

@@ -66,9 +66,11 @@ class PathView extends FamilyPage {
     private static Component print(Reader reader) {
         return Tags.div(
                 "u-mt3 hw-on-screen",
-                Tags.button("plain wide", Icon.PRINT, reader.say("family.path.print"), pressed -> UI.getCurrent()
-                        .getPage()
-                        .executeJs("window.print()")));
+                Tags.button(
+                        "plain wide",
+                        Icon.PRINT,
+                        reader.say("family.path.print"),
+                        pressed -> UI.getCurrent().getPage().executeJs("window.print()")));
     }
 
     private Component none(Reader reader) {

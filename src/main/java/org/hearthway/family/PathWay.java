@@ -120,7 +120,8 @@ class PathWay extends Section {
         var list = Bits.el("ol", "hw-behind");
         list.getElement().setAttribute("role", "list");
         for (var stage : past) {
-            var words = Tags.span("", Bits.el("b", "hw-b", reader.text(stage.stage().name())));
+            var words =
+                    Tags.span("", Bits.el("b", "hw-b", reader.text(stage.stage().name())));
             words.add(when(stage, "small", ""));
             list.add(Bits.el("li", "", Bits.pip("done"), words));
         }
@@ -172,10 +173,8 @@ class PathWay extends Section {
     /** A stage ahead; the next one alone tells what happens and what to get ready. */
     private HtmlContainer later(List<Planned> coming, int distance) {
         var stage = coming.get(distance);
-        var words = Tags.div(
-                "later",
-                Bits.el("h3", "", reader.text(stage.stage().name())),
-                when(stage, "p", "win"));
+        var words =
+                Tags.div("later", Bits.el("h3", "", reader.text(stage.stage().name())), when(stage, "p", "win"));
         if (distance == 0) {
             words.add(Tags.p("u-mt1", reader.text(stage.stage().says())));
             needs.next(plan, stage).forEach(words::add);

@@ -33,9 +33,7 @@ final class PathWords {
 
     /** A month and a day, with the year when it is another one than this. */
     static String date(Reader reader, LocalDate day) {
-        return isThisYear(reader, day)
-                ? reader.monthDay(day)
-                : reader.words().monthDayYear(reader.language(), day);
+        return isThisYear(reader, day) ? reader.monthDay(day) : reader.words().monthDayYear(reader.language(), day);
     }
 
     /** A day that is fixed: its weekday too, and the year when it is another one than this. */
@@ -107,7 +105,7 @@ final class PathWords {
     }
 
     /** The first of two days; the year is said once, at the second. */
-    private static String from(Reader reader, LocalDate first, LocalDate last) {
+    static String from(Reader reader, LocalDate first, LocalDate last) {
         return first.getYear() == last.getYear() ? reader.monthDay(first) : date(reader, first);
     }
 
@@ -130,8 +128,6 @@ final class PathWords {
         return stage.start().equals(stage.end())
                 ? reader.say("family.path.on", date(reader, stage.start()))
                 : reader.say(
-                        "family.path.from-to",
-                        from(reader, stage.start(), stage.end()),
-                        date(reader, stage.end()));
+                        "family.path.from-to", from(reader, stage.start(), stage.end()), date(reader, stage.end()));
     }
 }

@@ -106,12 +106,15 @@ class StageCare {
         }
         var all = Tags.div("hw-cares");
         for (var urgency : Urgency.values()) {
-            var these =
-                    some.stream().filter(sign -> sign.urgency() == urgency).toList();
+            var these = some.stream().filter(sign -> sign.urgency() == urgency).toList();
             CallRows.only(lines.lines(), urgency).stream()
                     .filter(line -> !these.isEmpty())
                     .forEach(line -> all.add(
-                            Bits.el("h5", "", CallRows.icon(urgency).draw("sm"), Tags.span("", reader.text(line.title()))),
+                            Bits.el(
+                                    "h5",
+                                    "",
+                                    CallRows.icon(urgency).draw("sm"),
+                                    Tags.span("", reader.text(line.title()))),
                             list(reader, these)));
         }
         all.add(Tags.link("hw-button plain wide", reader.address("call"), reader.say("family.place.call")));
@@ -128,15 +131,13 @@ class StageCare {
 
     private static Component fold(String kind, Icon icon, Component title, Component holds) {
         return Bits.el(
-                "details",
-                "hw-mind " + kind,
-                Bits.el("summary", "", icon.draw(), title, Icon.DOWN.draw("sm")),
-                holds);
+                "details", "hw-mind " + kind, Bits.el("summary", "", icon.draw(), title, Icon.DOWN.draw("sm")), holds);
     }
 
     /** Who leads the stage, and the number for questions. */
     Component who(Reader reader, Planned stage) {
-        var words = Tags.p("hw-ask", reader.say("family.path.who." + stage.stage().who()) + " ");
+        var words =
+                Tags.p("hw-ask", reader.say("family.path.who." + stage.stage().who()) + " ");
         CallRows.only(lines.lines(), Urgency.HOURS)
                 .forEach(line -> words.add(CallRows.link(
                         "u-kiln", line, Tags.span("", reader.say("family.path.ask", reader.text(line.call()))))));

@@ -14,10 +14,10 @@ class StageNeeds {
 
     private final FamilyPlans plans;
     private final StageTicks ticks;
-    private final StageVisits visits;
+    private final StageVisits.Source visits;
     private final StageCare care;
 
-    StageNeeds(FamilyPlans plans, StageTicks ticks, StageVisits visits, StageCare care) {
+    StageNeeds(FamilyPlans plans, StageTicks ticks, StageVisits.Source visits, StageCare care) {
         this.plans = plans;
         this.ticks = ticks;
         this.visits = visits;
@@ -30,12 +30,13 @@ class StageNeeds {
      * @param again draws it anew after a press
      */
     PathWay.Needs of(Reader reader, PathNews news, Runnable again) {
+        var ofStages = visits.of(reader, news);
         return new PathWay.Needs() {
             @Override
             public List<Component> now(Plan plan, Planned stage) {
                 return parts(
                         ticks.list(reader, name(plan, stage), again),
-                        visits.list(reader, stage, news),
+                        ofStages.list(stage),
                         care.today(reader, plan),
                         care.signs(reader, stage),
                         Optional.of(care.who(reader, stage)));
@@ -44,14 +45,12 @@ class StageNeeds {
             @Override
             public List<Component> next(Plan plan, Planned stage) {
                 return parts(
-                        ticks.list(reader, name(plan, stage), again),
-                        visits.list(reader, stage, news),
-                        care.ahead(reader, stage));
+                        ticks.list(reader, name(plan, stage), again), ofStages.list(stage), care.ahead(reader, stage));
             }
 
             @Override
             public Optional<LocalDate> booked(Planned stage) {
-                return visits.day(reader, stage);
+                return ofStages.day(stage);
             }
 
             @Override

@@ -52,7 +52,8 @@ class StageTicks {
                 .filter(asked -> asked.isDone() && !canBeTakenBack(reader, asked))
                 .toList();
         var section = Tags.div("hw-need");
-        var toTick = rows(all, asked -> !folded.contains(asked) && hasDay(asked), asked -> row(reader, asked, mayTick, again));
+        var toTick = rows(
+                all, asked -> !folded.contains(asked) && hasDay(asked), asked -> row(reader, asked, mayTick, again));
         var always = rows(all, asked -> !hasDay(asked), asked -> Bits.el("li", "", reader.text(asked.says())));
         add(section, reader.say("family.todo.title"), toTick, "hw-tasks");
         if (!folded.isEmpty()) {
@@ -84,13 +85,10 @@ class StageTicks {
 
     private static Component folded(Reader reader, List<Asked> done) {
         var list = Bits.el("ul", "hw-tasks");
-        done.forEach(asked -> list.add(Bits.el(
-                "li", "done", Bits.pip("done"), Tags.span("says", reader.text(asked.says())))));
+        done.forEach(asked ->
+                list.add(Bits.el("li", "done", Bits.pip("done"), Tags.span("says", reader.text(asked.says())))));
         return Bits.el(
-                "details",
-                "hw-more",
-                Bits.el("summary", "", reader.say("family.path.tasks.done", done.size())),
-                list);
+                "details", "hw-more", Bits.el("summary", "", reader.say("family.path.tasks.done", done.size())), list);
     }
 
     private HtmlContainer row(Reader reader, Asked asked, boolean mayTick, Runnable again) {
@@ -141,7 +139,8 @@ class StageTicks {
     private static boolean canBeTakenBack(Reader reader, Asked asked) {
         return asked.task()
                 .flatMap(Task::end)
-                .filter(end -> end.ticked() && !reader.instant().isAfter(end.at().plus(Tasks.UNDO)))
+                .filter(end ->
+                        end.ticked() && !reader.instant().isAfter(end.at().plus(Tasks.UNDO)))
                 .isPresent();
     }
 }

@@ -4,44 +4,67 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
+import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.VisitWindow;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.VisitKind;
 import org.hearthway.visit.Visits;
 
-/** The visits of a stage: those that are booked with their hour, those without a day with their window, what to bring. */
-@org.springframework.stereotype.Component
-class StageVisits {
+/**
+ * The visits of a child's stages: those that are booked with their hour, those without a day with their window, and what
+ * to bring.
+ */
+final class StageVisits {
 
     private static final int PAST_READ = 60;
 
-    private final Visits visits;
+    /** Where the visits come from. */
+    @org.springframework.stereotype.Component
+    static class Source {
 
-    StageVisits(Visits visits) {
+        private final Visits visits;
+
+        Source(Visits visits) {
+            this.visits = visits;
+        }
+
+        /** The visits as they are, for one drawing of a page. */
+        StageVisits of(Reader reader, PathNews news) {
+            return new StageVisits(visits, reader, news);
+        }
+    }
+
+    private final Visits visits;
+    private final Reader reader;
+    private final PathNews news;
+    private final List<Visit> coming;
+    private final List<Visit> past;
+
+    private StageVisits(Visits visits, Reader reader, PathNews news) {
         this.visits = visits;
+        this.reader = reader;
+        this.news = news;
+        coming = visits.upcoming(reader.viewer(), reader.id());
+        past = visits.past(reader.viewer(), reader.id(), PAST_READ);
     }
 
     /** The list; empty when no visit of the stage lies ahead. */
-    Optional<Component> list(Reader reader, Planned stage, PathNews news) {
-        if (stage.visits().isEmpty()) {
-            return Optional.empty();
-        }
-        var coming = visits.upcoming(reader.viewer(), reader.id());
-        var past = visits.past(reader.viewer(), reader.id(), PAST_READ);
+    Optional<Component> list(Planned stage) {
         var rows = new ArrayList<HtmlContainer>();
         for (var window : stage.visits()) {
             var booked = of(coming, window);
             if (booked.isPresent()) {
-                rows.add(booked(reader, booked.get(), news));
+                rows.add(booked(booked.get(), fits(stage, window, booked.get())));
             } else if (of(past, window).isEmpty() && !window.until().isBefore(reader.today())) {
-                kind(window).ifPresent(kind -> rows.add(open(reader, window, kind, news)));
+                kind(window).ifPresent(kind -> rows.add(open(window, kind)));
             }
         }
         if (rows.isEmpty()) {
@@ -53,24 +76,34 @@ class StageVisits {
         return Optional.of(Tags.div("hw-need", Bits.el("h4", "", reader.say("family.path.visits")), list));
     }
 
-    /** The booked day of a stage that lasts a day, where it lies among the days that the stage can have. */
-    Optional<LocalDate> day(Reader reader, Planned stage) {
+    /** The booked day of a stage that lasts a day, while it fits the plan. */
+    Optional<LocalDate> day(Planned stage) {
         if (!stage.start().equals(stage.end())) {
             return Optional.empty();
         }
-        var coming = visits.upcoming(reader.viewer(), reader.id());
         return stage.visits().stream()
                 .filter(window -> window.from().equals(stage.start()))
-                .flatMap(window -> of(coming, window).stream())
+                .flatMap(window -> of(coming, window).filter(visit -> fits(stage, window, visit)).stream())
                 .map(visit -> visit.start().toLocalDate())
-                .filter(day -> !day.isBefore(stage.earliest())
-                        && stage.latest().filter(day::isAfter).isEmpty())
                 .findFirst();
+    }
+
+    /** Whether the visit lies where the plan can have it: while no day stands, anywhere the stage can still be. */
+    private static boolean fits(Planned stage, VisitWindow window, Visit visit) {
+        var day = visit.start().toLocalDate();
+        var stands = stage.why().origin() != Origin.RULE;
+        var first = stands ? stage.start() : stage.earliest();
+        var last = stands ? Optional.of(stage.start()) : stage.latest();
+        return !day.isBefore(first.plusDays(ChronoUnit.DAYS.between(stage.start(), window.from())))
+                && last.map(latest -> latest.plusDays(ChronoUnit.DAYS.between(stage.start(), window.until())))
+                        .filter(day::isAfter)
+                        .isEmpty();
     }
 
     private static Optional<Visit> of(List<Visit> some, VisitWindow window) {
         return some.stream()
-                .filter(visit -> visit.purpose().filter(window.purpose()::equals).isPresent())
+                .filter(visit ->
+                        visit.purpose().filter(window.purpose()::equals).isPresent())
                 .findFirst();
     }
 
@@ -80,37 +113,42 @@ class StageVisits {
                 .findFirst();
     }
 
-    private HtmlContainer booked(Reader reader, Visit visit, PathNews news) {
-        var name = reader.text(visit.kind().name());
+    private HtmlContainer booked(Visit visit, boolean fits) {
         var said = visit.answer() == Visit.Answer.CONFIRMED;
         var at = Bits.el("small", "", VisitCard.at(reader, visit.start()) + " ");
-        was(reader, visit, news)
+        was(visit)
                 .map(old -> PathNews.struck(reader, VisitCard.at(reader, old)))
                 .ifPresent(at::add);
-        var words = Tags.div("", Bits.el("b", "says", name), at);
-        words.add(
-                said
-                        ? Bits.el("small", "", reader.say("family.dates.said-yes"))
-                        : Tags.link("", reader.address("dates"), reader.say("family.path.visit.answer")));
-        bring(reader, visit.kind()).ifPresent(words::add);
-        return Bits.el("li", "", (said ? Icon.CHECK : Icon.DATES).draw("sm"), words);
+        var words = Tags.div("", Bits.el("b", "says", reader.text(visit.kind().name())), at);
+        if (!fits) {
+            words.add(Bits.el("small", "hw-b", reader.say("family.path.visit.before")));
+        } else if (said) {
+            words.add(Bits.el("small", "", reader.say("family.dates.said-yes")));
+        } else {
+            words.add(Tags.link("", reader.address("dates"), reader.say("family.path.visit.answer")));
+        }
+        bring(visit.kind()).ifPresent(words::add);
+        return Bits.el("li", "", (said && fits ? Icon.CHECK : Icon.DATES).draw("sm"), words);
     }
 
     /** When a booked visit was to start, if it moved and that is new. */
-    Optional<LocalDateTime> was(Reader reader, Visit visit, PathNews news) {
+    Optional<LocalDateTime> was(Visit visit) {
         return visits.startAsOf(reader.viewer(), visit.id(), news.since()).filter(old -> !old.equals(visit.start()));
     }
 
-    private static HtmlContainer open(Reader reader, VisitWindow window, VisitKind kind, PathNews news) {
-        var words = Tags.div("", Bits.el("b", "says", reader.text(kind.name())));
+    private HtmlContainer open(VisitWindow window, VisitKind kind) {
         var when = Bits.el("small", "", OpenVisit.when(reader, window) + " ");
         OpenVisit.was(reader, window, news).ifPresent(when::add);
-        words.add(when, Bits.el("small", "", reader.say("family.path.visit.open")));
-        bring(reader, kind).ifPresent(words::add);
+        var words = Tags.div(
+                "",
+                Bits.el("b", "says", reader.text(kind.name())),
+                when,
+                Bits.el("small", "", reader.say("family.path.visit.open")));
+        bring(kind).ifPresent(words::add);
         return Bits.el("li", "", Icon.DATES.draw("sm"), words);
     }
 
-    private static Optional<Component> bring(Reader reader, VisitKind kind) {
+    private Optional<Component> bring(VisitKind kind) {
         return kind.bring().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Bits.el(
@@ -118,8 +156,6 @@ class StageVisits {
                         "",
                         reader.say(
                                 "family.dates.bring",
-                                kind.bring().stream()
-                                        .map(reader::text)
-                                        .collect(Collectors.joining(" · ")))));
+                                kind.bring().stream().map(reader::text).collect(Collectors.joining(" · ")))));
     }
 }

@@ -67,8 +67,7 @@ class PathNewsTests {
                 .filter(one -> one.id().equals("sdr"))
                 .findFirst()
                 .orElseThrow();
-        signOff.accept(
-                People.with(Role.ADMINISTRATOR), List.of(new SignOff.Item("paths", path.id(), path.version())));
+        signOff.accept(People.with(Role.ADMINISTRATOR), List.of(new SignOff.Item("paths", path.id(), path.version())));
         child = Children.enter(register);
         parent = Children.caregiver(households, child, Reach.FULL);
         plans.begin(PHYSICIAN, child, "sdr", LocalDate.of(2025, 11, 10), "referred");
@@ -117,7 +116,9 @@ class PathNewsTests {
         decide(new Change.Fix("operation", LocalDate.of(2026, 5, 12)));
         assertThat(was("operation")).contains("on Tuesday, April 14");
         assertThat(was("six-week-check")).contains("between May 19 and June 2");
-        assertThat(struck()).contains("hospital", "home-weeks", "three-month-review").doesNotContain("referral");
+        assertThat(struck())
+                .contains("hospital", "home-weeks", "three-month-review")
+                .doesNotContain("referral");
     }
 
     @Test

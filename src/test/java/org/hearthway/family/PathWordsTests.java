@@ -40,8 +40,10 @@ class PathWordsTests {
         assertThat(NewsStrip.since(reader(ES), THURSDAY.minusDays(2))).isEqualTo("Nuevo desde el martes:");
     }
 
-    private static Planned stage(Plan.State state, Plan.Origin origin, LocalDate first, LocalDate start, LocalDate last) {
-        var plan = PlanSamples.plan("sdr", PlanSamples.stage("check", Bilingual.same("Check")), state, THURSDAY, start, start);
+    private static Planned stage(
+            Plan.State state, Plan.Origin origin, LocalDate first, LocalDate start, LocalDate last) {
+        var plan = PlanSamples.plan(
+                "sdr", PlanSamples.stage("check", Bilingual.same("Check")), state, THURSDAY, start, start);
         var made = plan.stages().get(0);
         var why = made.why();
         return new Planned(

@@ -82,8 +82,7 @@ class StagesOfTasks {
         long moved = of.begins()
                 .flatMap(then -> stage.flatMap(StagesOfTasks::begins).map(now -> ChronoUnit.DAYS.between(then, now)))
                 .orElse(0L);
-        return task.on(
-                task.due().plusDays(moved), new OfStage(of.stage(), of.begins(), of.asks(), stage.isPresent()));
+        return task.on(task.due().plusDays(moved), new OfStage(of.stage(), of.begins(), of.asks(), stage.isPresent()));
     }
 
     /** The first day; a stage that fits nowhere has none. */

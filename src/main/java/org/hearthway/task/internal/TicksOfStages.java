@@ -125,9 +125,7 @@ class TicksOfStages implements StageTasks {
     }
 
     private boolean isPutOff(Task task) {
-        return task.end()
-                .map(end -> end.outcome() == Task.Outcome.NOT_NEEDED)
-                .orElseGet(() -> !task.isOpenOn(today()));
+        return task.end().map(end -> end.outcome() == Task.Outcome.NOT_NEEDED).orElseGet(() -> !task.isOpenOn(today()));
     }
 
     /** The day that the team gave stands before the path's own. */
@@ -152,7 +150,9 @@ class TicksOfStages implements StageTasks {
             // the same tick twice, as two taps on a slow phone send it, is one tick
             return;
         }
-        asked.task().ifPresentOrElse(open -> tasks.tick(viewer, open.id(), open.version()), () -> add(viewer, child, asked));
+        asked.task()
+                .ifPresentOrElse(
+                        open -> tasks.tick(viewer, open.id(), open.version()), () -> add(viewer, child, asked));
     }
 
     private void add(Viewer viewer, ChildId child, Asked asked) {

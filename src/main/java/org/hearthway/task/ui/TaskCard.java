@@ -93,9 +93,8 @@ final class TaskCard extends Article {
     private String standing(Task task) {
         return task.end()
                 .map(end -> telling.say("task.is." + end.outcome()))
-                .orElseGet(() -> telling.say(
-                        isLate(task) ? "task.is.late" : "task.is.by",
-                        telling.day(task.wantedBy())));
+                .orElseGet(
+                        () -> telling.say(isLate(task) ? "task.is.late" : "task.is.by", telling.day(task.wantedBy())));
     }
 
     private Component to(Task task) {

@@ -88,8 +88,7 @@ class StageTasksTests {
                 .filter(one -> one.id().equals("sdr"))
                 .findFirst()
                 .orElseThrow();
-        signOff.accept(
-                People.with(Role.ADMINISTRATOR), List.of(new SignOff.Item("paths", path.id(), path.version())));
+        signOff.accept(People.with(Role.ADMINISTRATOR), List.of(new SignOff.Item("paths", path.id(), path.version())));
         child = Children.enter(register);
         var account = accounts.invite(
                         People.with(Role.ADMINISTRATOR),
@@ -223,9 +222,7 @@ class StageTasksTests {
     void aGivenTaskMovesWithItsStageAndSoDoesItsMail() {
         give(SECOND, stage("assessment").plusDays(3));
         decide(new Change.SetByHand("assessment", TODAY.plusDays(46)));
-        assertThat(tasks.forFamily(parent, child))
-                .extracting(Task::due)
-                .containsExactly(TODAY.plusDays(49));
+        assertThat(tasks.forFamily(parent, child)).extracting(Task::due).containsExactly(TODAY.plusDays(49));
         assertThat(outbox.of(COORDINATOR, child))
                 .filteredOn(mail -> mail.state() == Outbox.State.PLANNED)
                 .extracting(Outbox.Message::subject)
@@ -248,7 +245,12 @@ class StageTasksTests {
     }
 
     private LocalDate stage(String id) {
-        return plans.plan(PHYSICIAN, child).orElseThrow().plan().stage(id).orElseThrow().start();
+        return plans.plan(PHYSICIAN, child)
+                .orElseThrow()
+                .plan()
+                .stage(id)
+                .orElseThrow()
+                .start();
     }
 
     private TaskId give(String stage, LocalDate due) {
