@@ -34,18 +34,18 @@ class StageNeeds {
         return new PathWay.Needs() {
             @Override
             public List<Component> now(Plan plan, Planned stage) {
-                return parts(
+                return parts(Stream.of(
                         ticks.list(reader, name(plan, stage), again),
                         ofStages.list(stage),
                         care.today(reader, plan),
                         care.signs(reader, stage),
-                        Optional.of(care.who(reader, stage)));
+                        Optional.of(care.who(reader, stage))));
             }
 
             @Override
             public List<Component> next(Plan plan, Planned stage) {
-                return parts(
-                        ticks.list(reader, name(plan, stage), again), ofStages.list(stage), care.ahead(reader, stage));
+                return parts(Stream.of(
+                        ticks.list(reader, name(plan, stage), again), ofStages.list(stage), care.ahead(reader, stage)));
             }
 
             @Override
@@ -65,8 +65,7 @@ class StageNeeds {
         return plan.template().id() + "/" + stage.point();
     }
 
-    @SafeVarargs
-    private static List<Component> parts(Optional<Component>... parts) {
-        return Stream.of(parts).flatMap(Optional::stream).toList();
+    private static List<Component> parts(Stream<Optional<Component>> parts) {
+        return parts.flatMap(Optional::stream).toList();
     }
 }

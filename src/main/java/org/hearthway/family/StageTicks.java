@@ -2,7 +2,6 @@ package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
-import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeButton;
 import java.util.List;
@@ -120,7 +119,7 @@ class StageTicks {
         tick.addClickListener(pressed -> {
             act(reader, asked);
             again.run();
-            UI.getCurrent().getPage().executeJs(Todos.FOCUS, id);
+            Todos.focus(id);
         });
         return tick;
     }

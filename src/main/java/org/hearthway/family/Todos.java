@@ -19,7 +19,7 @@ import org.springframework.stereotype.Component;
 @Component
 class Todos {
 
-    static final String FOCUS = "document.getElementById($0)?.focus()";
+    private static final String FOCUS = "document.getElementById($0)?.focus()";
 
     private final Tasks tasks;
     private final Gate gate;
@@ -117,6 +117,11 @@ class Todos {
             Told.couldNot(reader.say("family.todo.overtaken"));
         }
         again.run();
-        UI.getCurrent().getPage().executeJs(FOCUS, "todo-" + task.id());
+        focus("todo-" + task.id());
+    }
+
+    /** Puts the focus back where it was after the page was drawn anew. */
+    static void focus(String id) {
+        UI.getCurrent().getPage().executeJs(FOCUS, id);
     }
 }
