@@ -142,14 +142,23 @@ public interface ClinicValues {
     /**
      * What a change does to one child's plan, from today on.
      *
+     * @param moves stages that begin on another day
+     * @param ends stages that begin as before and end on another day
+     * @param cares rules of care that hold on other days
      * @param visits how many windows for visits change
      * @param noDay stages that get no day any more
      */
     record ChildEffect(
-            ChildId child, List<Plans.Move> moves, List<CareMove> cares, int visits, List<Bilingual> noDay) {
+            ChildId child,
+            List<Plans.Move> moves,
+            List<Plans.Move> ends,
+            List<CareMove> cares,
+            int visits,
+            List<Bilingual> noDay) {
 
         public ChildEffect {
             moves = List.copyOf(moves);
+            ends = List.copyOf(ends);
             cares = List.copyOf(cares);
             noDay = List.copyOf(noDay);
         }

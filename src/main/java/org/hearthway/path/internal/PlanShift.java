@@ -27,8 +27,9 @@ record PlanShift(Plan before, Plan after) {
 
     /** The effect, if there is one. */
     Optional<ChildEffect> of(ChildId child) {
-        var effect = new ChildEffect(child, moves(), cares(), visits(), noDay());
+        var effect = new ChildEffect(child, moves(), ends(), cares(), visits(), noDay());
         return effect.moves().isEmpty()
+                        && effect.ends().isEmpty()
                         && effect.cares().isEmpty()
                         && effect.visits() == 0
                         && effect.noDay().isEmpty()
@@ -42,14 +43,32 @@ record PlanShift(Plan before, Plan after) {
 
     private List<Move> moves() {
         return Effects.between(before, after).moves().stream()
-                .filter(move -> !move.from().isBefore(today()) || !move.to().isBefore(today()))
-                .filter(move -> hasDay(before, move) && hasDay(after, move))
+                .filter(move -> hasDay(before, move.stage()) && hasDay(after, move.stage()))
+                .filter(move -> isAhead(before, move.stage()) || isAhead(after, move.stage()))
                 .toList();
     }
 
+    /** Stages of a length of their own that begin as before and end on another day. */
+    private List<Move> ends() {
+        var ends = new ArrayList<Move>();
+        for (var is : after.stages()) {
+            before.stage(is.point())
+                    .filter(was -> was.start().equals(is.start()) && !was.end().equals(is.end()))
+                    .filter(was -> is.stage().timing().until().isEmpty() && is.clash().isEmpty())
+                    .filter(was -> isAhead(before, is.point()) || isAhead(after, is.point()))
+                    .ifPresent(was -> ends.add(new Move(is.point(), is.stage().name(), was.end(), is.end())));
+        }
+        return ends;
+    }
+
+    /** Whether the stage is not over today. */
+    private boolean isAhead(Plan plan, String point) {
+        return plan.stage(point).filter(stage -> !stage.end().isBefore(today())).isPresent();
+    }
+
     /** Where nothing fits, the day in the plan stands for the order only. */
-    private static boolean hasDay(Plan plan, Move move) {
-        return plan.stage(move.stage()).filter(stage -> stage.clash().isEmpty()).isPresent();
+    private static boolean hasDay(Plan plan, String point) {
+        return plan.stage(point).filter(stage -> stage.clash().isEmpty()).isPresent();
     }
 
     private record CareAt(String point, String part) {}

@@ -30,6 +30,14 @@ class ValueNews {
                 .stage(first.stage())
                 .ifPresent(stage -> parts.add(
                         reasons.told(stage, first.from(), effect.moves().size() - 1, today))));
+        effect.ends().stream()
+                .findFirst()
+                .ifPresent(first -> parts.add(ValueWords.said(language -> words.say(
+                        language,
+                        "path.told.end",
+                        first.name(),
+                        date(language, first.to()),
+                        date(language, first.from())))));
         effect.cares().stream()
                 .findFirst()
                 .ifPresent(first -> parts.add(care(first, effect.cares().size() - 1, today)));

@@ -79,8 +79,9 @@ final class MovedChildren extends Div {
 
     private String inShort(ChildEffect effect) {
         var parts = new ArrayList<String>();
-        if (!effect.moves().isEmpty()) {
-            parts.add(say.say("path.values.preview.dates", effect.moves().size()));
+        int dates = effect.moves().size() + effect.ends().size();
+        if (dates > 0) {
+            parts.add(say.say("path.values.preview.dates", dates));
         }
         if (!effect.cares().isEmpty()) {
             parts.add(say.say("path.values.preview.cares", effect.cares().size()));
@@ -96,6 +97,12 @@ final class MovedChildren extends Div {
         var table = new NativeTable();
         table.addClassNames("hw-moves", "hw-value-table");
         effect.moves().stream().limit(LISTED).forEach(move -> table.getBody().add(row(move)));
+        effect.ends()
+                .forEach(end -> table.getBody()
+                        .add(row(
+                                say.say("path.values.preview.end", say.in(end.name())),
+                                say.change(end.from(), end.to()),
+                                say.moved(end.from(), end.to()))));
         effect.cares().forEach(care -> table.getBody().add(row(care)));
         body.add(table);
         if (effect.moves().size() > LISTED) {

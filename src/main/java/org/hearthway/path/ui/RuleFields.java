@@ -1,12 +1,13 @@
 package org.hearthway.path.ui;
 
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.UnorderedList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.ClinicValues.Rule;
 import org.hearthway.path.ClinicValues.StageValues;
@@ -64,8 +65,10 @@ final class RuleFields extends Section {
                             .flatMap(rule -> rule.values().stream())
                             .filter(value -> endsWith(value, until))
                             .toList();
-                    var names = alike.stream().map(rule -> say.in(rule.name())).collect(Collectors.joining(" "));
-                    along.add(Tags.p("hw-s", say.say("path.values.form.with", names)));
+                    var names = new UnorderedList();
+                    names.addClassName("hw-value-along");
+                    alike.forEach(rule -> names.add(new ListItem(say.in(rule.name()))));
+                    along.add(Tags.p("hw-s", say.say("path.values.form.with")), names);
                     changed.run();
                 }));
     }

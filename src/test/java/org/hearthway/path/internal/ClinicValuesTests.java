@@ -327,6 +327,21 @@ class ClinicValuesTests {
     }
 
     @Test
+    void anEndThatMovesByItselfIsTold() {
+        operated(LocalDate.of(2025, 3, 4));
+        values.apply(
+                ADMINISTRATOR,
+                "sdr",
+                Map.of(new ValuePlace("growing", Kind.LASTS_USUAL, ""), Optional.of(new Gap(Period.ofYears(9)))),
+                "nine years here",
+                0);
+        assertThat(heard.changes).singleElement().satisfies(change -> assertThat(
+                        change.words().en())
+                .isEqualTo("The clinic changed its own rules for this path. “Checks while growing” now ends on"
+                        + " Mar 5, 2035. Before, it was to end on Mar 5, 2036."));
+    }
+
+    @Test
     void aRhythmOfVisitsIsTheClinicsToo() {
         var child = operated(LocalDate.of(2025, 3, 4));
         var yearly = new ValuePlace("growing", Kind.VISIT_TIMES, "yearly");

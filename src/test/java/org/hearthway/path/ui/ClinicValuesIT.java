@@ -87,7 +87,7 @@ class ClinicValuesIT {
             desk.press("Take back the change of Mar 12, 2026")
                     .see("The plan of one child changes, of 1 on this path")
                     .type("Reason, kept with the change", "the guidance says six")
-                    .press("Take back")
+                    .pressAt(".hw-values-form .hw-button.main")
                     .see("Every value of this path is as it came.");
             assertThat(clinic.part(Plans.class).all(SETUP)).isEqualTo(before);
             desk.see("our surgeons end them after four weeks").see("the guidance says six");
