@@ -34,8 +34,7 @@ public interface ClinicValues {
      * @param shipped what the file said when it was given
      * @param number the change that gave it
      */
-    record Own(
-            Amount amount, Amount shipped, long number, String reason, Optional<AccountId> by, Instant at) {}
+    record Own(Amount amount, Amount shipped, long number, String reason, Optional<AccountId> by, Instant at) {}
 
     /**
      * A value of a path.
@@ -198,8 +197,7 @@ public interface ClinicValues {
      * @throws org.hearthway.base.Invalid as a preview, or at {@code reason}
      * @throws org.hearthway.base.Overtaken when somebody changed the path's values in between
      */
-    void apply(
-            Viewer viewer, String pathway, Map<ValuePlace, Optional<Amount>> wishes, String reason, long seen);
+    void apply(Viewer viewer, String pathway, Map<ValuePlace, Optional<Amount>> wishes, String reason, long seen);
 
     /**
      * What taking a change back would do.

@@ -479,11 +479,7 @@ class HostileTextTests {
         var length = new ValuePlace("block", ValuePlace.Kind.LASTS_MOST, "");
         var seen = ofTheClinic().version();
         values.apply(
-                ADMINISTRATOR,
-                "rehab",
-                Map.of(length, Optional.of(new Amount.Gap(Period.ofDays(41)))),
-                reason,
-                seen);
+                ADMINISTRATOR, "rehab", Map.of(length, Optional.of(new Amount.Gap(Period.ofDays(41)))), reason, seen);
         values.undo(ADMINISTRATOR, "rehab", seen + 1, "as it came", seen + 1);
     }
 

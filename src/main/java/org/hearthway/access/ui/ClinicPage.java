@@ -33,7 +33,11 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
         this.signedIn = signedIn;
         this.language = signedIn.require().language();
         addClassName("hw-worksheet");
-        var content = Tags.div("hw-main hw-clinic", new ClinicTabs(words, language, place), title(), Tags.div("hw-clinic-columns", main, side));
+        var content = Tags.div(
+                "hw-main hw-clinic",
+                new ClinicTabs(words, language, place),
+                title(),
+                Tags.div("hw-clinic-columns", main, side));
         add(content, keys().remark(say("access.keys.remark")));
     }
 

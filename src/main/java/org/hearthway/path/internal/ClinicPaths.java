@@ -1,5 +1,6 @@
 package org.hearthway.path.internal;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +36,15 @@ class ClinicPaths {
 
     Optional<Template> find(String id) {
         return content.find(id).map(this::ofTheClinic);
+    }
+
+    /** With the values that the clinic had at a moment. */
+    Optional<Template> asOf(String id, Instant moment) {
+        var history = values.of(id);
+        var then = history.until(moment);
+        return then.version() == history.version()
+                ? find(id)
+                : shipped(id).map(path -> Fitted.of(path, then.amounts()).template());
     }
 
     /** In the clinic's words, with the values of the file. */

@@ -15,11 +15,11 @@ import org.hearthway.path.ClinicValues.CareMove;
 import org.hearthway.path.ClinicValues.ChildEffect;
 import org.hearthway.path.Plans.Move;
 import org.hearthway.path.engine.Clash;
+import org.hearthway.path.engine.PathValues;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Care;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.VisitWindow;
-import org.hearthway.path.engine.PathValues;
 import org.hearthway.path.engine.Template.Stage;
 
 /** What becomes of one child's plan when the values of its path change, from today on; what is behind tells nobody. */
@@ -54,7 +54,8 @@ record PlanShift(Plan before, Plan after) {
         for (var is : after.stages()) {
             before.stage(is.point())
                     .filter(was -> was.start().equals(is.start()) && !was.end().equals(is.end()))
-                    .filter(was -> is.stage().timing().until().isEmpty() && is.clash().isEmpty())
+                    .filter(was ->
+                            is.stage().timing().until().isEmpty() && is.clash().isEmpty())
                     .filter(was -> isAhead(before, is.point()) || isAhead(after, is.point()))
                     .ifPresent(was -> ends.add(new Move(is.point(), is.stage().name(), was.end(), is.end())));
         }

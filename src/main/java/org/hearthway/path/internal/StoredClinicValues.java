@@ -82,8 +82,7 @@ class StoredClinicValues implements ClinicValues {
     }
 
     private Template shipped(String pathway) {
-        return paths.shipped(pathway)
-                .orElseThrow(() -> new Invalid(Problem.at("pathway", "path.problem.pathway")));
+        return paths.shipped(pathway).orElseThrow(() -> new Invalid(Problem.at("pathway", "path.problem.pathway")));
     }
 
     /** What a change makes of a path's values. */
@@ -100,8 +99,7 @@ class StoredClinicValues implements ClinicValues {
     }
 
     /** Of each wish what counted before it and what the file says; one that changes nothing is none. */
-    private static List<Given> given(
-            Template shipped, ValueHistory history, Map<ValuePlace, Optional<Amount>> wishes) {
+    private static List<Given> given(Template shipped, ValueHistory history, Map<ValuePlace, Optional<Amount>> wishes) {
         var says = PathValues.of(shipped);
         var own = history.own();
         var given = new ArrayList<Given>();
@@ -122,10 +120,7 @@ class StoredClinicValues implements ClinicValues {
         var history = rows.fresh(pathway);
         bounds.counting(history, number);
         return step(
-                shipped,
-                Fitted.of(shipped, history.amounts()),
-                history,
-                made(history, List.of(), Optional.of(number)));
+                shipped, Fitted.of(shipped, history.amounts()), history, made(history, List.of(), Optional.of(number)));
     }
 
     private Step step(Template shipped, Fitted before, ValueHistory history, Made made) {
@@ -201,10 +196,7 @@ class StoredClinicValues implements ClinicValues {
         var now = clock.instant();
         var made = step.made();
         var pathway = step.shipped().id();
-        rows.add(
-                pathway,
-                new Made(made.number(), made.given(), made.undoes(), reason.strip(), by, now),
-                viewer);
+        rows.add(pathway, new Made(made.number(), made.given(), made.undoes(), reason.strip(), by, now), viewer);
         trail.happened(viewer, what + ": " + pathway + ", " + made.undoes().orElse(made.number()));
         var told = new LinkedHashMap<ChildId, Bilingual>();
         plans.between(step.before().template(), step.after().template())

@@ -33,8 +33,8 @@ class ValueBounds {
     void reason(String reason) {
         var length = reason.strip().length();
         if (length < ClinicValues.REASON_MIN || length > ClinicValues.REASON_MAX) {
-            throw new Invalid(Problem.at(
-                    "reason", "path.problem.reason", ClinicValues.REASON_MIN, ClinicValues.REASON_MAX));
+            throw new Invalid(
+                    Problem.at("reason", "path.problem.reason", ClinicValues.REASON_MIN, ClinicValues.REASON_MAX));
         }
     }
 
@@ -46,11 +46,12 @@ class ValueBounds {
         wishes.forEach((place, wish) -> {
             var says = there.get(place);
             var fits = says != null
-                    && wish.filter(amount -> !amount.getClass().equals(says.getClass())).isEmpty();
+                    && wish.filter(amount -> !amount.getClass().equals(says.getClass()))
+                            .isEmpty();
             // what is gone can still be dropped
             if (!fits && !(wish.isEmpty() && own.containsKey(place))) {
-                problems.add(Problem.at(
-                        ClinicValues.field(place), "path.values.problem.gone", words.whole(shipped, place)));
+                problems.add(
+                        Problem.at(ClinicValues.field(place), "path.values.problem.gone", words.whole(shipped, place)));
             }
         });
         if (problems.isEmpty()
@@ -64,8 +65,8 @@ class ValueBounds {
     /** Refuses values that break a rule to which shipped paths are held. */
     void rules(Template shipped, Fitted before, Map<ValuePlace, Optional<Amount>> wishes) {
         var wanted = new java.util.HashMap<>(before.own());
-        wishes.forEach((place, wish) ->
-                wish.ifPresentOrElse(amount -> wanted.put(place, amount), () -> wanted.remove(place)));
+        wishes.forEach(
+                (place, wish) -> wish.ifPresentOrElse(amount -> wanted.put(place, amount), () -> wanted.remove(place)));
         var path = PathValues.with(shipped, wanted);
         Invalid.ifAny(ValueRules.flaws(path).stream()
                 .map(flaw -> problem(path, flaw, wishes.keySet()))

@@ -1,6 +1,7 @@
 package org.hearthway.path.internal;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,12 +27,7 @@ record ValueHistory(List<Made> changes) {
 
     /** One change. */
     record Made(
-            long number,
-            List<Given> given,
-            Optional<Long> undoes,
-            String reason,
-            Optional<AccountId> by,
-            Instant at) {
+            long number, List<Given> given, Optional<Long> undoes, String reason, Optional<AccountId> by, Instant at) {
 
         Made {
             given = List.copyOf(given);
@@ -48,9 +44,15 @@ record ValueHistory(List<Made> changes) {
 
     /** The same with one more. */
     ValueHistory and(Made made) {
-        var all = new java.util.ArrayList<>(changes);
+        var all = new ArrayList<>(changes);
         all.add(made);
         return new ValueHistory(all);
+    }
+
+    /** As it was at a moment. */
+    ValueHistory until(Instant moment) {
+        return new ValueHistory(
+                changes.stream().filter(made -> !made.at().isAfter(moment)).toList());
     }
 
     /** Those that count no more. What takes back can itself be taken back, so the newest speaks first. */

@@ -15,7 +15,6 @@ import org.hearthway.path.ClinicValues.PathOfClinic;
 import org.hearthway.path.ClinicValues.Rule;
 import org.hearthway.path.ClinicValues.StageValues;
 import org.hearthway.path.ClinicValues.Value;
-import org.hearthway.path.engine.Amount;
 import org.hearthway.path.engine.Fitted;
 import org.hearthway.path.engine.PathValues;
 import org.hearthway.path.engine.Template;

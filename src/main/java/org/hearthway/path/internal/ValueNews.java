@@ -26,10 +26,12 @@ class ValueNews {
         var parts = new ArrayList<Bilingual>();
         parts.add(words.both("path.told.values"));
         var today = shift.after().today();
-        effect.moves().stream().findFirst().ifPresent(first -> shift.after()
-                .stage(first.stage())
-                .ifPresent(stage -> parts.add(
-                        reasons.told(stage, first.from(), effect.moves().size() - 1, today))));
+        effect.moves().stream()
+                .findFirst()
+                .ifPresent(first -> shift.after()
+                        .stage(first.stage())
+                        .ifPresent(stage -> parts.add(
+                                reasons.told(stage, first.from(), effect.moves().size() - 1, today))));
         effect.ends().stream()
                 .findFirst()
                 .ifPresent(first -> parts.add(ValueWords.said(language -> words.say(

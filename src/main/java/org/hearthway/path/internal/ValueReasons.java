@@ -50,18 +50,18 @@ class ValueReasons {
         rule(planned).ifPresent(rule -> {
             var kind = rule.usual().isPresent() ? Kind.BEGINS_USUAL : Kind.BEGINS_EARLIEST;
             var place = new ValuePlace(planned.stage().id(), kind, PathValues.part(rule));
-            at(own, place).ifPresent(value -> says.add(words.say(
-                    language,
-                    planned.round() == 1 ? "path.why.own.gap" : "path.why.own.first-gap",
-                    date(language, value),
-                    values.say(language, value.shipped()))));
+            at(own, place)
+                    .ifPresent(value -> says.add(words.say(
+                            language,
+                            planned.round() == 1 ? "path.why.own.gap" : "path.why.own.first-gap",
+                            date(language, value),
+                            values.say(language, value.shipped()))));
             if (planned.round() > 1) {
                 add(says, plan, own, new ValuePlace(planned.stage().id(), Kind.REPEATS_EVERY, ""), language);
             }
         });
         lengthInFront(plan, planned)
-                .ifPresent(stage ->
-                        add(says, plan, own, new ValuePlace(stage.id(), Kind.LASTS_USUAL, ""), language));
+                .ifPresent(stage -> add(says, plan, own, new ValuePlace(stage.id(), Kind.LASTS_USUAL, ""), language));
         return says;
     }
 
@@ -81,7 +81,8 @@ class ValueReasons {
                 .repeats()
                 .filter(repeat -> planned.round() > 1)
                 .map(repeat -> repeat.every().multipliedBy(planned.round() - 1));
-        return rule.usual().map(usual -> more.map(later -> usual.plus(later).normalized()).orElse(usual));
+        return rule.usual()
+                .map(usual -> more.map(later -> usual.plus(later).normalized()).orElse(usual));
     }
 
     /** The stage whose usual length gave the day counted from; when it really ended, its length gave nothing. */
@@ -91,8 +92,9 @@ class ValueReasons {
                 .filter(stage -> why.counted().edge() == Edge.END
                         && stage.timing().until().isEmpty())
                 .flatMap(stage -> plan.stage(stage.id()))
-                .filter(front -> front.end().equals(front.start()
-                        .plus(front.stage().timing().lasts().usual())))
+                .filter(front -> front.end()
+                        .equals(front.start()
+                                .plus(front.stage().timing().lasts().usual())))
                 .map(Planned::stage);
     }
 
@@ -111,7 +113,10 @@ class ValueReasons {
     private static boolean isLater(Planned planned) {
         var counted = planned.why().counted();
         var gap = counted.usual().orElse(counted.earliest());
-        return planned.why().base().filter(base -> planned.start().isAfter(base.plus(gap))).isPresent();
+        return planned.why()
+                .base()
+                .filter(base -> planned.start().isAfter(base.plus(gap)))
+                .isPresent();
     }
 
     private static List<ValuePlace> places(Cause cause, boolean later) {
@@ -126,22 +131,24 @@ class ValueReasons {
         }
         if (cause instanceof Cause.Asked asked) {
             return List.of(new ValuePlace(
-                    stage, later ? Kind.VISIT_AFTER : Kind.VISIT_WITHIN, asked.visit().id()));
+                    stage,
+                    later ? Kind.VISIT_AFTER : Kind.VISIT_WITHIN,
+                    asked.visit().id()));
         }
         return cause instanceof Cause.KeptApart apart
                 ? List.of(new ValuePlace(stage, Kind.APART_DAYS, apart.other().id()))
                 : List.of();
     }
 
-    private void add(
-            List<String> says, Plan plan, Map<ValuePlace, Own> own, ValuePlace place, Language language) {
-        at(own, place).ifPresent(value -> says.add(words.say(
-                language,
-                "path.why.own.value",
-                values.whole(plan.template(), place).in(language),
-                values.say(language, value.amount()),
-                date(language, value),
-                values.say(language, value.shipped()))));
+    private void add(List<String> says, Plan plan, Map<ValuePlace, Own> own, ValuePlace place, Language language) {
+        at(own, place)
+                .ifPresent(value -> says.add(words.say(
+                        language,
+                        "path.why.own.value",
+                        values.whole(plan.template(), place).in(language),
+                        values.say(language, value.amount()),
+                        date(language, value),
+                        values.say(language, value.shipped()))));
     }
 
     private static Optional<Own> at(Map<ValuePlace, Own> own, ValuePlace place) {

@@ -63,7 +63,9 @@ class ValueRows {
         }
         var now = clock.instant();
         var known = loaded;
-        if (known == null || now.isBefore(known.at()) || !now.isBefore(known.at().plus(AT_HAND))) {
+        if (known == null
+                || now.isBefore(known.at())
+                || !now.isBefore(known.at().plus(AT_HAND))) {
             known = load(now);
         }
         return known.paths().getOrDefault(pathway, ValueHistory.NONE);
@@ -86,13 +88,9 @@ class ValueRows {
     private record Line(String pathway, long number, Given given) {}
 
     private Map<String, ValueHistory> read() {
-        var lines = jdbc
-                .sql("""
+        var lines = jdbc.sql("""
                         select pathway, number, stage, kind, part, before_it, shipped, own from path_value
-                        order by pathway, number, stage, kind, part""")
-                .query(ValueRows::line)
-                .list()
-                .stream()
+                        order by pathway, number, stage, kind, part""").query(ValueRows::line).list().stream()
                 .collect(Collectors.groupingBy(line -> line.pathway() + " " + line.number()));
         var paths = new HashMap<String, List<Made>>();
         jdbc.sql("""

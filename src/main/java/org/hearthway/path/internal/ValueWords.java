@@ -60,8 +60,10 @@ public class ValueWords {
     /** What its rule is about. */
     Bilingual rule(Template path, ValuePlace place) {
         var rule = place.kind().rule();
-        return said(language ->
-                words.say(language, "path.values.rule." + rule.name(), about(path, place, rule).in(language)));
+        return said(language -> words.say(
+                language,
+                "path.values.rule." + rule.name(),
+                about(path, place, rule).in(language)));
     }
 
     /** The value's name with its stage and rule; what is gone from the path is named as the file had named it. */
@@ -87,12 +89,13 @@ public class ValueWords {
             case APART -> path.stage(place.part()).map(Stage::name).orElse(part);
             case BEGINS -> anchor(path, place.part());
             case PRECAUTION -> precaution(path, place).map(Precaution::says).orElse(part);
-            case VISIT -> path.stage(place.stage()).stream()
-                    .flatMap(stage -> stage.visits().stream())
-                    .filter(visit -> visit.id().equals(place.part()))
-                    .findFirst()
-                    .flatMap(visit -> visits.name(visit.kind()))
-                    .orElse(part);
+            case VISIT ->
+                path.stage(place.stage()).stream()
+                        .flatMap(stage -> stage.visits().stream())
+                        .filter(visit -> visit.id().equals(place.part()))
+                        .findFirst()
+                        .flatMap(visit -> visits.name(visit.kind()))
+                        .orElse(part);
         };
     }
 
@@ -117,11 +120,12 @@ public class ValueWords {
         var stage = path.stage(place.stage()).orElseThrow();
         return switch (place.kind().rule()) {
             case PRECAUTION -> precaution(path, place).map(Precaution::source).orElse(stage.source());
-            case VISIT -> stage.visits().stream()
-                    .filter(visit -> visit.id().equals(place.part()))
-                    .findFirst()
-                    .flatMap(Template.VisitNeed::source)
-                    .orElse(stage.source());
+            case VISIT ->
+                stage.visits().stream()
+                        .filter(visit -> visit.id().equals(place.part()))
+                        .findFirst()
+                        .flatMap(Template.VisitNeed::source)
+                        .orElse(stage.source());
             case BEGINS, LASTS, REPEATS, APART -> stage.source();
         };
     }
@@ -136,8 +140,7 @@ public class ValueWords {
 
     /** Names in one line. */
     static Bilingual list(List<Bilingual> names) {
-        return said(language ->
-                names.stream().map(name -> name.in(language)).collect(Collectors.joining("; ")));
+        return said(language -> names.stream().map(name -> name.in(language)).collect(Collectors.joining("; ")));
     }
 
     /** Whether a gap is none at all. */

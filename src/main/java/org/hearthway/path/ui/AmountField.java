@@ -47,8 +47,7 @@ final class AmountField extends Div implements HasValidation {
         }
 
         Gap gap(int number) {
-            return new Gap(
-                    this == YEARS ? Period.ofYears(number) : Period.of(0, months * number, days * number));
+            return new Gap(this == YEARS ? Period.ofYears(number) : Period.of(0, months * number, days * number));
         }
 
         /** How many of this unit make up the gap; empty when it does not come out even. */
@@ -93,7 +92,8 @@ final class AmountField extends Div implements HasValidation {
         number.addValueChangeListener(change -> changed.run());
         unit.addValueChangeListener(change -> changed.run());
         var shipped = Tags.div(
-                "hw-amount-shipped", Tags.span("hw-sub", say.say("path.values.as-shipped", say.amount(value.shipped()))));
+                "hw-amount-shipped",
+                Tags.span("hw-sub", say.say("path.values.as-shipped", say.amount(value.shipped()))));
         if (value.own().isPresent()) {
             shipped.add(Tags.button("text", say.say("path.values.back"), pressed -> {
                 show(value.shipped());

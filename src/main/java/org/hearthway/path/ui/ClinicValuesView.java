@@ -106,7 +106,10 @@ class ClinicValuesView extends Div implements BeforeEnterObserver, HasDynamicTit
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        chosen = event.getLocation().getQueryParameters().getSingleParameter(PATH).orElse("");
+        chosen = event.getLocation()
+                .getQueryParameters()
+                .getSingleParameter(PATH)
+                .orElse("");
         draw();
     }
 
@@ -148,7 +151,9 @@ class ClinicValuesView extends Div implements BeforeEnterObserver, HasDynamicTit
                         path.ownValues() == 0 ? "hw-sub" : "hw-label river",
                         say.say("path.values.count", path.ownValues())));
         if (!path.leftOut().isEmpty()) {
-            link.add(Tags.span("hw-label ember", say.say("path.values.left.count", path.leftOut().size())));
+            link.add(Tags.span(
+                    "hw-label ember",
+                    say.say("path.values.left.count", path.leftOut().size())));
         }
         if (path.pathway().equals(chosen)) {
             link.getElement().setAttribute("aria-current", "page");
@@ -181,8 +186,7 @@ class ClinicValuesView extends Div implements BeforeEnterObserver, HasDynamicTit
     private void takeBack(Change change) {
         try {
             var preview = values.previewUndo(viewer(), chosen, change.number());
-            var form = new ValuesBackForm(
-                    say, change, moved(preview), reason -> undo(change, reason), this::draw);
+            var form = new ValuesBackForm(say, change, moved(preview), reason -> undo(change, reason), this::draw);
             side.removeAll();
             side.add(form);
             form.scrollIntoView();

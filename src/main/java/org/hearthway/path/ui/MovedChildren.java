@@ -122,7 +122,10 @@ final class MovedChildren extends Div {
 
     private NativeTableRow row(CareMove care) {
         return care.until().equals(care.newUntil())
-                ? row(say.in(care.says()), say.change(care.from(), care.newFrom()), say.moved(care.from(), care.newFrom()))
+                ? row(
+                        say.in(care.says()),
+                        say.change(care.from(), care.newFrom()),
+                        say.moved(care.from(), care.newFrom()))
                 : row(
                         say.in(care.says()),
                         say.change(care.until(), care.newUntil()),

@@ -21,8 +21,7 @@ final class OwnValueSheet extends Div {
 
     private final transient ValueSay say;
 
-    OwnValueSheet(
-            ValueSay say, PathOfClinic path, BiConsumer<StageValues, Rule> change, Consumer<LeftOut> drop) {
+    OwnValueSheet(ValueSay say, PathOfClinic path, BiConsumer<StageValues, Rule> change, Consumer<LeftOut> drop) {
         this.say = say;
         addClassNames("hw-sheet", "hw-own-values");
         if (!path.leftOut().isEmpty()) {
@@ -55,8 +54,7 @@ final class OwnValueSheet extends Div {
         if (!own.shipped().equals(value.shipped())) {
             what.add(Tags.p(
                     "hw-sub hw-value-newer",
-                    say.say(
-                            "path.values.own.newer", say.amount(value.shipped()), say.amount(own.shipped()))));
+                    say.say("path.values.own.newer", say.amount(value.shipped()), say.amount(own.shipped()))));
         }
         var press = Tags.button("text", say.say("path.values.change"), pressed -> change.accept(stage, rule));
         press.getElement()
@@ -84,8 +82,13 @@ final class OwnValueSheet extends Div {
                     "hw-left-out",
                     Tags.span(
                             "",
-                            Tags.span("", say.in(left.name()) + ": " + say.amount(left.own().amount()) + ". " + why),
-                            Tags.span("hw-sub", " " + say.since(left.own().at(), left.own().by()))),
+                            Tags.span(
+                                    "",
+                                    say.in(left.name()) + ": "
+                                            + say.amount(left.own().amount()) + ". " + why),
+                            Tags.span(
+                                    "hw-sub",
+                                    " " + say.since(left.own().at(), left.own().by()))),
                     Tags.button("text", say.say("path.values.drop"), pressed -> drop.accept(left))));
         }
         return Tags.div("hw-banner u-start", Icon.CLASH.draw(), list);

@@ -53,7 +53,8 @@ final class RuleFields extends Section {
     private void offer(StageValues stage, Value until) {
         var alike = stage.rules().stream()
                 .filter(rule -> rule.values().stream()
-                        .anyMatch(value -> endsWith(value, until) && !value.place().equals(until.place())))
+                        .anyMatch(value ->
+                                endsWith(value, until) && !value.place().equals(until.place())))
                 .toList();
         if (alike.isEmpty()) {
             return;
@@ -96,7 +97,8 @@ final class RuleFields extends Section {
     /** What is wished for, of the rule and of those taken along. */
     Map<ValuePlace, Optional<Amount>> wishes() {
         var wishes = new LinkedHashMap<ValuePlace, Optional<Amount>>();
-        fields.forEach(field -> field.wish().ifPresent(wish -> wishes.put(field.value().place(), wish)));
+        fields.forEach(
+                field -> field.wish().ifPresent(wish -> wishes.put(field.value().place(), wish)));
         until().flatMap(AmountField::amount)
                 .ifPresent(amount -> followers.forEach(
                         value -> AmountField.wish(value, amount).ifPresent(wish -> wishes.put(value.place(), wish))));

@@ -32,7 +32,9 @@ final class StageValueList extends Div {
         var summary = Tags.span(
                 "",
                 Tags.span("kidn", say.in(stage.name())),
-                Tags.span("hw-sub", " " + say.say("path.values.rules", stage.rules().size())));
+                Tags.span(
+                        "hw-sub",
+                        " " + say.say("path.values.rules", stage.rules().size())));
         if (own > 0) {
             summary.add(Tags.span("hw-label river", say.say("path.values.count", own)));
         }

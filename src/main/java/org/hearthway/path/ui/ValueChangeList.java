@@ -46,8 +46,7 @@ final class ValueChangeList extends Div {
         var row = Tags.div("hw-value-row", Tags.div("", head, lines, said));
         if (!change.undone()) {
             var press = Tags.button("text", say.say("path.decided.take-back"), pressed -> takeBack.accept(change));
-            press.getElement()
-                    .setAttribute("aria-label", say.say("path.values.take-back.this", say.day(change.at())));
+            press.getElement().setAttribute("aria-label", say.say("path.values.take-back.this", say.day(change.at())));
             row.add(press);
         }
         return row;
@@ -55,7 +54,6 @@ final class ValueChangeList extends Div {
 
     private Component line(Line line) {
         var after = line.after().map(say::amount).orElseGet(() -> say.say("path.values.history.shipped"));
-        return Tags.p(
-                "", say.say("path.values.history.line", say.in(line.name()), say.amount(line.before()), after));
+        return Tags.p("", say.say("path.values.history.line", say.in(line.name()), say.amount(line.before()), after));
     }
 }

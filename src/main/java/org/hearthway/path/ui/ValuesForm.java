@@ -112,7 +112,8 @@ final class ValuesForm extends Section {
         for (int at = taken.size() - 1; at >= 0; at--) {
             taken.get(at).wishes().forEach(wishes::putIfAbsent);
         }
-        fields().forEach(field -> field.wish().ifPresent(wish -> wishes.put(field.value().place(), wish)));
+        fields().forEach(field ->
+                field.wish().ifPresent(wish -> wishes.put(field.value().place(), wish)));
         return wishes;
     }
 

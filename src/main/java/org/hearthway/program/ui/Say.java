@@ -12,8 +12,7 @@ import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.words.Words;
 
 /** The editor's words in the language of the person who edits. */
-record Say(
-        Words words, ProgramWords program, ExerciseLibrary library, ClinicValues values, Language language) {
+record Say(Words words, ProgramWords program, ExerciseLibrary library, ClinicValues values, Language language) {
 
     String say(String key, Object... args) {
         return words.say(language, "program.edit." + key, args);

@@ -59,8 +59,8 @@ class ClinicValuesTests {
     @ComponentScan("org.hearthway.path.internal")
     static class Setting extends ChildPlansTests.Setting {}
 
-    private static final Viewer ADMINISTRATOR =
-            new Viewer.Person(AccountId.random(), "Admin", Set.of(Role.ADMINISTRATOR), Language.EN, LeanClinic.NEW_YORK);
+    private static final Viewer ADMINISTRATOR = new Viewer.Person(
+            AccountId.random(), "Admin", Set.of(Role.ADMINISTRATOR), Language.EN, LeanClinic.NEW_YORK);
     private static final Viewer SURGEON =
             new Viewer.Person(AccountId.random(), "Surgeon", Set.of(Role.PHYSICIAN), Language.EN, LeanClinic.NEW_YORK);
     private static final LocalDate BEGIN = LocalDate.of(2025, 10, 6);
@@ -204,11 +204,12 @@ class ClinicValuesTests {
                 .filteredOn(effect -> effect.child().equals(unpinned))
                 .singleElement()
                 .satisfies(effect -> {
-                    assertThat(effect.moves().get(0)).isEqualTo(new Plans.Move(
-                            "six-week-check",
-                            effect.moves().get(0).name(),
-                            LocalDate.of(2026, 4, 13),
-                            LocalDate.of(2026, 3, 30)));
+                    assertThat(effect.moves().get(0))
+                            .isEqualTo(new Plans.Move(
+                                    "six-week-check",
+                                    effect.moves().get(0).name(),
+                                    LocalDate.of(2026, 4, 13),
+                                    LocalDate.of(2026, 3, 30)));
                     assertThat(effect.cares()).hasSize(SIX_WEEKS.size()).allSatisfy(care -> {
                         assertThat(care.until()).isEqualTo(SURGERY.plusWeeks(6));
                         assertThat(care.newUntil()).isEqualTo(SURGERY.plusWeeks(4));
@@ -245,9 +246,7 @@ class ClinicValuesTests {
         assertThat(plans.all(SURGEON)).isEqualTo(before);
         assertThat(heard.changes).extracting(PathChanged::child).contains(child).hasSize(2);
         assertThat(sdr().ownValues()).isZero();
-        assertThat(sdr().changes())
-                .extracting(ClinicValues.Change::undone)
-                .containsExactly(false, true);
+        assertThat(sdr().changes()).extracting(ClinicValues.Change::undone).containsExactly(false, true);
         assertThat(sdr().changes().get(0).lines()).hasSize(fourWeeks().size());
 
         values.undo(ADMINISTRATOR, "sdr", 2, "four weeks it is", 2);
@@ -269,7 +268,12 @@ class ClinicValuesTests {
                 .contains("dice 6 semanas");
         var review = plan(child).stage("three-month-review").orElseThrow();
         assertThat(plans.why(plan(child), review).en()).doesNotContain("own rule");
-        var twist = plan(child).stage("operation").orElseThrow().precautions().get(1).rule();
+        var twist = plan(child)
+                .stage("operation")
+                .orElseThrow()
+                .precautions()
+                .get(1)
+                .rule();
         assertThat(values.why(twist).orElseThrow().en())
                 .isEqualTo("It holds for 4 weeks: the clinic’s own rule since March 12, 2026."
                         + " The path as it came says 6 weeks.");
@@ -300,9 +304,7 @@ class ClinicValuesTests {
         values.apply(
                 ADMINISTRATOR,
                 "sdr",
-                Map.of(
-                        new ValuePlace("hospital", Kind.LASTS_USUAL, ""),
-                        Optional.of(new Gap(Period.ofDays(14)))),
+                Map.of(new ValuePlace("hospital", Kind.LASTS_USUAL, ""), Optional.of(new Gap(Period.ofDays(14)))),
                 "two weeks on our ward",
                 0);
         var home = plan(child).stage("home-weeks").orElseThrow();
@@ -322,7 +324,9 @@ class ClinicValuesTests {
                             + " “Six-week check” is now on Mon, Mar 30. It was on Mon, Apr 13.")
                     .contains("now holds until Mar 30, 2026. Before, it was until Apr 13, 2026."
                             + " 7 more care rules changed too.");
-            assertThat(change.words().es()).startsWith("La clínica cambió sus propias reglas").contains("hasta el");
+            assertThat(change.words().es())
+                    .startsWith("La clínica cambió sus propias reglas")
+                    .contains("hasta el");
         });
     }
 
@@ -335,10 +339,11 @@ class ClinicValuesTests {
                 Map.of(new ValuePlace("growing", Kind.LASTS_USUAL, ""), Optional.of(new Gap(Period.ofYears(9)))),
                 "nine years here",
                 0);
-        assertThat(heard.changes).singleElement().satisfies(change -> assertThat(
-                        change.words().en())
-                .isEqualTo("The clinic changed its own rules for this path. “Checks while growing” now ends on"
-                        + " Mar 5, 2035. Before, it was to end on Mar 5, 2036."));
+        assertThat(heard.changes)
+                .singleElement()
+                .satisfies(change -> assertThat(change.words().en())
+                        .isEqualTo("The clinic changed its own rules for this path. “Checks while growing” now ends on"
+                                + " Mar 5, 2035. Before, it was to end on Mar 5, 2036."));
     }
 
     @Test
@@ -352,9 +357,12 @@ class ClinicValuesTests {
                 .satisfies(effect -> assertThat(effect.visits()).isEqualTo(4));
         values.apply(ADMINISTRATOR, "sdr", wishes, "four years are enough here", 0);
         assertThat(visits(child)).isEqualTo(before - 4);
-        assertThat(heard.changes).singleElement().satisfies(change -> assertThat(
-                        change.words().en())
-                .endsWith("4 visits have other days to choose from now. Visits you already have stay as they are."));
+        assertThat(heard.changes)
+                .singleElement()
+                .satisfies(
+                        change -> assertThat(change.words().en())
+                                .endsWith(
+                                        "4 visits have other days to choose from now. Visits you already have stay as they are."));
     }
 
     private long visits(ChildId child) {
@@ -375,7 +383,8 @@ class ClinicValuesTests {
     @Test
     void refusesWhatIsNegativeEndlessOrTooOften() {
         assertThat(problem(Map.of(check(Kind.BEGINS_EARLIEST), weeks(-1)))).contains("it may be 0 days to 20 years");
-        assertThat(problem(Map.of(until("pool"), Optional.of(new Gap(Period.ofYears(21)))))).contains("20 years");
+        assertThat(problem(Map.of(until("pool"), Optional.of(new Gap(Period.ofYears(21))))))
+                .contains("20 years");
         assertThat(problem(Map.of(until("pool"), weeks(0)))).contains("must not be shorter than “from”");
         var yearly = new ValuePlace("growing", Kind.VISIT_TIMES, "yearly");
         assertThat(problem(Map.of(yearly, Optional.of(new Times(61))))).contains("2 times to 60 times");
@@ -386,9 +395,12 @@ class ClinicValuesTests {
     void refusesRulesThatCannotAllBeKeptAndNamesThem() {
         var review = new ValuePlace("six-month-review", Kind.BEGINS_USUAL, "operation:START");
         assertThat(problem(Map.of(
-                        review.beside(Kind.BEGINS_EARLIEST), weeks(2),
-                        review, weeks(4),
-                        review.beside(Kind.BEGINS_LATEST), weeks(10))))
+                        review.beside(Kind.BEGINS_EARLIEST),
+                        weeks(2),
+                        review,
+                        weeks(4),
+                        review.beside(Kind.BEGINS_LATEST),
+                        weeks(10))))
                 .startsWith("No day would fit for “")
                 .contains("“Six-month check” comes 2 weeks to 10 weeks after the first day of “Surgery”.")
                 .contains("“Three-month check” comes 11 weeks to 15 weeks after the first day of “Surgery”.");
@@ -467,10 +479,13 @@ class ClinicValuesTests {
                         org.assertj.core.groups.Tuple.tuple(check(Kind.BEGINS_USUAL), Fitted.Why.CONFLICT));
         assertThat(sdr().ownValues()).isEqualTo(1);
         assertThat(start(child, "six-week-check")).isEqualTo(LocalDate.of(2026, 4, 13));
-        assertThat(plan(child).stage("operation")).isNotEqualTo(before.get(child).stage("operation"));
+        assertThat(plan(child).stage("operation"))
+                .isNotEqualTo(before.get(child).stage("operation"));
 
         var preview = values.preview(ADMINISTRATOR, "sdr", Map.of(check(Kind.BEGINS_EARLIEST), weeks(4)));
-        assertThat(preview.again()).singleElement().satisfies(name -> assertThat(name.en()).contains("usual"));
+        assertThat(preview.again())
+                .singleElement()
+                .satisfies(name -> assertThat(name.en()).contains("usual"));
 
         values.apply(
                 ADMINISTRATOR,
@@ -483,16 +498,18 @@ class ClinicValuesTests {
 
     @Test
     void everyShippedValueKeepsToTheRules() {
-        assertThat(paths.all()).isNotEmpty().allSatisfy(path -> assertThat(
-                        org.hearthway.path.engine.ValueRules.flaws(path))
-                .isEmpty());
-        assertThat(values.all(ADMINISTRATOR)).allSatisfy(path -> assertThat(path.stages())
-                .flatExtracting(ClinicValues.StageValues::rules)
-                .allSatisfy(rule -> {
-                    assertThat(rule.source()).isNotBlank();
-                    assertThat(rule.name().es()).isNotBlank();
-                    assertThat(rule.values()).isNotEmpty();
-                }));
+        assertThat(paths.all())
+                .isNotEmpty()
+                .allSatisfy(path -> assertThat(org.hearthway.path.engine.ValueRules.flaws(path))
+                        .isEmpty());
+        assertThat(values.all(ADMINISTRATOR))
+                .allSatisfy(path -> assertThat(path.stages())
+                        .flatExtracting(ClinicValues.StageValues::rules)
+                        .allSatisfy(rule -> {
+                            assertThat(rule.source()).isNotBlank();
+                            assertThat(rule.name().es()).isNotBlank();
+                            assertThat(rule.values()).isNotEmpty();
+                        }));
     }
 
     @Test
@@ -502,8 +519,9 @@ class ClinicValuesTests {
         jdbc.sql("insert into path_value_change (pathway, number, reason, actor, made_at)"
                         + " values ('sdr', 1, 'elsewhere', 'person:x', current_timestamp)")
                 .update();
-        jdbc.sql("insert into path_value (pathway, number, stage, kind, part, before_it, shipped, own)"
-                        + " values ('sdr', 1, 'operation', 'PRECAUTION_UNTIL', 'passive-trunk-twist', 'P42D', 'P42D', 'P28D')")
+        jdbc.sql(
+                        "insert into path_value (pathway, number, stage, kind, part, before_it, shipped, own)"
+                                + " values ('sdr', 1, 'operation', 'PRECAUTION_UNTIL', 'passive-trunk-twist', 'P42D', 'P42D', 'P28D')")
                 .update();
         assertThat(twistUntil(child)).isEqualTo(SURGERY.plusWeeks(6));
         clock.set(HearthwayTest.START.plusSeconds(10));

@@ -50,7 +50,8 @@ class ClinicValuesIT {
             var child = operated(clinic, LocalDate.of(2026, 3, 2));
             account(clinic, "greta", Role.ADMINISTRATOR);
             account(clinic, "callum", Role.NURSE);
-            clinic.part(Households.class).link(ADMINISTRATOR, child, account(clinic, "dana", Role.CAREGIVER), Reach.FULL);
+            clinic.part(Households.class)
+                    .link(ADMINISTRATOR, child, account(clinic, "dana", Role.CAREGIVER), Reach.FULL);
             acceptPaths(clinic);
             signIn(ward, "callum");
             signIn(phone, "dana");
@@ -117,8 +118,7 @@ class ClinicValuesIT {
         var invitation = clinic.part(Accounts.class)
                 .invite(
                         SETUP,
-                        new NewAccount(
-                                name, name + "@clinic.example", "", Set.of(role), Language.EN, People.ZONE));
+                        new NewAccount(name, name + "@clinic.example", "", Set.of(role), Language.EN, People.ZONE));
         var token = invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
         clinic.part(Passwords.class).set(token, PASSWORD);
         return invitation.account();
