@@ -181,10 +181,13 @@ public final class PathValues {
         return all.stream()
                 .map(apart -> new Apart(
                         apart.from(),
-                        new At(stage, apart.from(), use)
-                                .gap(Kind.APART_DAYS, Period.ofDays(apart.days()))
-                                .getDays()))
+                        days(new At(stage, apart.from(), use).gap(Kind.APART_DAYS, Period.ofDays(apart.days())))))
                 .toList();
+    }
+
+    /** Stages are kept apart by days; months are none of them, and none is refused. */
+    private static int days(Period gap) {
+        return gap.toTotalMonths() == 0 ? gap.getDays() : 0;
     }
 
     private static Precaution precaution(Precaution rule, At at) {

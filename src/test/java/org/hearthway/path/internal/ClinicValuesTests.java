@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
@@ -533,6 +534,8 @@ class ClinicValuesTests {
         var child = operated(SURGERY);
         new TransactionTemplate(transactions).executeWithoutResult(status -> {
             toFourWeeks();
+            assertThat(CompletableFuture.supplyAsync(() -> twistUntil(child)).join())
+                    .isEqualTo(SURGERY.plusWeeks(6));
             assertThat(twistUntil(child)).isEqualTo(SURGERY.plusWeeks(4));
             status.setRollbackOnly();
         });
