@@ -1,6 +1,8 @@
 package org.hearthway.family;
 
 import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
@@ -26,7 +28,9 @@ class Facts {
     }
 
     com.vaadin.flow.component.Component pair(Reader reader) {
-        return Tags.div("hw-pair", next(reader), where(reader));
+        var facts = Tags.div("hw-pair", next(reader));
+        where(reader).forEach(facts::add);
+        return facts;
     }
 
     private com.vaadin.flow.component.Component next(Reader reader) {
@@ -61,25 +65,31 @@ class Facts {
         return reader.say("family.next." + visit.answer());
     }
 
-    private com.vaadin.flow.component.Component where(Reader reader) {
-        var plan = plans.plan(reader);
-        return plan.flatMap(Plan::now)
-                .map(now -> now(reader, now))
-                .orElseGet(() -> plan.flatMap(p -> p.stages().stream()
-                                .filter(stage -> stage.state() == Plan.State.TO_COME)
-                                .findFirst())
-                        .map(first -> fact(
-                                reader,
-                                "path",
-                                Icon.PATH,
-                                reader.text(first.stage().name()),
-                                reader.say("family.where.from", first.start())))
-                        .orElseGet(() -> fact(
-                                reader,
-                                "path",
-                                Icon.PATH,
-                                reader.say("family.where.none"),
-                                reader.say("family.where.none.then"))));
+    /** The present stage of each path that goes on. */
+    private List<com.vaadin.flow.component.Component> where(Reader reader) {
+        var stages = plans.plans(reader).stream()
+                .flatMap(plan -> where(reader, plan).stream())
+                .toList();
+        return stages.isEmpty()
+                ? List.of(fact(
+                        reader,
+                        "path",
+                        Icon.PATH,
+                        reader.say("family.where.none"),
+                        reader.say("family.where.none.then")))
+                : stages;
+    }
+
+    private static Optional<com.vaadin.flow.component.Component> where(Reader reader, Plan plan) {
+        return plan.now().map(now -> now(reader, now)).or(() -> plan.stages().stream()
+                .filter(stage -> stage.state() == Plan.State.TO_COME)
+                .findFirst()
+                .map(first -> fact(
+                        reader,
+                        "path",
+                        Icon.PATH,
+                        reader.text(first.stage().name()),
+                        reader.say("family.where.from", first.start()))));
     }
 
     private static com.vaadin.flow.component.Component now(Reader reader, Plan.Planned now) {

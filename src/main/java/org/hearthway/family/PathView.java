@@ -9,6 +9,7 @@ import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Template;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 
@@ -40,7 +41,11 @@ class PathView extends FamilyPage {
 
     @Override
     void draw(Reader reader) {
-        plans.plan(reader).ifPresentOrElse(plan -> way(reader, plan), () -> add(none(reader)));
+        var all = plans.plans(reader);
+        all.forEach(plan -> way(reader, plan));
+        if (all.isEmpty()) {
+            add(none(reader));
+        }
         alongside.link(reader).ifPresent(link -> add(Tags.div("u-mt5", link)));
     }
 
@@ -91,7 +96,10 @@ class PathView extends FamilyPage {
 
     /** Why the path ended, in words of its outcome, and that the talk goes on. */
     private static Component over(Reader reader, Plan.Over over) {
-        var says = over.outcome().tells().map(reader::text).orElse("");
+        var says = over.outcome()
+                .flatMap(Template.Outcome::tells)
+                .map(reader::text)
+                .orElse("");
         return Bits.strip(
                 "quiet",
                 Icon.INFO,

@@ -62,6 +62,7 @@ public final class PlanSamples {
                 start,
                 Optional.empty(),
                 false,
+                false,
                 AT_ONCE,
                 Optional.empty());
         var planned = new Plan.Planned(
