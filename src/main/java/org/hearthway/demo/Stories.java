@@ -58,7 +58,10 @@ class Stories implements ContentKind {
                 file.integer("skin-tone", 1, 4),
                 file.integer("entered", -YEARS, -1),
                 each(file, "caregivers", Stories::cares),
-                Stream.of("path", "beside").flatMap(key -> file.maybeBlock(key).stream()).map(Stories::way).toList(),
+                Stream.of("path", "beside")
+                        .flatMap(key -> file.maybeBlock(key).stream())
+                        .map(Stories::way)
+                        .toList(),
                 each(file, "fills", Stories::filled),
                 file.maybeBlock("implanted").map(Stories::implanted),
                 file.maybeBlock("stimulator").map(Stories::stimulated),

@@ -64,6 +64,7 @@ public final class PlanSamples {
                 false,
                 false,
                 AT_ONCE,
+                false,
                 Optional.empty());
         var planned = new Plan.Planned(
                 stage,

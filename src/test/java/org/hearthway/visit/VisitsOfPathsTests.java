@@ -67,7 +67,8 @@ class VisitsOfPathsTests {
 
     private void end() {
         var version = plans.plans(SURGEON, child).get(0).version();
-        plans.apply(SURGEON, child, "itb", new Plans.Change.End("test-dose", "no-response", TODAY), "no response", version);
+        plans.apply(
+                SURGEON, child, "itb", new Plans.Change.End("test-dose", "no-response", TODAY), "no response", version);
     }
 
     private void takeBack() {

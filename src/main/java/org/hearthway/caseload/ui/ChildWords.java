@@ -27,9 +27,8 @@ class ChildWords {
 
     /** The names of the paths that go on. */
     String paths(Language language, List<Plan> plans) {
-        var names = goingOn(plans)
-                .map(plan -> plan.template().name().in(language))
-                .collect(Collectors.joining(BETWEEN));
+        var names =
+                goingOn(plans).map(plan -> plan.template().name().in(language)).collect(Collectors.joining(BETWEEN));
         return names.isEmpty() ? words.say(language, "caseload.child.no-path") : names;
     }
 

@@ -18,7 +18,6 @@ import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.hearthway.access.SignedIn;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.Action;

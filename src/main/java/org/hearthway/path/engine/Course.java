@@ -95,6 +95,13 @@ public record Course(
         return rules;
     }
 
+    /** Whether a rule of a stage is the child's own. */
+    boolean isOwn(Template.Stage stage, Template.After rule) {
+        return gaps.entrySet().stream()
+                .anyMatch(own -> own.getKey().stage().equals(stage.id())
+                        && own.getValue().equals(rule));
+    }
+
     /** A rule's place: the stage, and which of its rules, from 0. */
     public record RuleAt(String stage, int at) {}
 

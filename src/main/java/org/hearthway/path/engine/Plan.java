@@ -139,6 +139,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
      * @param away whether it cannot be that day because the family cannot come; otherwise the clinic is closed
      * @param outside true when the date lies outside what the rule allows: given by a person, or no day was left
      * @param counted the rule that gave the day aimed at
+     * @param own whether that rule is this child's own, in the place of the path's
      * @param pushed the rule that kept the stage from that day, if one did
      */
     public record Why(
@@ -150,6 +151,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
             boolean away,
             boolean outside,
             Template.After counted,
+            boolean own,
             Optional<Cause> pushed) {}
 
     /**

@@ -81,8 +81,9 @@ public final class Planner {
     /** Where the team ended the path, what would have begun later is not on it. */
     private List<Planned> untilClosed(List<Planned> all) {
         return course.closed()
-                .map(day ->
-                        all.stream().filter(stage -> !stage.start().isAfter(day)).toList())
+                .map(day -> all.stream()
+                        .filter(stage -> !stage.start().isAfter(day))
+                        .toList())
                 .orElse(all);
     }
 
@@ -186,12 +187,11 @@ public final class Planner {
                 counted.from(),
                 Optional.of(window.base()),
                 rule,
-                given.isEmpty() && !rule.equals(wanted) && !open.allow(wanted)
-                        ? Optional.of(wanted)
-                        : Optional.empty(),
+                given.isEmpty() && !rule.equals(wanted) && !open.allow(wanted) ? Optional.of(wanted) : Optional.empty(),
                 open.isAway(wanted),
                 outside,
                 counted.rule(),
+                course.isOwn(stage, counted.rule()),
                 given.isPresent() ? Optional.empty() : placed.pushed().flatMap(path::cause));
     }
 

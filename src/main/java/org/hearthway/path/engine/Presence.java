@@ -31,8 +31,8 @@ record Presence(List<Stage> stages, Optional<Plan.Over> over) {
                 skipped.addAll(way.skips());
             });
             var over = course.ended(stage)
-                    .flatMap(ended ->
-                            outcome.filter(Outcome::endsPath).map(way -> new Plan.Over(ended.day(), outcome)));
+                    .flatMap(
+                            ended -> outcome.filter(Outcome::endsPath).map(way -> new Plan.Over(ended.day(), outcome)));
             if (over.isPresent()) {
                 return new Presence(List.copyOf(stages), over);
             }

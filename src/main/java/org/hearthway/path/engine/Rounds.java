@@ -65,6 +65,7 @@ record Rounds(
                 open.isAway(wanted),
                 start.isBefore(first) || start.isAfter(last),
                 later(rule, more),
+                course.isOwn(stage, rule),
                 Optional.empty());
         var clash = given.isPresent() || byRule.isPresent()
                 ? Optional.<Clash>empty()

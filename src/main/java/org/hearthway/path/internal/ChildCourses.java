@@ -50,8 +50,7 @@ class ChildCourses {
     /** The plans of a child, those that are over last. */
     List<ChildPlan> plans(Standing standing) {
         return standing.paths().stream()
-                .map(path ->
-                        new ChildPlan(plan(path.pathway(), path.course()), path.course(), standing.version()))
+                .map(path -> new ChildPlan(plan(path.pathway(), path.course()), path.course(), standing.version()))
                 .sorted(Comparator.comparing(plan -> plan.plan().over().isPresent()))
                 .toList();
     }

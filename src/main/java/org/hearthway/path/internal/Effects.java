@@ -59,7 +59,8 @@ final class Effects {
 
     private static Map<String, Plan> byPath(List<Plan> plans) {
         return plans.stream()
-                .collect(Collectors.toMap(plan -> plan.template().id(), Function.identity(), (a, b) -> a, TreeMap::new));
+                .collect(
+                        Collectors.toMap(plan -> plan.template().id(), Function.identity(), (a, b) -> a, TreeMap::new));
     }
 
     private void compare(Plan before, Plan after) {

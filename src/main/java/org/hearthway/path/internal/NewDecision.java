@@ -112,8 +112,7 @@ final class NewDecision {
     }
 
     Row said(String reason, Optional<AccountId> by, Instant at) {
-        return new Row(
-                child, version, kind, pathway, stage, day, last, outcome, ruleAt, rule, undoes, reason, by, at);
+        return new Row(child, version, kind, pathway, stage, day, last, outcome, ruleAt, rule, undoes, reason, by, at);
     }
 
     /** As if it had been said, to look at what it would do. */

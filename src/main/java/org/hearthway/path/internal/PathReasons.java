@@ -71,6 +71,9 @@ class PathReasons {
         var why = planned.why();
         var parts = new ArrayList<String>();
         parts.add(counted(planned, why, language));
+        if (why.own()) {
+            parts.add(words.say(language, "path.why.own-gap"));
+        }
         if (planned.stage().timing().signal()) {
             parts.add(words.say(language, "path.why.no-date-yet"));
         } else {

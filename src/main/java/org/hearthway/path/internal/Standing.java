@@ -58,8 +58,7 @@ record Standing(List<OnPath> paths, long version) {
             paths.remove(pathway);
             paths.put(pathway, begun(row, templates.apply(pathway)));
         } else if (row.kind() != Kind.UNDONE) {
-            paths.computeIfPresent(
-                    pathway, (id, course) -> new CourseChange(course, templates.apply(id)).by(row));
+            paths.computeIfPresent(pathway, (id, course) -> new CourseChange(course, templates.apply(id)).by(row));
         }
     }
 

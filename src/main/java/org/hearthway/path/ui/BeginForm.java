@@ -37,8 +37,7 @@ final class BeginForm extends Section {
      *
      * @param another whether the child is on a path already
      */
-    BeginForm(
-            StageWords say, Words words, List<Template> pathways, boolean another, LocalDate today, Acts acts) {
+    BeginForm(StageWords say, Words words, List<Template> pathways, boolean another, LocalDate today, Acts acts) {
         addClassNames("hw-sheet", "u-edged", "u-onpaper", "u-own", "hw-fields");
         getElement().setAttribute("aria-label", say.say("path.begin.title"));
         var pathway = new RadioButtonGroup<Template>(say.say("path.begin.pathway"));
@@ -63,7 +62,7 @@ final class BeginForm extends Section {
             if (!pathway.isEmpty() && !day.isEmpty()) {
                 try {
                     var remarks = acts.advice(pathway.getValue().id(), day.getValue());
-                    advice.add(new AdviceList(say, remarks, today));
+                    advice.add(new AdviceList(say, say.say("path.advice.title"), remarks, today));
                 } catch (Invalid dayOutOfBounds) {
                     // the field says so when the path is to begin
                 }

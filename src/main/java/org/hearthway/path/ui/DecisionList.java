@@ -30,7 +30,11 @@ final class DecisionList extends Section {
         add(Tags.div("hw-colh", Tags.h2("", words.say("path.decided.title"))));
         var table = new NativeTable();
         table.addClassNames("hw-moves", "hw-decided");
-        var several = decisions.stream().flatMap(one -> one.path().stream()).distinct().count() > 1;
+        var several = decisions.stream()
+                        .flatMap(one -> one.path().stream())
+                        .distinct()
+                        .count()
+                > 1;
         for (var decision : decisions) {
             var row = new NativeTableRow();
             var when = LocalDate.ofInstant(decision.at(), zone);

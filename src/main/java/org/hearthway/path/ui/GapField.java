@@ -12,6 +12,7 @@ import org.hearthway.parts.Tags;
 final class GapField extends CustomField<Period> {
 
     private static final int WEEK = 7;
+    private static final int MONTHS_A_YEAR = 12;
     private static final int MOST = 3650;
 
     private enum Unit {
@@ -59,11 +60,13 @@ final class GapField extends CustomField<Period> {
         if (gap == null) {
             return;
         }
-        if (gap.getDays() == 0 && gap.toTotalMonths() != 0) {
-            show((int) gap.toTotalMonths(), Unit.MONTHS);
-        } else if (gap.toTotalMonths() == 0) {
-            var whole = gap.getDays() % WEEK == 0 && gap.getDays() != 0;
-            show(whole ? gap.getDays() / WEEK : gap.getDays(), whole ? Unit.WEEKS : Unit.DAYS);
+        int months = gap.getYears() * MONTHS_A_YEAR + gap.getMonths();
+        int days = gap.getDays();
+        if (days == 0 && months != 0) {
+            show(months, Unit.MONTHS);
+        } else if (months == 0) {
+            var whole = days != 0 && days % WEEK == 0;
+            show(whole ? days / WEEK : days, whole ? Unit.WEEKS : Unit.DAYS);
         }
     }
 

@@ -68,8 +68,8 @@ final class Lanes {
                 .toList();
     }
 
-    /** How many stones need room on a day: as many as the lane with the most of them has. */
-    private static TreeMap<LocalDate, Integer> times(List<List<Stone>> lanes) {
+    /** How many stones need room on each day, soonest first: as many as the lane with the most of them has. */
+    private static Map<LocalDate, Integer> times(List<List<Stone>> lanes) {
         var most = new TreeMap<LocalDate, Integer>();
         for (var lane : lanes) {
             var own = new HashMap<LocalDate, Integer>();

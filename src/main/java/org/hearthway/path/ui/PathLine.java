@@ -113,7 +113,11 @@ final class PathLine {
     private void lane(SvgText picture, Lane lane, List<Move> moves) {
         if (plans.size() > 1) {
             picture.text(
-                    LEFT - 22, CEILING + 12, "ch-tb", "start", lane.plan().template().name().in(language));
+                    LEFT - 22,
+                    CEILING + 12,
+                    "ch-tb",
+                    "start",
+                    lane.plan().template().name().in(language));
         }
         windows(picture, lane);
         way(picture, lane);
@@ -175,7 +179,11 @@ final class PathLine {
         if (lane.plan().over().isEmpty()) {
             picture.shape("path", "class", "st-track", "d", line(x, LINE, WIDTH - LEFT + 22));
         }
-        picture.shape("path", "class", "st-behind", "d", line(LEFT, LINE, x));
+        lane.plan().stages().stream()
+                .findFirst()
+                .map(first -> lanes.of(first.start()))
+                .filter(begun -> begun < x)
+                .ifPresent(begun -> picture.shape("path", "class", "st-behind", "d", line(begun, LINE, x)));
     }
 
     private void today(SvgText picture) {
@@ -191,11 +199,7 @@ final class PathLine {
                 "M" + number(x) + " " + number(CEILING) + "V" + number(floor));
         var near = x > WIDTH - TODAY_ROOM;
         picture.text(
-                near ? x - 5 : x + 5,
-                32,
-                "ch-tb",
-                near ? "end" : "start",
-                words.say(language, "path.line.today", day));
+                near ? x - 5 : x + 5, 32, "ch-tb", near ? "end" : "start", words.say(language, "path.line.today", day));
     }
 
     private static void stone(SvgText picture, Placed placed, int seed) {

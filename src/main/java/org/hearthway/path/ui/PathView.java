@@ -213,7 +213,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 .filter(s -> s.why().origin() != Origin.RULE)
                 .count();
         return Tags.div(
-                "hw-colh hw-pathhead",
+                "hw-colh hw-pathhead u-mt5",
                 Tags.h2("", plan.template().name().in(viewer.language())),
                 Tags.span("hw-sub", say.say("path.template", plan.template().version(), byHand)),
                 plan.over().map(over -> over(plan, over)).orElseGet(() -> Tags.span("", "")));
@@ -237,8 +237,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                                 ? say.say("path.why.no-day")
                                 : say.say("path.why.title", say.date(stage.start(), plan.today()))),
                 new Span(" " + plans.why(plan, stage).in(viewer.language()) + " "),
-                new Span(
-                        say.allowed(stage).map(allowed -> allowed + " ").orElse("")),
+                new Span(say.allowed(stage).map(allowed -> allowed + " ").orElse("")),
                 Tags.span("hw-sub", say.say("path.why.source", stage.stage().source())));
         if (mayChange()) {
             stage.clash().ifPresent(clash -> says.add(ways(plan, clash)));
@@ -287,20 +286,27 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         if (stage.isEmpty()) {
             onPaths.stream()
                     .filter(on -> on.plan().over().isEmpty())
-                    .map(on -> on.plan().template().id())
-                    .forEach(path -> beside.add(new AdviceList(say, plans.advice(viewer, child, path), today())));
+                    .map(ChildPlan::plan)
+                    .forEach(plan -> beside.add(new AdviceList(
+                            say,
+                            titled("path.advice.title", plan),
+                            plans.advice(viewer, child, plan.template().id()),
+                            today())));
         }
     }
 
     private Component choose() {
         var acts = Tags.div(
-                "u-stack",
+                "u-row",
                 Tags.button("plain", say.say("path.begin.other"), pressed -> open(beginForm())),
                 Tags.button("plain", say.say("path.away"), pressed -> open(awayForm())));
-        onPaths.stream().map(ChildPlan::plan).filter(plan -> plan.over().isEmpty()).forEach(plan -> {
-            var name = plan.template().name().in(viewer.language());
-            acts.add(Tags.button("plain", say.say("path.close", name), pressed -> open(closeForm(plan))));
-        });
+        onPaths.stream()
+                .map(ChildPlan::plan)
+                .filter(plan -> plan.over().isEmpty())
+                .forEach(plan -> {
+                    var name = plan.template().name().in(viewer.language());
+                    acts.add(Tags.button("plain", say.say("path.close", name), pressed -> open(closeForm(plan))));
+                });
         return Tags.div(
                 "hw-sheet u-edged u-onpaper",
                 Tags.div("hw-colh", Tags.h2("", say.say("path.choose"))),
@@ -317,16 +323,26 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 .filter(stage -> plan.stage(stage.id()).isEmpty())
                 .forEach(stage -> list.add(new ListItem(
                         new Span(stage.name().in(viewer.language()) + " "),
-                        Tags.button("text", say.say("path.add"), pressed -> open(new ReadyForm(
-                                say,
-                                words,
-                                stage.name().in(viewer.language()),
-                                new Change.Add(stage.id()),
-                                say.say("path.add.save"),
-                                acts(on)))))));
+                        Tags.button(
+                                "text",
+                                say.say("path.add"),
+                                pressed -> open(new ReadyForm(
+                                        say,
+                                        words,
+                                        stage.name().in(viewer.language()),
+                                        new Change.Add(stage.id()),
+                                        say.say("path.add.save"),
+                                        acts(on)))))));
         if (list.getChildren().findAny().isPresent()) {
-            beside.add(Tags.div("u-mt5", Tags.h2("u-l", say.say("path.not-on-plan")), list));
+            beside.add(Tags.div("u-mt5", Tags.h2("u-l", titled("path.not-on-plan", plan)), list));
         }
+    }
+
+    /** A title, with the path's name where the child is on several. */
+    private String titled(String key, Plan plan) {
+        var several = onPaths.stream().filter(on -> on.plan().over().isEmpty()).count() > 1;
+        var title = say.say(key);
+        return several ? say.say("path.of", title, plan.template().name()) : title;
     }
 
     private Component beginForm() {

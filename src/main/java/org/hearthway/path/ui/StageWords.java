@@ -10,8 +10,8 @@ import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.State;
 import org.hearthway.path.engine.Template;
-import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.After;
+import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.internal.GapWords;
 import org.hearthway.words.Words;
 
@@ -59,8 +59,10 @@ final class StageWords {
         if (anchor.isEmpty()) {
             return say("path.rule.first");
         }
-        var usual = gaps.say(language, counted.usual().orElse(counted.earliest()));
-        return say("path.rule." + edge(counted), usual, anchor.get());
+        var usual = counted.usual().orElse(counted.earliest());
+        return usual.isZero()
+                ? say("path.rule.on." + edge(counted), anchor.get())
+                : say("path.rule." + edge(counted), gaps.say(language, usual), anchor.get());
     }
 
     /** What a rule counts from. */
@@ -107,6 +109,9 @@ final class StageWords {
             return planned.start().isAfter(today)
                     ? Tags.span("hw-label river", say("path.state.fixed"))
                     : Tags.span("hw-label moss", say("path.state.happened"));
+        }
+        if (planned.state() == State.PAST && !planned.end().isBefore(today)) {
+            return Tags.span("hw-label", say("path.state.goes-on"));
         }
         if (planned.state() == State.PAST) {
             return Tags.span("hw-label line", say("path.state.unrecorded"));

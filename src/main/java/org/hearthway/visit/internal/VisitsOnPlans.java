@@ -22,7 +22,8 @@ class VisitsOnPlans implements VisitsForPlans {
     @Override
     public List<Booked> ahead(ChildId child) {
         return store.ofChild(child).stream()
-                .filter(visit -> visit.state() == Visit.State.BOOKED && visit.endsAt().isAfter(clock.instant()))
+                .filter(visit ->
+                        visit.state() == Visit.State.BOOKED && visit.endsAt().isAfter(clock.instant()))
                 .flatMap(visit -> visit.purpose().stream()
                         .map(purpose -> new Booked(purpose, visit.kind().name(), visit.start())))
                 .toList();

@@ -222,7 +222,8 @@ class RecordedTalksTests {
     void aDecisionBeginsThePathOnItsDay() {
         var child = child(5, Optional.of(3));
         choosing.decide(PHYSICIAN, child, decided("sdr"), 0);
-        var plan = plans.plans(PHYSICIAN, child).stream().findFirst().orElseThrow().plan();
+        var plan =
+                plans.plans(PHYSICIAN, child).stream().findFirst().orElseThrow().plan();
         assertThat(plan.template().id()).isEqualTo("sdr");
         assertThat(plan.stages().get(0).start()).isEqualTo(TODAY.minusDays(2));
         var kept = choosing.decisions(THERAPIST, child).get(0);
@@ -238,7 +239,12 @@ class RecordedTalksTests {
         choosing.decide(PHYSICIAN, child, decided("sdr"), 0);
         assertThat(plans.decisions(PHYSICIAN, child)).hasSize(1);
         choosing.decide(PHYSICIAN, child, decided("itb"), 1);
-        assertThat(plans.plans(PHYSICIAN, child).stream().findFirst().orElseThrow().plan().template().id())
+        assertThat(plans.plans(PHYSICIAN, child).stream()
+                        .findFirst()
+                        .orElseThrow()
+                        .plan()
+                        .template()
+                        .id())
                 .isEqualTo("itb");
     }
 

@@ -39,6 +39,7 @@ import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.network.Span;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.LeanClinic;
@@ -159,7 +160,8 @@ class ChildPlansTests {
     }
 
     private LocalDate start(String stage) {
-        return plans.plans(SURGEON, child).stream().findFirst()
+        return plans.plans(SURGEON, child).stream()
+                .findFirst()
                 .orElseThrow()
                 .plan()
                 .stage(stage)
@@ -228,14 +230,18 @@ class ChildPlansTests {
         // 2026-05-10 is a Sunday
         assertThat(start("three-month-review")).isEqualTo(LocalDate.of(2026, 5, 11));
         assertThat(plans.all(SURGEON)).containsKey(child);
-        assertThat(plans.plans(SURGEON, child).stream().findFirst().orElseThrow().version()).isEqualTo(2);
+        assertThat(plans.plans(SURGEON, child).stream()
+                        .findFirst()
+                        .orElseThrow()
+                        .version())
+                .isEqualTo(2);
     }
 
     @Test
     void aPreviewSavesNothingAndNamesWhatMoves() {
         begin();
-        var preview =
-                plans.preview(SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)));
+        var preview = plans.preview(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)));
         assertThat(preview.effect().moves())
                 .extracting(Plans.Move::stage)
                 .containsExactly("six-month-review", "further");
@@ -243,14 +249,19 @@ class ChildPlansTests {
         assertThat(preview.outsideTheRule()).isFalse();
         assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 10));
         assertThat(heard.changes).isEmpty();
-        var late = plans.preview(SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 10, 1)));
+        var late = plans.preview(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 10, 1)));
         assertThat(late.outsideTheRule()).isTrue();
     }
 
     @Test
     void anAppliedChangeIsKeptWithItsReasonAndToldInBothLanguages() {
         begin();
-        plans.apply(SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)),
+        plans.apply(
+                SURGEON,
+                child,
+                "sdr",
+                new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)),
                 " family away ",
                 2);
         assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 20));
@@ -273,9 +284,11 @@ class ChildPlansTests {
     @Test
     void goesBackToTheRuleWithoutForgettingWhatWasSet() {
         begin();
-        plans.apply(SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
+        plans.apply(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
         plans.apply(SURGEON, child, "sdr", new Change.ByRule("six-month-review"), "back at home", 3);
-        var stage = plans.plans(SURGEON, child).stream().findFirst()
+        var stage = plans.plans(SURGEON, child).stream()
+                .findFirst()
                 .orElseThrow()
                 .plan()
                 .stage("six-month-review")
@@ -288,8 +301,15 @@ class ChildPlansTests {
     @Test
     void ofTwoWhoChangeAtOnceTheSecondIsToldAndNothingIsLost() {
         begin();
-        plans.apply(SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
-        assertThatThrownBy(() -> plans.apply(SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 6)), "other", 2))
+        plans.apply(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
+        assertThatThrownBy(() -> plans.apply(
+                        SURGEON,
+                        child,
+                        "sdr",
+                        new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 6)),
+                        "other",
+                        2))
                 .isInstanceOf(Overtaken.class);
         assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 20));
     }
@@ -297,7 +317,8 @@ class ChildPlansTests {
     @Test
     void aNewPathTakesThePlaceOfTheOldOneAndKeepsItsTrail() {
         begin();
-        plans.begin(SURGEON, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2026, 3, 12), "decided with the family");
+        plans.begin(
+                SURGEON, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2026, 3, 12), "decided with the family");
         var plan = plans.plans(SURGEON, child).stream().findFirst().orElseThrow();
         assertThat(plan.plan().template().id()).isEqualTo("itb");
         assertThat(plan.plan().stage("operation").orElseThrow().why().origin()).isEqualTo(Origin.RULE);
@@ -343,7 +364,8 @@ class ChildPlansTests {
         begin();
         for (var reason : List.of("", "  a  ", "r".repeat(501))) {
             var refused = catchThrowableOfType(
-                    Invalid.class, () -> plans.apply(SURGEON, child, "sdr", new Change.ByRule("six-month-review"), reason, 2));
+                    Invalid.class,
+                    () -> plans.apply(SURGEON, child, "sdr", new Change.ByRule("six-month-review"), reason, 2));
             assertThat(refused.problems()).extracting(Problem::field).containsExactly("reason");
         }
     }
@@ -351,7 +373,8 @@ class ChildPlansTests {
     @Test
     void saysAllThatIsWrongWithABeginningAtOnce() {
         var refused = catchThrowableOfType(
-                Invalid.class, () -> plans.begin(SURGEON, child, "nowhere", Plans.Beginning.INSTEAD, LocalDate.of(2005, 1, 1), ""));
+                Invalid.class,
+                () -> plans.begin(SURGEON, child, "nowhere", Plans.Beginning.INSTEAD, LocalDate.of(2005, 1, 1), ""));
         assertThat(refused.problems()).extracting(Problem::field).containsExactly("reason", "pathway", "day");
     }
 
@@ -360,7 +383,8 @@ class ChildPlansTests {
         begin();
         gate.deny(Action.SEE_FAMILY_PAGES, Action.SEE_FOLDER, Action.CHANGE_PATH, Action.LIST_CHILDREN);
         var change = new Change.Fix("operation", SURGERY);
-        assertThatThrownBy(() -> plans.plans(SURGEON, child).stream().findFirst()).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.plans(SURGEON, child).stream().findFirst())
+                .isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> plans.all(SURGEON)).isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> plans.decisions(SURGEON, child)).isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> plans.precautions(SURGEON, child, SURGERY)).isInstanceOf(NotAvailable.class);
@@ -375,8 +399,12 @@ class ChildPlansTests {
     void explainsEveryDateOfEveryPathInBothLanguages() {
         for (var template : plans.pathways()) {
             var other = ChildId.random();
-            plans.begin(SURGEON, other, template.id(), Plans.Beginning.INSTEAD, LocalDate.of(2025, 6, 2), "for the words");
-            var plan = plans.plans(SURGEON, other).stream().findFirst().orElseThrow().plan();
+            plans.begin(
+                    SURGEON, other, template.id(), Plans.Beginning.INSTEAD, LocalDate.of(2025, 6, 2), "for the words");
+            var plan = plans.plans(SURGEON, other).stream()
+                    .findFirst()
+                    .orElseThrow()
+                    .plan();
             for (var stage : plan.stages()) {
                 var why = plans.why(plan, stage);
                 assertThat(why.en()).isNotBlank().doesNotContain("{").endsWith(".");
@@ -388,7 +416,8 @@ class ChildPlansTests {
     @Test
     void explainsADateInOneSentence() {
         begin();
-        var plan = plans.plans(SURGEON, child).stream().findFirst().orElseThrow().plan();
+        var plan =
+                plans.plans(SURGEON, child).stream().findFirst().orElseThrow().plan();
         assertThat(plans.why(plan, plan.stage("six-week-check").orElseThrow()).en())
                 .isEqualTo("6 weeks after the first day of “Surgery” (Feb 10, 2026).");
         assertThat(plans.why(plan, plan.stage("three-month-review").orElseThrow())
@@ -402,7 +431,8 @@ class ChildPlansTests {
     @Test
     void anOperationWithoutADateSaysSo() {
         plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, LocalDate.of(2025, 6, 2), "referred");
-        var plan = plans.plans(SURGEON, child).stream().findFirst().orElseThrow().plan();
+        var plan =
+                plans.plans(SURGEON, child).stream().findFirst().orElseThrow().plan();
         var operation = plan.stage("operation").orElseThrow();
         assertThat(operation.start()).isAfterOrEqualTo(LocalDate.of(2026, 3, 13));
         assertThat(plans.why(plan, operation).en()).contains("The clinic has not set this date yet.");
@@ -425,12 +455,17 @@ class ChildPlansTests {
         var before = now();
         heard.changes.clear();
 
-        plans.apply(SURGEON, child, "itb", new Change.End("test-dose", "no-response", LocalDate.of(2026, 3, 10)),
+        plans.apply(
+                SURGEON,
+                child,
+                "itb",
+                new Change.End("test-dose", "no-response", LocalDate.of(2026, 3, 10)),
                 "no response to the largest dose",
                 1);
 
         assertThat(stages()).contains("test-dose").doesNotContain("operation", "device-care", "growing");
-        assertThat(now().over().orElseThrow().outcome().map(Template.Outcome::id)).contains("no-response");
+        assertThat(now().over().orElseThrow().outcome().map(Template.Outcome::id))
+                .contains("no-response");
         assertThat(heard.changes)
                 .singleElement()
                 .satisfies(told -> assertThat(told.words().en())
@@ -452,6 +487,120 @@ class ChildPlansTests {
 
         plans.undo(SURGEON, child, 3, "it was this child after all", 3);
         assertThat(now().over()).isPresent();
+    }
+
+    private List<String> paths() {
+        return plans.plans(SURGEON, child).stream()
+                .map(on -> on.plan().template().id())
+                .toList();
+    }
+
+    @Test
+    void aPathBegunBesideAnotherLeavesItAsItIs() {
+        begin();
+        var before = now();
+        plans.begin(SURGEON, child, "rehab", Plans.Beginning.BESIDE, LocalDate.of(2026, 3, 12), "weeks of therapy");
+        assertThat(paths()).containsExactly("sdr", "rehab");
+        assertThat(now()).isEqualTo(before);
+
+        plans.apply(
+                SURGEON,
+                child,
+                "rehab",
+                new Change.SetByHand("goals", LocalDate.of(2026, 4, 2)),
+                "the first free room",
+                3);
+        assertThat(now()).isEqualTo(before);
+        assertThat(plans.decisions(SURGEON, child).get(0).path().map(Bilingual::en))
+                .isNotEqualTo(plans.decisions(SURGEON, child).get(2).path().map(Bilingual::en));
+
+        plans.begin(SURGEON, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2026, 3, 12), "chosen");
+        assertThat(paths()).containsExactly("itb");
+        plans.undo(SURGEON, child, 5, "not chosen after all", 5);
+        assertThat(paths()).containsExactly("sdr", "rehab");
+        assertThat(plans.preview(SURGEON, child, "rehab", new Change.ByRule("goals"))
+                        .before()
+                        .stage("goals")
+                        .orElseThrow()
+                        .start())
+                .isEqualTo(LocalDate.of(2026, 4, 2));
+    }
+
+    @Test
+    void careRulesOfEveryPathHold() {
+        begin();
+        var alone = plans.precautions(SURGEON, child, LocalDate.of(2026, 2, 20));
+        plans.begin(SURGEON, child, "itb", Plans.Beginning.BESIDE, LocalDate.of(2025, 12, 1), "both, in this test");
+        plans.apply(SURGEON, child, "itb", new Change.Fix("operation", LocalDate.of(2026, 2, 18)), "done", 3);
+        assertThat(plans.precautions(SURGEON, child, LocalDate.of(2026, 2, 20)))
+                .containsAll(alone)
+                .hasSizeGreaterThan(alone.size());
+    }
+
+    @Test
+    void anEndedPathKeepsWhatHasBegunAndItsCareRulesAndStandsBehindTheOthers() {
+        begin();
+        plans.begin(SURGEON, child, "rehab", Plans.Beginning.BESIDE, LocalDate.of(2026, 3, 2), "weeks of therapy");
+        var care = plans.precautions(SURGEON, child, LocalDate.of(2026, 3, 20));
+        assertThat(care).isNotEmpty();
+        var effect = plans.effectOfClosing(SURGEON, child, "sdr", LocalDate.of(2026, 3, 12));
+        assertThat(effect.leaving().stream().map(Bilingual::en)).contains("Six-month check");
+        assertThat(effect.moves()).isEmpty();
+
+        plans.close(SURGEON, child, "sdr", LocalDate.of(2026, 3, 12), "goes on at another clinic", 3);
+
+        assertThat(paths()).containsExactly("rehab", "sdr");
+        var ended = plans.plans(SURGEON, child).get(1).plan();
+        assertThat(ended.over()).contains(new Plan.Over(LocalDate.of(2026, 3, 12), Optional.empty()));
+        assertThat(ended.stages()).noneMatch(stage -> stage.start().isAfter(LocalDate.of(2026, 3, 12)));
+        assertThat(ended.stage("operation")).isPresent();
+        assertThat(plans.precautions(SURGEON, child, LocalDate.of(2026, 3, 20))).containsAll(care);
+        assertThatThrownBy(() ->
+                        plans.close(SURGEON, child, "rehab", LocalDate.of(2026, 3, 13), "not before it has ended", 4))
+                .isInstanceOf(Invalid.class);
+        assertThatThrownBy(() -> plans.close(SURGEON, child, "rehab", LocalDate.of(2026, 3, 12), "too late", 3))
+                .isInstanceOf(Overtaken.class);
+        plans.undo(SURGEON, child, 4, "she stays", 4);
+        assertThat(paths()).containsExactly("sdr", "rehab");
+    }
+
+    /** The six-month check of this child lies on Monday, August 10, 2026. */
+    @Test
+    void whileTheFamilyIsAwayNothingIsPlannedThatNeedsTheClinic() {
+        begin();
+        var before = now();
+        var august = new Span(LocalDate.of(2026, 8, 8), LocalDate.of(2026, 8, 23));
+        var effect = plans.effectOfAway(SURGEON, child, august);
+        assertThat(effect.moves()).extracting(Plans.Move::stage).contains("six-month-review");
+        assertThat(now()).isEqualTo(before);
+
+        plans.away(SURGEON, child, august, "with the grandparents", 2);
+
+        var stage = now().stage("six-month-review").orElseThrow();
+        assertThat(august.holds(stage.start())).isFalse();
+        assertThat(plans.why(now(), stage).en()).contains("The family cannot come on Aug 10, 2026");
+        assertThat(now().stages())
+                .filteredOn(
+                        one -> one.stage().timing().onOpenDays() && one.start().isAfter(LocalDate.of(2026, 3, 12)))
+                .noneMatch(one -> august.holds(one.start()));
+        var decision = plans.decisions(SURGEON, child).get(0);
+        assertThat(decision.day()).contains(august.first());
+        assertThat(decision.last()).contains(august.last());
+        plans.undo(SURGEON, child, 3, "the journey is off", 3);
+        assertThat(now()).isEqualTo(before);
+    }
+
+    @Test
+    void refusesDaysAwayThatAreOverTooManyOrTooFarAhead() {
+        begin();
+        var today = LocalDate.of(2026, 3, 12);
+        for (var days : List.of(
+                new Span(today.minusDays(5), today.minusDays(1)),
+                new Span(today, today.plusDays(366)),
+                new Span(today.plusYears(2), today.plusYears(2).plusDays(1)))) {
+            assertThatThrownBy(() -> plans.away(SURGEON, child, days, "too much of it", 2))
+                    .isInstanceOf(Invalid.class);
+        }
     }
 
     @Test
@@ -507,7 +656,8 @@ class ChildPlansTests {
                 Optional.of(Period.ofDays(40)));
         // 39 and 40 days after that Tuesday lie on a weekend
         var refused = catchThrowableOfType(
-                Invalid.class, () -> plans.preview(SURGEON, child, "sdr", new Change.OwnRule("six-week-check", 0, never)));
+                Invalid.class,
+                () -> plans.preview(SURGEON, child, "sdr", new Change.OwnRule("six-week-check", 0, never)));
         var says = words.say(Language.EN, refused.problems().get(0));
         assertThat(says)
                 .contains(

@@ -136,7 +136,13 @@ class FolderDatesIT {
                 .see("moves to Thu, Aug 20")
                 .type("Reason, kept with the change", "away");
         clinic.part(Plans.class)
-                .apply(SETUP, child, "sdr", new Change.SetByHand("three-month-review", LocalDate.of(2026, 5, 5)), "room", 2);
+                .apply(
+                        SETUP,
+                        child,
+                        "sdr",
+                        new Change.SetByHand("three-month-review", LocalDate.of(2026, 5, 5)),
+                        "room",
+                        2);
         desk.press("Save and tell the family").see("Somebody else changed this path in between");
         assertThat(desk.value("Reason, kept with the change")).isEqualTo("away");
         desk.see("Three-month check: planned by hand on Tue, May 5");
@@ -147,7 +153,8 @@ class FolderDatesIT {
     @Test
     void howAStageEndedIsRecordedWithWhatLeavesThePlanAndTakenBack() {
         var child = child("Sage");
-        clinic.part(Plans.class).begin(SETUP, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2025, 12, 1), "referred");
+        clinic.part(Plans.class)
+                .begin(SETUP, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2025, 12, 1), "referred");
         desk.open("/staff/child/" + child + "/path?stage=test-dose")
                 .press("It ended")
                 .press("No response to the largest test dose")
@@ -159,11 +166,7 @@ class FolderDatesIT {
         desk.type("Reason, kept with the change", "no response at 100 mcg")
                 .press("Save and tell the family")
                 .see("ended on Tue, Mar 10");
-        assertThat(clinic.part(Plans.class)
-                        .plans(SETUP, child)
-                        .get(0)
-                        .plan()
-                        .over())
+        assertThat(clinic.part(Plans.class).plans(SETUP, child).get(0).plan().over())
                 .isPresent();
         desk.resize(390, 844, true);
         desk.fitsItsWidth("a path that ended")
@@ -175,11 +178,7 @@ class FolderDatesIT {
         desk.type("Reason, kept with the change", "entered for another child")
                 .pressAt(".u-preview .hw-button.main")
                 .see("taken back");
-        assertThat(clinic.part(Plans.class)
-                        .plans(SETUP, child)
-                        .get(0)
-                        .plan()
-                        .over())
+        assertThat(clinic.part(Plans.class).plans(SETUP, child).get(0).plan().over())
                 .isEmpty();
         desk.press("Put on the plan").see("Nothing is saved yet.");
         desk.accessible("a stage that is there only if needed").picture(PICTURES.resolve("path-add-1280.png"));

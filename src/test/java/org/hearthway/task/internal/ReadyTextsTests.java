@@ -10,7 +10,6 @@ import static org.mockito.Mockito.when;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentReading;
@@ -104,13 +103,11 @@ class ReadyTextsTests {
 
     @Test
     void comeFromTheStageThatIsOpenWithADayOfTheStage() {
-        assertThat(texts.ready(List.of(plan(Plan.State.NOW)), TODAY))
-                .hasSize(2)
-                .allSatisfy(text -> {
-                    assertThat(text.stage()).contains("sdr/home");
-                    assertThat(text.due()).isEqualTo("2026-03-29");
-                    assertThat(text.role()).isEmpty();
-                });
+        assertThat(texts.ready(List.of(plan(Plan.State.NOW)), TODAY)).hasSize(2).allSatisfy(text -> {
+            assertThat(text.stage()).contains("sdr/home");
+            assertThat(text.due()).isEqualTo("2026-03-29");
+            assertThat(text.role()).isEmpty();
+        });
         assertThat(texts.ready(List.of(plan(Plan.State.TO_COME)), TODAY)).isEmpty();
         when(signOff.isShown(any())).thenReturn(false);
         assertThat(texts.ready(List.of(plan(Plan.State.NOW)), TODAY)).isEmpty();
