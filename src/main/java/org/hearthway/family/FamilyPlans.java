@@ -1,5 +1,6 @@
 package org.hearthway.family;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
@@ -23,6 +24,13 @@ class FamilyPlans {
     /** The plans whose words were accepted, those that are over last. */
     List<Plan> plans(Reader reader) {
         return all(reader).filter(this::isShown).toList();
+    }
+
+    /** The plans as they would be today had nothing been decided after a moment. */
+    List<Plan> asDecidedBy(Reader reader, Instant moment) {
+        return plans.asDecidedBy(reader.viewer(), reader.id(), moment).stream()
+                .filter(this::isShown)
+                .toList();
     }
 
     /** Whether there is a plan whose words nobody has accepted yet. */

@@ -131,6 +131,12 @@ public interface Plans {
     /** The child's plans as of today: first those that go on, each in the order they were begun. */
     List<ChildPlan> plans(Viewer viewer, ChildId child);
 
+    /**
+     * The plans as of today as they would be had nothing been decided after a moment, to tell what changed since: what
+     * was decided and taken back after it leaves no trace.
+     */
+    List<Plan> asDecidedBy(Viewer viewer, ChildId child, Instant moment);
+
     /** The plans of every child on a path, as of today, in the same order; for staff and the machine. */
     Map<ChildId, List<Plan>> all(Viewer viewer);
 

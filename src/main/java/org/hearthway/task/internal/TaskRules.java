@@ -88,7 +88,7 @@ class TaskRules {
         return plans.plans(MACHINE, child).stream()
                 .map(Plans.ChildPlan::plan)
                 .anyMatch(plan -> plan.stages().stream()
-                        .anyMatch(known -> ReadyTexts.stage(plan, known).equals(stage)));
+                        .anyMatch(known -> StagesOfTasks.name(plan, known).equals(stage)));
     }
 
     void checkReason(String reason) {
