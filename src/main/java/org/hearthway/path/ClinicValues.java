@@ -146,6 +146,7 @@ public interface ClinicValues {
      * @param cares rules of care that hold on other days
      * @param visits how many windows for visits change
      * @param noDay stages that get no day any more
+     * @param unfit booked visits that would no longer lie where the plan asks for them
      */
     record ChildEffect(
             ChildId child,
@@ -153,13 +154,15 @@ public interface ClinicValues {
             List<Plans.Move> ends,
             List<CareMove> cares,
             int visits,
-            List<Bilingual> noDay) {
+            List<Bilingual> noDay,
+            List<VisitsForPlans.Booked> unfit) {
 
         public ChildEffect {
             moves = List.copyOf(moves);
             ends = List.copyOf(ends);
             cares = List.copyOf(cares);
             noDay = List.copyOf(noDay);
+            unfit = List.copyOf(unfit);
         }
     }
 

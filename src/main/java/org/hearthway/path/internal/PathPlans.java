@@ -1,16 +1,11 @@
 package org.hearthway.path.internal;
 
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.hearthway.base.ChildId;
-import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.internal.DecisionRecords.Row;
 import org.springframework.stereotype.Component;
@@ -19,26 +14,14 @@ import org.springframework.stereotype.Component;
 @Component
 class PathPlans {
 
-    private final ClinicPaths paths;
     private final DecisionRecords records;
     private final ValueRows values;
-    private final PlanDays days;
-    private final ClinicSettings settings;
-    private final Clock clock;
+    private final ChildCourses courses;
 
-    PathPlans(
-            ClinicPaths paths,
-            DecisionRecords records,
-            ValueRows values,
-            PlanDays days,
-            ClinicSettings settings,
-            Clock clock) {
-        this.paths = paths;
+    PathPlans(DecisionRecords records, ValueRows values, ChildCourses courses) {
         this.records = records;
         this.values = values;
-        this.days = days;
-        this.settings = settings;
-        this.clock = clock;
+        this.courses = courses;
     }
 
     /** By child, the plans under the one and the other. */
@@ -55,18 +38,8 @@ class PathPlans {
     }
 
     private Optional<Plan> plan(List<Row> rows, Template path) {
-        return Standing.of(rows, among(path))
-                .filter(standing -> standing.pathway().equals(path.id()))
-                .map(standing -> Planner.plan(path, standing.course(), days.on(today()), today()));
-    }
-
-    private Function<String, Template> among(Template path) {
-        return id -> id.equals(path.id())
-                ? path
-                : paths.find(id).orElseThrow(() -> new IllegalStateException("no path " + id + " in the content"));
-    }
-
-    private LocalDate today() {
-        return LocalDate.ofInstant(clock.instant(), settings.zone());
+        return Standing.of(rows, id -> id.equals(path.id()) ? path : courses.template(id))
+                .on(path.id())
+                .map(on -> courses.plan(path, on.course()));
     }
 }

@@ -7,27 +7,33 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import org.hearthway.base.Bilingual;
+import java.util.function.Function;
 import org.hearthway.base.ChildId;
 import org.hearthway.path.ClinicValues.CareMove;
 import org.hearthway.path.ClinicValues.ChildEffect;
+import org.hearthway.path.Plans.Effect;
 import org.hearthway.path.Plans.Move;
-import org.hearthway.path.engine.Clash;
+import org.hearthway.path.VisitsForPlans.Booked;
 import org.hearthway.path.engine.PathValues;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Care;
-import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.VisitWindow;
-import org.hearthway.path.engine.Template.Stage;
 
 /** What becomes of one child's plan when the values of its path change, from today on; what is behind tells nobody. */
 record PlanShift(Plan before, Plan after) {
 
-    /** The effect, if there is one. */
-    Optional<ChildEffect> of(ChildId child) {
-        var effect = new ChildEffect(child, moves(), ends(), cares(), visits(), noDay());
+    /**
+     * The effect, if there is one.
+     *
+     * @param booked the child's visits that are booked for something
+     */
+    Optional<ChildEffect> of(ChildId child, Function<ChildId, List<Booked>> booked) {
+        if (before.equals(after)) {
+            return Optional.empty();
+        }
+        var effects = Effects.between(List.of(before), List.of(after), booked.apply(child));
+        var effect =
+                new ChildEffect(child, moves(effects), ends(), cares(), visits(), effects.noDay(), effects.visits());
         return effect.moves().isEmpty()
                         && effect.ends().isEmpty()
                         && effect.cares().isEmpty()
@@ -41,8 +47,8 @@ record PlanShift(Plan before, Plan after) {
         return after.today();
     }
 
-    private List<Move> moves() {
-        return Effects.between(before, after).moves().stream()
+    private List<Move> moves(Effect effects) {
+        return effects.moves().stream()
                 .filter(move -> hasDay(before, move.stage()) && hasDay(after, move.stage()))
                 .filter(move -> isAhead(before, move.stage()) || isAhead(after, move.stage()))
                 .toList();
@@ -117,17 +123,5 @@ record PlanShift(Plan before, Plan after) {
         return (int) all.stream()
                 .filter(purpose -> !Objects.equals(was.get(purpose), is.get(purpose)))
                 .count();
-    }
-
-    private List<Bilingual> noDay() {
-        Set<Stage> known = before.clashes().stream().map(Clash::stage).collect(Collectors.toSet());
-        var ids = known.stream().map(Stage::id).collect(Collectors.toSet());
-        return after.stages().stream()
-                .filter(planned -> planned.clash().isPresent())
-                .map(Planned::stage)
-                .filter(stage -> !ids.contains(stage.id()))
-                .map(Stage::name)
-                .distinct()
-                .toList();
     }
 }

@@ -19,6 +19,7 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.path.ClinicValues;
+import org.hearthway.path.VisitsForPlans;
 import org.hearthway.path.engine.Amount;
 import org.hearthway.path.engine.Fitted;
 import org.hearthway.path.engine.PathValues;
@@ -40,6 +41,7 @@ class StoredClinicValues implements ClinicValues {
     private final ValueBounds bounds;
     private final ValueList list;
     private final PathPlans plans;
+    private final VisitsForPlans visits;
     private final ValueReasons reasons;
     private final ValueNews news;
     private final AuditTrail trail;
@@ -53,6 +55,7 @@ class StoredClinicValues implements ClinicValues {
             ValueBounds bounds,
             ValueList list,
             PathPlans plans,
+            VisitsForPlans visits,
             ValueReasons reasons,
             ValueNews news,
             AuditTrail trail,
@@ -64,6 +67,7 @@ class StoredClinicValues implements ClinicValues {
         this.bounds = bounds;
         this.list = list;
         this.plans = plans;
+        this.visits = visits;
         this.reasons = reasons;
         this.news = news;
         this.trail = trail;
@@ -151,7 +155,7 @@ class StoredClinicValues implements ClinicValues {
     private Preview preview(Step step) {
         var shifts = plans.between(step.before().template(), step.after().template());
         var children = new ArrayList<ChildEffect>();
-        shifts.forEach((child, shift) -> shift.of(child).ifPresent(children::add));
+        shifts.forEach((child, shift) -> shift.of(child, visits::ahead).ifPresent(children::add));
         return new Preview(children, shifts.size(), again(step), step.version());
     }
 
@@ -201,7 +205,7 @@ class StoredClinicValues implements ClinicValues {
         var told = new LinkedHashMap<ChildId, Bilingual>();
         plans.between(step.before().template(), step.after().template())
                 .forEach((child, shift) ->
-                        shift.of(child).ifPresent(effect -> told.put(child, news.told(shift, effect))));
+                        shift.of(child, visits::ahead).ifPresent(effect -> told.put(child, news.told(shift, effect))));
         told.forEach((child, words) -> events.publishEvent(new PathChanged(child, viewer, now, words)));
     }
 

@@ -69,7 +69,8 @@ class ValueReasons {
     private static Optional<After> rule(Planned planned) {
         var counted = planned.why().counted();
         return planned.stage().timing().begins().stream()
-                .filter(rule -> rule.stage().equals(counted.stage())
+                .filter(rule -> !planned.why().own()
+                        && rule.stage().equals(counted.stage())
                         && rule.edge() == counted.edge()
                         && inRound(planned, rule).equals(counted.usual()))
                 .findFirst();

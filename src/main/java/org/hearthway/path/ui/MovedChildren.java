@@ -89,6 +89,9 @@ final class MovedChildren extends Div {
         if (effect.visits() > 0) {
             parts.add(say.say("path.values.preview.visits", effect.visits()));
         }
+        if (!effect.unfit().isEmpty()) {
+            parts.add(say.say("path.values.preview.unfits", effect.unfit().size()));
+        }
         effect.noDay().forEach(stage -> parts.add(say.say("path.values.preview.no-day", say.in(stage))));
         return String.join(" · ", parts);
     }
@@ -105,6 +108,13 @@ final class MovedChildren extends Div {
                                 say.moved(end.from(), end.to()))));
         effect.cares().forEach(care -> table.getBody().add(row(care)));
         body.add(table);
+        effect.unfit()
+                .forEach(visit -> body.add(Tags.p(
+                        "hw-s",
+                        say.say(
+                                "path.values.preview.unfit",
+                                say.in(visit.kind()),
+                                say.date(visit.start().toLocalDate())))));
         if (effect.moves().size() > LISTED) {
             body.add(Tags.p(
                     "hw-quiet hw-s",

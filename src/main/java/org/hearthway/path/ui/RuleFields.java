@@ -1,107 +1,69 @@
 package org.hearthway.path.ui;
 
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.Section;
-import com.vaadin.flow.component.html.UnorderedList;
-import java.util.LinkedHashMap;
+import com.vaadin.flow.component.select.Select;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hearthway.parts.Tags;
-import org.hearthway.path.ClinicValues.Rule;
-import org.hearthway.path.ClinicValues.StageValues;
-import org.hearthway.path.ClinicValues.Value;
-import org.hearthway.path.engine.Amount;
-import org.hearthway.path.engine.ValuePlace;
-import org.hearthway.path.engine.ValuePlace.Kind;
+import org.hearthway.path.Plans.Change;
+import org.hearthway.path.engine.Course;
+import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.Template.After;
+import org.hearthway.path.engine.Template.Stage;
 
-/** The values of one rule to be typed. A rule of care can take along the others of its stage that end on the same day. */
-final class RuleFields extends Section {
+/** The gaps of one of a stage's rules, for one child: earliest, usual, latest, and which rule where it has several. */
+final class RuleFields extends Div {
 
-    private final transient ValueSay say;
-    private final transient List<AmountField> fields;
-    private final transient Runnable changed;
-    private final Div along = new Div();
-    private transient List<Value> followers = List.of();
+    private final transient Stage stage;
+    private final transient Course course;
+    private final Select<Integer> which = new Select<>();
+    private final GapField earliest;
+    private final GapField usual;
+    private final GapField latest;
 
-    RuleFields(ValueSay say, StageValues stage, Rule rule, Runnable changed) {
-        this.say = say;
-        this.changed = changed;
-        addClassName("hw-value-rule");
-        getElement().setAttribute("aria-label", say.in(stage.name()) + ": " + say.in(rule.name()));
-        fields = rule.values().stream()
-                .map(value -> new AmountField(say, value, changed))
-                .toList();
-        var amounts = Tags.div("hw-amounts");
-        fields.forEach(amounts::add);
-        add(
-                Tags.span("hw-b", say.in(stage.name())),
-                Tags.p("hw-value-about", say.in(rule.name())),
-                amounts,
-                along,
-                Tags.p("hw-sub", say.say("path.values.source", rule.source())));
-        until().ifPresent(field -> offer(stage, field.value()));
+    /** Shows the rules as they are for the child now. */
+    RuleFields(StageWords say, Template path, Stage stage, Course course, Runnable changed) {
+        this.stage = stage;
+        this.course = course;
+        earliest = new GapField(say, say.say("path.rule.earliest"));
+        usual = new GapField(say, say.say("path.rule.usual"));
+        latest = new GapField(say, say.say("path.rule.latest"));
+        var rules = stage.timing().begins();
+        which.setLabel(say.say("path.rule.which"));
+        which.setWidthFull();
+        which.setItems(IntStream.range(0, rules.size()).boxed().toList());
+        which.setItemLabelGenerator(at -> say.anchor(path, rules.get(at)));
+        which.setReadOnly(rules.size() == 1);
+        which.setValue(0);
+        which.addValueChangeListener(chosen -> fill());
+        fill();
+        List.of(earliest, usual, latest).forEach(field -> field.addValueChangeListener(typed -> changed.run()));
+        add(which, earliest, usual, latest, Tags.p("hw-sub", say.say("path.rule.hint")));
     }
 
-    private Optional<AmountField> until() {
-        return fields.stream()
-                .filter(field -> field.value().place().kind() == Kind.PRECAUTION_UNTIL)
-                .findFirst();
+    /** The field that names what is wrong with the gaps. */
+    GapField usual() {
+        return usual;
     }
 
-    private void offer(StageValues stage, Value until) {
-        var alike = stage.rules().stream()
-                .filter(rule -> rule.values().stream()
-                        .anyMatch(value ->
-                                endsWith(value, until) && !value.place().equals(until.place())))
-                .toList();
-        if (alike.isEmpty()) {
-            return;
-        }
-        along.add(Tags.button(
-                "text", say.say("path.values.form.along", alike.size(), say.amount(counts(until))), pressed -> {
-                    along.removeAll();
-                    followers = alike.stream()
-                            .flatMap(rule -> rule.values().stream())
-                            .filter(value -> endsWith(value, until))
-                            .toList();
-                    var names = new UnorderedList();
-                    names.addClassName("hw-value-along");
-                    alike.forEach(rule -> names.add(new ListItem(say.in(rule.name()))));
-                    along.add(Tags.p("hw-s", say.say("path.values.form.with")), names);
-                    changed.run();
-                }));
+    private void fill() {
+        var rule = course.gaps()
+                .getOrDefault(
+                        new Course.RuleAt(stage.id(), which.getValue()),
+                        stage.timing().begins().get(which.getValue()));
+        earliest.setValue(rule.earliest());
+        usual.setValue(rule.usual().orElse(null));
+        latest.setValue(rule.latest().orElse(null));
     }
 
-    private static boolean endsWith(Value value, Value until) {
-        return value.place().kind() == Kind.PRECAUTION_UNTIL && counts(value).equals(counts(until));
-    }
-
-    private static Amount counts(Value value) {
-        return value.own().map(own -> own.amount()).orElse(value.shipped());
-    }
-
-    List<AmountField> fields() {
-        return fields;
-    }
-
-    boolean isOf(Rule rule) {
-        return fields.get(0).value().place().equals(rule.values().get(0).place());
-    }
-
-    void focus() {
-        fields.get(0).focus();
-    }
-
-    /** What is wished for, of the rule and of those taken along. */
-    Map<ValuePlace, Optional<Amount>> wishes() {
-        var wishes = new LinkedHashMap<ValuePlace, Optional<Amount>>();
-        fields.forEach(
-                field -> field.wish().ifPresent(wish -> wishes.put(field.value().place(), wish)));
-        until().flatMap(AmountField::amount)
-                .ifPresent(amount -> followers.forEach(
-                        value -> AmountField.wish(value, amount).ifPresent(wish -> wishes.put(value.place(), wish))));
-        return wishes;
+    /** The rule typed; empty while it names no earliest gap. */
+    Optional<Change> change() {
+        var shared = stage.timing().begins().get(which.getValue());
+        return earliest.typed()
+                .map(first -> new Change.OwnRule(
+                        stage.id(),
+                        which.getValue(),
+                        new After(shared.stage(), shared.edge(), first, usual.typed(), latest.typed())));
     }
 }

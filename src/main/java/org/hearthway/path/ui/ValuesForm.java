@@ -47,7 +47,7 @@ final class ValuesForm extends Section {
 
     private final transient ValueSay say;
     private final transient Acts acts;
-    private final transient List<RuleFields> taken = new ArrayList<>();
+    private final transient List<ValueFields> taken = new ArrayList<>();
     private final transient List<ValuePlace> dropped = new ArrayList<>();
     private final Div rules = Tags.div("hw-value-rules");
     private final Div moves = Tags.div("hw-value-moves");
@@ -85,7 +85,7 @@ final class ValuesForm extends Section {
             there.get().focus();
             return;
         }
-        var fields = new RuleFields(say, stage, rule, this::show);
+        var fields = new ValueFields(say, stage, rule, this::show);
         taken.add(fields);
         rules.add(fields);
         show();

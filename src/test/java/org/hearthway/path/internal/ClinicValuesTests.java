@@ -158,14 +158,14 @@ class ClinicValuesTests {
 
     private ChildId operated(LocalDate day) {
         var child = ChildId.random();
-        plans.begin(SURGEON, child, "sdr", day.minusMonths(5), "referred by the clinic");
-        plans.apply(SURGEON, child, new Change.Fix("operation", day), "done as planned", 1);
+        plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, day.minusMonths(5), "referred by the clinic");
+        plans.apply(SURGEON, child, "sdr", new Change.Fix("operation", day), "done as planned", 1);
         heard.changes.clear();
         return child;
     }
 
     private Plan plan(ChildId child) {
-        return plans.plan(SURGEON, child).orElseThrow().plan();
+        return plans.plans(SURGEON, child).get(0).plan();
     }
 
     private LocalDate start(ChildId child, String stage) {
@@ -191,10 +191,11 @@ class ClinicValuesTests {
     void fourWeeksInThePlaceOfSixMoveOnlyWhatNobodyDatedAndNothingThatIsBehind() {
         var unpinned = operated(SURGERY);
         var pinned = operated(SURGERY);
-        plans.apply(SURGEON, pinned, new Change.SetByHand("six-week-check", LocalDate.of(2026, 4, 15)), "away", 2);
+        plans.apply(
+                SURGEON, pinned, "sdr", new Change.SetByHand("six-week-check", LocalDate.of(2026, 4, 15)), "away", 2);
         var longAgo = operated(LocalDate.of(2024, 3, 4));
         var other = ChildId.random();
-        plans.begin(SURGEON, other, "itb", BEGIN, "another path");
+        plans.begin(SURGEON, other, "itb", Plans.Beginning.INSTEAD, BEGIN, "another path");
         heard.changes.clear();
         var before = plans.all(SURGEON);
 
@@ -224,7 +225,7 @@ class ClinicValuesTests {
         assertThat(start(unpinned, "six-week-check")).isEqualTo(LocalDate.of(2026, 3, 30));
         assertThat(twistUntil(unpinned)).isEqualTo(SURGERY.plusWeeks(4));
         assertThat(start(pinned, "six-week-check")).isEqualTo(LocalDate.of(2026, 4, 15));
-        assertThat(plan(other)).isEqualTo(before.get(other));
+        assertThat(plan(other)).isEqualTo(before.get(other).get(0));
         assertThat(heard.changes)
                 .extracting(PathChanged::child)
                 .containsExactlyInAnyOrder(unpinned, pinned)
@@ -294,7 +295,7 @@ class ClinicValuesTests {
                 Period.ofWeeks(7),
                 Optional.of(Period.ofWeeks(8)),
                 Optional.of(Period.ofWeeks(9)));
-        plans.apply(SURGEON, child, new Change.OwnRule("six-week-check", 0, own), "slow to heal", 2);
+        plans.apply(SURGEON, child, "sdr", new Change.OwnRule("six-week-check", 0, own), "slow to heal", 2);
         var check = plan(child).stage("six-week-check").orElseThrow();
         assertThat(plans.why(plan(child), check).en()).startsWith("8 weeks").doesNotContain("own rule");
     }
@@ -329,6 +330,28 @@ class ClinicValuesTests {
                     .startsWith("La clínica cambió sus propias reglas")
                     .contains("hasta el");
         });
+    }
+
+    @Test
+    void anotherPathOfTheSameChildStaysAsItIs() {
+        var child = operated(SURGERY);
+        plans.begin(SURGEON, child, "rehab", Plans.Beginning.BESIDE, LocalDate.of(2026, 3, 9), "a block besides");
+        heard.changes.clear();
+        var before = plans.plans(SURGEON, child).get(1).plan();
+        assertThat(values.preview(ADMINISTRATOR, "sdr", fourWeeks()).onPath()).isEqualTo(1);
+        toFourWeeks();
+        assertThat(plans.plans(SURGEON, child).get(1).plan()).isEqualTo(before);
+        assertThat(heard.changes).hasSize(1);
+    }
+
+    @Test
+    void whatWasBeforeIsToldWithTheValuesOfThen() {
+        var child = operated(SURGERY);
+        var before = plan(child);
+        clock.advance(Duration.ofMinutes(1));
+        toFourWeeks();
+        assertThat(plans.asDecidedBy(SURGEON, child, HearthwayTest.START)).containsExactly(before);
+        assertThat(plans.asDecidedBy(SURGEON, child, clock.instant())).containsExactly(plan(child));
     }
 
     @Test
@@ -481,7 +504,7 @@ class ClinicValuesTests {
         assertThat(sdr().ownValues()).isEqualTo(1);
         assertThat(start(child, "six-week-check")).isEqualTo(LocalDate.of(2026, 4, 13));
         assertThat(plan(child).stage("operation"))
-                .isNotEqualTo(before.get(child).stage("operation"));
+                .isNotEqualTo(before.get(child).get(0).stage("operation"));
 
         var preview = values.preview(ADMINISTRATOR, "sdr", Map.of(check(Kind.BEGINS_EARLIEST), weeks(4)));
         assertThat(preview.again())

@@ -109,8 +109,8 @@ class ClinicValuesIT {
                         SETUP,
                         ChildData.plain(Names.plain("Wren", "Ferrow"), LocalDate.of(2020, 8, 3), Optional.of(3), 2));
         var plans = clinic.part(Plans.class);
-        plans.begin(SETUP, child, "sdr", LocalDate.of(2025, 10, 6), "referred by the school");
-        plans.apply(SETUP, child, new Change.Fix("operation", day), "done as planned", 1);
+        plans.begin(SETUP, child, "sdr", Plans.Beginning.INSTEAD, LocalDate.of(2025, 10, 6), "referred by the school");
+        plans.apply(SETUP, child, "sdr", new Change.Fix("operation", day), "done as planned", 1);
         return child;
     }
 
