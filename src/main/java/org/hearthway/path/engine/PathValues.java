@@ -187,7 +187,7 @@ public final class PathValues {
 
     /** Stages are kept apart by days; months are none of them, and none is refused. */
     private static int days(Period gap) {
-        return gap.toTotalMonths() == 0 ? gap.getDays() : 0;
+        return gap.getYears() == 0 && gap.getMonths() == 0 ? gap.getDays() : 0;
     }
 
     private static Precaution precaution(Precaution rule, At at) {

@@ -73,7 +73,7 @@ public final class ValueRules {
     /** Whether a gap never passes another, from whatever day both are counted; months differ in length. */
     public static boolean isAtMost(Period gap, Period other) {
         if (gap.toTotalMonths() == other.toTotalMonths()) {
-            return gap.getDays() <= other.getDays();
+            return !LocalDate.EPOCH.plus(gap).isAfter(LocalDate.EPOCH.plus(other));
         }
         return new After(Optional.empty(), Edge.START, gap, Optional.of(other), Optional.empty()).isOrdered();
     }

@@ -1,6 +1,5 @@
 package org.hearthway.path.internal;
 
-import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -141,11 +140,6 @@ public class ValueWords {
     /** Names in one line. */
     static Bilingual list(List<Bilingual> names) {
         return said(language -> names.stream().map(name -> name.in(language)).collect(Collectors.joining("; ")));
-    }
-
-    /** Whether a gap is none at all. */
-    static boolean isNone(Amount amount) {
-        return amount.equals(new Gap(Period.ZERO));
     }
 
     static Bilingual said(Function<Language, String> say) {

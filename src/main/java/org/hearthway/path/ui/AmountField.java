@@ -6,7 +6,9 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.data.value.ValueChangeMode;
+import java.time.LocalDate;
 import java.time.Period;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -55,14 +57,20 @@ final class AmountField extends Div implements HasValidation {
             if (isBefore() != gap.isNegative()) {
                 return Optional.empty();
             }
-            var total = (int) gap.toTotalMonths();
-            if (months != 0) {
-                return gap.getDays() == 0 && total != 0 && total % months == 0
-                        ? Optional.of(total / months)
-                        : Optional.empty();
-            }
-            return total == 0 && gap.getDays() % days == 0 && (gap.getDays() != 0 || days == 1)
-                    ? Optional.of(gap.getDays() / days)
+            return months == 0 ? ofDays(gap) : ofMonths(gap);
+        }
+
+        private Optional<Integer> ofMonths(Period gap) {
+            int total = (int) gap.toTotalMonths();
+            return gap.equals(gap.withDays(0)) && total != 0 && total % months == 0
+                    ? Optional.of(total / months)
+                    : Optional.empty();
+        }
+
+        private Optional<Integer> ofDays(Period gap) {
+            int total = (int) ChronoUnit.DAYS.between(LocalDate.EPOCH, LocalDate.EPOCH.plus(gap));
+            return gap.toTotalMonths() == 0 && total % days == 0 && (total != 0 || days == 1)
+                    ? Optional.of(total / days)
                     : Optional.empty();
         }
     }
