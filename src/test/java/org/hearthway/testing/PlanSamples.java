@@ -68,6 +68,7 @@ public final class PlanSamples {
                 stage,
                 1,
                 state,
+                Plan.Said.NOTHING,
                 start,
                 start,
                 Optional.of(start),

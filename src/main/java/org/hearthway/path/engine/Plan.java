@@ -55,6 +55,16 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         return stages.stream().flatMap(stage -> stage.clash().stream()).toList();
     }
 
+    /**
+     * Whether a stage has been: somebody said that it began or ended, or said so of one behind it that lies no earlier.
+     * Of any other stage whose day is past the plan only supposes it.
+     */
+    public boolean hasBeen(Planned stage) {
+        return stages.subList(stages.indexOf(stage), stages.size()).stream()
+                .anyMatch(later ->
+                        later.said() != Said.NOTHING && !later.start().isBefore(stage.start()));
+    }
+
     /** The first stage that begins before the one in front of it, which only dates that people gave can bring about. */
     public Optional<Planned> outOfOrder() {
         var once = stages.stream().filter(stage -> stage.round() == 1).toList();
@@ -72,6 +82,16 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         NOW,
         /** Begins today or later. */
         TO_COME
+    }
+
+    /** What people said of a stage. */
+    public enum Said {
+        /** Nothing, or a day that is still to come. */
+        NOTHING,
+        /** That it began. */
+        BEGUN,
+        /** How it ended. */
+        ENDED
     }
 
     /** How a date came to be. */
@@ -93,6 +113,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
      * @param stage the template's stage
      * @param round which time of it, from 1
      * @param state seen from today
+     * @param said what people said of it
      * @param earliest first day the rules allow, counted from the dates in front
      * @param start planned first day; where there is a clash it stands for the order only and is shown to nobody
      * @param latest last day the rules allow; empty when they name none
@@ -107,6 +128,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
             Template.Stage stage,
             int round,
             State state,
+            Said said,
             LocalDate earliest,
             LocalDate start,
             Optional<LocalDate> latest,
