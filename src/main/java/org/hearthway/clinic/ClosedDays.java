@@ -34,9 +34,11 @@ public interface ClosedDays {
      * Closes the clinic on a day. Plans that used it move; visits that are booked on it stay until somebody moves them.
      *
      * @param day from today on, at most {@value #YEARS_AHEAD} years ahead, and one on which the clinic is open
+     * @param english its name, 1 to {@value #LONGEST_NAME} characters
+     * @param spanish its name in Spanish, within the same bounds
      * @throws org.hearthway.base.Invalid naming field, bound and way out
      */
-    void close(Viewer viewer, LocalDate day, Bilingual name);
+    void close(Viewer viewer, LocalDate day, String english, String spanish);
 
     /**
      * Opens it again on a day that was closed here; plans become what they were.

@@ -97,7 +97,7 @@ class CalendarView extends ClinicPage {
             try {
                 // an empty field lies out of bounds, which says what is asked for
                 var chosen = Optional.ofNullable(day.getValue()).orElse(today.minusDays(1));
-                closed.close(viewer(), chosen, new Bilingual(english.getValue(), spanish.getValue()));
+                closed.close(viewer(), chosen, english.getValue(), spanish.getValue());
                 Told.done(say("access.calendar.closed", chosen));
                 draw();
             } catch (Invalid invalid) {

@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.hearthway.caseload.engine.OpenQuestions.Waits;
+import org.hearthway.path.engine.Cause.NotYet;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.Said;
@@ -21,6 +24,7 @@ final class PathRules {
     private final Facts.OnPath path;
     private final LocalDate today;
     private final List<Planned> stages;
+    private final Progress progress;
 
     PathRules(RuleBook.OfPath bounds, Office office, Facts.OnPath path, LocalDate today) {
         this.bounds = bounds;
@@ -28,6 +32,7 @@ final class PathRules {
         this.path = path;
         this.today = today;
         stages = path.plan().stages();
+        progress = new Progress(path);
     }
 
     /**
@@ -39,7 +44,7 @@ final class PathRules {
         if (path.plan().over().isPresent()) {
             return List.of();
         }
-        var waits = stages.stream().flatMap(front -> waits(front).stream()).toList();
+        var waits = new OpenQuestions(progress, bounds.waitsDays(), today).waits();
         var late = late(waits);
         var unsure = Stream.of(late.stream(), waits.stream().map(Waits::front), stages.stream().filter(this::isUndated))
                 .flatMap(all -> all)
@@ -63,70 +68,12 @@ final class PathRules {
                 && stage.start().isAfter(today);
     }
 
-    /** A stage that has not ended, and the one that it keeps waiting. */
-    private record Waits(Planned front, Planned behind) {}
-
-    /**
-     * A stage with several ways to end is a question; nothing behind it is sure before it is answered. A day that
-     * people named is looked at ahead of time; one that only a rule gives, when the answer is overdue.
-     */
-    private Optional<Waits> waits(Planned front) {
-        boolean open = front.stage().outcomes().size() > 1
-                && front.round() == 1
-                && front.clash().isEmpty()
-                && !front.start().isAfter(today)
-                && front.said() != Said.ENDED
-                && !hasBeen(behind(front));
-        if (!open) {
-            return Optional.empty();
-        }
-        boolean overdue = usualEnd(front).isBefore(today);
-        var near = behind(front).stream()
-                .filter(stage -> stage.round() == 1
-                        && !stage.start().isAfter(today.plusDays(bounds.waitsDays()))
-                        && !stage.start().isBefore(front.start()))
-                .toList();
-        var named = near.stream()
-                .filter(stage -> stage.why().origin() != Origin.RULE)
-                .filter(stage -> overdue || !front.end().isBefore(stage.start()) || isUnbounded(front))
-                .findFirst();
-        return named.or(() -> near.stream().filter(stage -> overdue).findFirst())
-                .map(behind -> new Waits(front, behind));
-    }
-
-    private static boolean isUnbounded(Planned stage) {
-        var timing = stage.stage().timing();
-        return timing.until().isEmpty() && timing.lasts().most().isEmpty();
-    }
-
-    /** The day on which a stage usually ends; the plan itself puts the end of an open question off from day to day. */
-    private static LocalDate usualEnd(Planned stage) {
-        var timing = stage.stage().timing();
-        return timing.until().isPresent()
-                ? stage.end()
-                : stage.start().plus(timing.lasts().usual());
-    }
-
-    private List<Planned> behind(Planned stage) {
-        return stages.subList(stages.indexOf(stage) + 1, stages.size());
-    }
-
-    private boolean hasBeen(List<Planned> any) {
-        return any.stream().anyMatch(stage -> stage.said() != Said.NOTHING || wasSeen(stage));
-    }
-
-    private boolean wasSeen(Planned stage) {
-        return Optional.ofNullable(path.seen().get(stage.stage().id()))
-                .filter(day -> !day.isBefore(stage.earliest()))
-                .isPresent();
-    }
-
     /** Where it begins: a stage that waits for another, or counts from one that is late, is not told on its own. */
     private List<Planned> late(List<Waits> waits) {
         var late = stages.stream()
                 .filter(this::isLate)
                 .filter(stage -> waits.stream()
-                        .noneMatch(w -> w.front().equals(stage) || behind(w.front()).contains(stage)))
+                        .noneMatch(w -> w.front().equals(stage) || progress.behind(w.front()).contains(stage)))
                 .toList();
         return late.stream()
                 .filter(stage -> !countsFromAny(
@@ -134,29 +81,28 @@ final class PathRules {
                 .toList();
     }
 
-    /** Only what somebody has to say, or what a visit would show; the rest follows by itself. */
+    /** Only what somebody has to say, or what a visit would have shown; the rest follows by itself. */
     private boolean isLate(Planned stage) {
         boolean shows = stage.stage().timing().signal()
-                || stage.stage().outcomes().size() > 1
-                || !stage.stage().visits().isEmpty();
+                || (stage.stage().outcomes().size() > 1 && !OpenQuestions.lastsUntil(stage))
+                || path.unbooked().stream()
+                        .anyMatch(visit -> visit.point().equals(stage.point())
+                                && !visit.window().from().isBefore(stage.start())
+                                && visit.window().until().isBefore(today));
         return shows
                 && stage.round() == 1
                 && stage.why().origin() == Origin.RULE
                 && stage.latest().filter(today::isAfter).isPresent()
                 && isFreeToBegin(stage)
                 && !path.booked().contains(stage.stage().id())
-                && !path.plan().hasBeen(stage)
-                && !wasSeen(stage)
-                && !hasBeen(behind(stage).stream()
-                        .filter(later -> !later.start().isBefore(stage.start()))
-                        .toList());
+                && !progress.hasBeen(progress.fromHereOn(stage));
     }
 
     /** That a stage has not begun yet is what clashes with its last day; any other clash is told as one. */
     private static boolean isFreeToBegin(Planned stage) {
         return stage.clash()
                 .map(clash -> clash.causes().stream()
-                        .anyMatch(rule -> rule instanceof org.hearthway.path.engine.Cause.NotYet
+                        .anyMatch(rule -> rule instanceof NotYet
                                 && rule.stage().id().equals(stage.stage().id())))
                 .orElse(true);
     }
@@ -178,7 +124,7 @@ final class PathRules {
         return stages.stream()
                 .filter(stage -> stage.clash().isPresent() && !countsFromAny(stage, late))
                 .collect(Collectors.toMap(
-                        stage -> stage.stage().id(), stage -> stage, (first, again) -> first, java.util.TreeMap::new))
+                        stage -> stage.stage().id(), stage -> stage, (first, again) -> first, TreeMap::new))
                 .values()
                 .stream()
                 .map(stage -> cause(Rule.STAGE_NO_DAY, stage.point(), name(stage), today, today));

@@ -77,7 +77,12 @@ class PathNeedWords {
                 yield new Why(
                         words.say(language, "caseload.stage-waits", stage),
                         "",
-                        words.say(language, "caseload.stage-waits.below", path, other, day));
+                        words.say(
+                                language,
+                                cause.day().isBefore(today) ? "caseload.stage-waits.past" : "caseload.stage-waits.below",
+                                path,
+                                other,
+                                day));
             }
             case STAGE_NO_DAY ->
                 new Why(

@@ -58,15 +58,14 @@ class StoredClosedDays implements ClosedDays {
     }
 
     @Override
-    public void close(Viewer viewer, LocalDate day, Bilingual name) {
+    public void close(Viewer viewer, LocalDate day, String english, String spanish) {
         gate.require(viewer, Action.MANAGE_CLINIC);
-        var named = new Bilingual(name.en().strip(), name.es().strip());
         var problems = new ArrayList<Problem>();
         wrong(day).ifPresent(problems::add);
-        name("english", named.en()).ifPresent(problems::add);
-        name("spanish", named.es()).ifPresent(problems::add);
+        name("english", english.strip()).ifPresent(problems::add);
+        name("spanish", spanish.strip()).ifPresent(problems::add);
         Invalid.ifAny(problems);
-        say(viewer, day, named, rows.version(day).orElse(0L), true);
+        say(viewer, day, new Bilingual(english.strip(), spanish.strip()), rows.version(day).orElse(0L), true);
     }
 
     private Optional<Problem> wrong(LocalDate day) {

@@ -55,16 +55,6 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         return stages.stream().flatMap(stage -> stage.clash().stream()).toList();
     }
 
-    /**
-     * Whether a stage has been: somebody said that it began or ended, or said so of one behind it that lies no earlier.
-     * Of any other stage whose day is past the plan only supposes it.
-     */
-    public boolean hasBeen(Planned stage) {
-        return stages.subList(stages.indexOf(stage), stages.size()).stream()
-                .anyMatch(later ->
-                        later.said() != Said.NOTHING && !later.start().isBefore(stage.start()));
-    }
-
     /** The first stage that begins before the one in front of it, which only dates that people gave can bring about. */
     public Optional<Planned> outOfOrder() {
         var once = stages.stream().filter(stage -> stage.round() == 1).toList();
@@ -84,7 +74,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         TO_COME
     }
 
-    /** What people said of a stage. */
+    /** What people said of a stage; of one that only a rule dates the plan supposes that it began on its day. */
     public enum Said {
         /** Nothing, or a day that is still to come. */
         NOTHING,

@@ -277,6 +277,54 @@ class PathRulesTests {
     }
 
     @Test
+    void ofAStageThatLastsUntilTheNextOneNoAnswerIsAskedForADayThatARuleGives() {
+        var template = new Template(
+                "way",
+                1,
+                Bilingual.same("way"),
+                Optional.empty(),
+                List.of(
+                        PATH.stages().get(0),
+                        until("weeks", "check", PATH.stages().get(1)),
+                        stage("check", Optional.of("weeks"), "P1W", "P2W", "P5W", "P0D", false)),
+                List.of());
+        var day = LocalDate.of(2026, 3, 1);
+        var plan = Planner.plan(
+                template,
+                Course.begun(BEGUN),
+                Calendar.of(Days.ALL, new Span(BEGUN.minusYears(1), BEGUN.plusYears(20))),
+                day);
+        assertThat(causes(new Facts.OnPath(plan, Set.of(), Map.of(), Set.of(), List.of())))
+                .isEmpty();
+    }
+
+    private static Stage until(String id, String end, Stage like) {
+        var timing = like.timing();
+        return new Stage(
+                id,
+                like.name(),
+                like.says(),
+                like.why(),
+                like.source(),
+                like.who(),
+                new Timing(
+                        timing.begins(),
+                        timing.lasts(),
+                        Optional.of(end),
+                        false,
+                        Optional.empty(),
+                        false,
+                        false,
+                        Optional.empty(),
+                        List.of()),
+                like.duties(),
+                List.of(),
+                List.of(),
+                like.outcomes(),
+                List.of());
+    }
+
+    @Test
     void aPathThatIsOverIsSilent() {
         var over = said(Map.of("approval", "2026-01-19"), Map.of("approval", "no 2026-01-26"));
         for (var today : List.of("2026-01-27", "2026-03-20", "2027-03-20")) {
