@@ -68,7 +68,10 @@ final class PathRules {
                 && stage.start().isAfter(today);
     }
 
-    /** Where it begins: a stage that waits for another, or counts from one that is late, is not told on its own. */
+    /**
+     * The one stage that is asked about: a stage that waits for another, or counts from one that is late, is not told on
+     * its own, and what is said of the last one answers for those before it.
+     */
     private List<Planned> late(List<Waits> waits) {
         var late = stages.stream()
                 .filter(this::isLate)
@@ -78,6 +81,8 @@ final class PathRules {
         return late.stream()
                 .filter(stage -> !countsFromAny(
                         stage, late.stream().filter(other -> !other.equals(stage)).toList()))
+                .reduce((first, second) -> second)
+                .stream()
                 .toList();
     }
 

@@ -70,7 +70,7 @@ class PathNeedWords {
         var cause = item.cause();
         var path = subject.path().name();
         var stage = subject.name(subject.stage());
-        var day = words.dateWithYear(language, cause.day());
+        var day = day(language, cause.day(), today);
         return switch (cause.rule()) {
             case STAGE_WAITS -> {
                 var other = subject.name(subject.other());
@@ -120,8 +120,8 @@ class PathNeedWords {
                 .findFirst()
                 .orElse(until);
         var days = from.equals(until)
-                ? words.say(language, "caseload.day", words.dateWithYear(language, until))
-                : words.say(language, "caseload.days", from, words.dateWithYear(language, until));
+                ? words.say(language, "caseload.day", day(language, until, today))
+                : words.say(language, "caseload.days", day(language, from, today), day(language, until, today));
         return new Why(
                 words.say(language, over ? "caseload.stage-visit.over" : "caseload.stage-visit", kind),
                 "",
@@ -131,6 +131,11 @@ class PathNeedWords {
                         subject.path().name(),
                         subject.name(subject.stage()),
                         days));
+    }
+
+    /** A day of this year by its weekday, any other with its year. */
+    private String day(Language language, LocalDate day, LocalDate today) {
+        return day.getYear() == today.getYear() ? words.date(language, day) : words.dateWithYear(language, day);
     }
 
     private Bilingual kind(String id) {

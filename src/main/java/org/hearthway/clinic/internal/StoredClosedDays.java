@@ -77,7 +77,9 @@ class StoredClosedDays implements ClosedDays {
     }
 
     private static Optional<Problem> name(String field, String name) {
-        return name.isEmpty() || name.length() > LONGEST_NAME
+        return name.isEmpty()
+                        || name.length() > LONGEST_NAME
+                        || name.chars().anyMatch(Character::isISOControl)
                 ? Optional.of(Problem.at(field, "clinic.closed.name", LONGEST_NAME, name.length()))
                 : Optional.empty();
     }

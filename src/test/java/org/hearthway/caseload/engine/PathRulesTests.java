@@ -189,6 +189,23 @@ class PathRulesTests {
                 .containsExactly("way/operation");
     }
 
+    @Test
+    void ofStagesThatAreLateSideBySideTheLastOneAnswersForTheOthers() {
+        var stages = List.of(
+                PATH.stages().get(0),
+                stage("left", Optional.of("first"), "P1W", "P2W", "P3W", "P0D", false, "yes", "no"),
+                stage("right", Optional.of("first"), "P1W", "P3W", "P4W", "P0D", false, "yes", "no"));
+        var template = new Template("way", 1, Bilingual.same("way"), Optional.empty(), stages, List.of());
+        var plan = Planner.plan(
+                template,
+                Course.begun(BEGUN),
+                Calendar.of(Days.ALL, new Span(BEGUN.minusYears(1), BEGUN.plusYears(20))),
+                LocalDate.of(2026, 4, 1));
+        assertThat(causes(new Facts.OnPath(plan, Set.of(), Map.of(), Set.of(), List.of())))
+                .extracting(Cause::subject)
+                .containsExactly("way/right");
+    }
+
     @ParameterizedTest
     @CsvSource({"2026-02-08,0", "2026-02-09,1", "2026-02-22,1"})
     void whatAnswersForANamedDayIsLookedAtTwoWeeksAhead(String today, int found) {
