@@ -54,7 +54,8 @@ public record Unbooked(Planned stage, VisitWindow window, Optional<Visit> mispla
 
     private static Stream<Unbooked> unless(Planned stage, VisitWindow window, List<Visit> visits) {
         var found = visits.stream()
-                .filter(visit -> visit.purpose().filter(window.purpose()::equals).isPresent())
+                .filter(visit ->
+                        visit.purpose().filter(window.purpose()::equals).isPresent())
                 .toList();
         return found.stream().anyMatch(visit -> visit.state() == Visit.State.ATTENDED || keeps(visit, window))
                 ? Stream.empty()

@@ -61,8 +61,7 @@ class CalendarView extends ClinicPage {
         today.datesUntil(last.plusDays(1))
                 .filter(day -> clinic.officeDays().contains(day.getDayOfWeek()))
                 .forEach(day -> calendar.holiday(day)
-                        .ifPresent(name ->
-                                table.getBody().add(row(day, name, Optional.ofNullable(own.get(day))))));
+                        .ifPresent(name -> table.getBody().add(row(day, name, Optional.ofNullable(own.get(day))))));
         main.add(table);
         side.add(form(today));
     }
@@ -93,17 +92,20 @@ class CalendarView extends ClinicPage {
         var english = name("access.calendar.english");
         var spanish = name("access.calendar.spanish");
         Map<String, HasValidation> fields = Map.of("day", day, "english", english, "spanish", spanish);
-        var save = Tags.button("main", say("access.calendar.close"), pressed -> attempt(() -> {
-            try {
-                // an empty field lies out of bounds, which says what is asked for
-                var chosen = Optional.ofNullable(day.getValue()).orElse(today.minusDays(1));
-                closed.close(viewer(), chosen, english.getValue(), spanish.getValue());
-                Told.done(say("access.calendar.closed", chosen));
-                draw();
-            } catch (Invalid invalid) {
-                Told.problems(invalid.problems(), fields, words, language);
-            }
-        }));
+        var save = Tags.button(
+                "main",
+                say("access.calendar.close"),
+                pressed -> attempt(() -> {
+                    try {
+                        // an empty field lies out of bounds, which says what is asked for
+                        var chosen = Optional.ofNullable(day.getValue()).orElse(today.minusDays(1));
+                        closed.close(viewer(), chosen, english.getValue(), spanish.getValue());
+                        Told.done(say("access.calendar.closed", chosen));
+                        draw();
+                    } catch (Invalid invalid) {
+                        Told.problems(invalid.problems(), fields, words, language);
+                    }
+                }));
         save.setId("close-day");
         return Tags.div(
                 "hw-sheet hw-side-form",

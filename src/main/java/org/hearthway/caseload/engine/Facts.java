@@ -56,7 +56,17 @@ public record Facts(
             List<CriticalVisit> criticalVisits,
             List<OpenTask> tasks,
             Optional<LocalDate> silenceAnsweredOn) {
-        this(reports, pains, homeDays, refill, criticalVisits, tasks, List.of(), List.of(), List.of(), silenceAnsweredOn);
+        this(
+                reports,
+                pains,
+                homeDays,
+                refill,
+                criticalVisits,
+                tasks,
+                List.of(),
+                List.of(),
+                List.of(),
+                silenceAnsweredOn);
     }
 
     /** Nothing known. */

@@ -46,17 +46,25 @@ final class PathRules {
         }
         var waits = new OpenQuestions(progress, bounds.waitsDays(), today).waits();
         var late = late(waits);
-        var unsure = Stream.of(late.stream(), waits.stream().map(Waits::front), stages.stream().filter(this::isUndated))
+        var unsure = Stream.of(
+                        late.stream(),
+                        waits.stream().map(Waits::front),
+                        stages.stream().filter(this::isUndated))
                 .flatMap(all -> all)
                 .toList();
         var visits = path.unbooked().stream()
-                .filter(visit -> isNear(visit) && !otherKinds.contains(visit.window().kind()))
+                .filter(visit ->
+                        isNear(visit) && !otherKinds.contains(visit.window().kind()))
                 .filter(visit -> path.plan()
                         .stage(visit.point())
                         .filter(stage -> !countsFromAny(stage, unsure))
                         .isPresent())
                 .map(this::visit);
-        return Stream.of(waits.stream().map(this::waits), noDay(late), late.stream().map(this::late), visits)
+        return Stream.of(
+                        waits.stream().map(this::waits),
+                        noDay(late),
+                        late.stream().map(this::late),
+                        visits)
                 .flatMap(all -> all)
                 .toList();
     }
@@ -76,11 +84,13 @@ final class PathRules {
         var late = stages.stream()
                 .filter(this::isLate)
                 .filter(stage -> waits.stream()
-                        .noneMatch(w -> w.front().equals(stage) || progress.behind(w.front()).contains(stage)))
+                        .noneMatch(w -> w.front().equals(stage)
+                                || progress.behind(w.front()).contains(stage)))
                 .toList();
         return late.stream()
                 .filter(stage -> !countsFromAny(
-                        stage, late.stream().filter(other -> !other.equals(stage)).toList()))
+                        stage,
+                        late.stream().filter(other -> !other.equals(stage)).toList()))
                 .reduce((first, second) -> second)
                 .stream()
                 .toList();

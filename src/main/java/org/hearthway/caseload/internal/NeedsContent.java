@@ -119,8 +119,8 @@ class NeedsContent implements ContentKind {
         conduct.put(Rule.STAGE_NO_DAY, conduct(file.block("stage-no-day")));
         conduct.put(Rule.STAGE_LATE, conduct(file.block("stage-late")));
         var visit = file.block("stage-visit");
-        var bounds = new RuleBook.OfPath(
-                waitsDays, visit.integer("days-before", 0, 90), visit.integer("days-past", 0, 365));
+        var bounds =
+                new RuleBook.OfPath(waitsDays, visit.integer("days-before", 0, 90), visit.integer("days-past", 0, 365));
         conduct.put(Rule.STAGE_VISIT, conduct(visit));
         return bounds;
     }

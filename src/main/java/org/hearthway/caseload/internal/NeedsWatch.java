@@ -138,8 +138,8 @@ class NeedsWatch {
             return;
         }
         // tasks and the path rest with the family: while nothing is asked of it their items stand still
-        Predicate<Cause> counts = cause ->
-                status.asksTheFamily() || !(cause.rule() == Rule.TASK || cause.rule().isOfPath());
+        Predicate<Cause> counts = cause -> status.asksTheFamily()
+                || !(cause.rule() == Rule.TASK || cause.rule().isOfPath());
         var now = clock.instant();
         var today = office.dayOf(now);
         var answered = items.lastAnswered(child, Rule.NO_LOG).map(office::dayOf);

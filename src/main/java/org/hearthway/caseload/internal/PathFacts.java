@@ -35,7 +35,8 @@ class PathFacts {
     }
 
     List<Facts.OnPath> of(Viewer viewer, ChildId child, LocalDate today) {
-        var known = plans.plan(viewer, child).map(Plans.ChildPlan::plan).stream().toList();
+        var known =
+                plans.plan(viewer, child).map(Plans.ChildPlan::plan).stream().toList();
         if (known.isEmpty()) {
             return List.of();
         }
@@ -71,7 +72,8 @@ class PathFacts {
 
     private static Set<String> booked(Plan plan, List<Visit> visits, LocalDate today) {
         return visits.stream()
-                .filter(visit -> visit.state() == Visit.State.BOOKED && !day(visit).isBefore(today))
+                .filter(visit ->
+                        visit.state() == Visit.State.BOOKED && !day(visit).isBefore(today))
                 .flatMap(visit -> stage(plan, visit).stream())
                 .collect(Collectors.toSet());
     }

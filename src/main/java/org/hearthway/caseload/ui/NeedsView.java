@@ -288,8 +288,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
                         say("caseload.step.SECOND_CHECK"),
                         folder + (SecondCheckWords.isOfPump(item) ? "/pump" : "/medicines"));
             case CHECK -> new NeedRow.Step(say("caseload.step.CHECK"), folder + "/surveillance");
-            case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE ->
-                new NeedRow.Step(say("caseload.step.PATH"), folder + "/path");
+            case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE -> new NeedRow.Step(say("caseload.step.PATH"), folder + "/path");
             case STAGE_VISIT ->
                 isToBook(item)
                         ? new NeedRow.Step(

@@ -79,7 +79,9 @@ class PathNeedWords {
                         "",
                         words.say(
                                 language,
-                                cause.day().isBefore(today) ? "caseload.stage-waits.past" : "caseload.stage-waits.below",
+                                cause.day().isBefore(today)
+                                        ? "caseload.stage-waits.past"
+                                        : "caseload.stage-waits.below",
                                 path,
                                 other,
                                 day));

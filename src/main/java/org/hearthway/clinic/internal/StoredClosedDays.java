@@ -65,7 +65,12 @@ class StoredClosedDays implements ClosedDays {
         name("english", english.strip()).ifPresent(problems::add);
         name("spanish", spanish.strip()).ifPresent(problems::add);
         Invalid.ifAny(problems);
-        say(viewer, day, new Bilingual(english.strip(), spanish.strip()), rows.version(day).orElse(0L), true);
+        say(
+                viewer,
+                day,
+                new Bilingual(english.strip(), spanish.strip()),
+                rows.version(day).orElse(0L),
+                true);
     }
 
     private Optional<Problem> wrong(LocalDate day) {
@@ -77,9 +82,7 @@ class StoredClosedDays implements ClosedDays {
     }
 
     private static Optional<Problem> name(String field, String name) {
-        return name.isEmpty()
-                        || name.length() > LONGEST_NAME
-                        || name.chars().anyMatch(Character::isISOControl)
+        return name.isEmpty() || name.length() > LONGEST_NAME || name.chars().anyMatch(Character::isISOControl)
                 ? Optional.of(Problem.at(field, "clinic.closed.name", LONGEST_NAME, name.length()))
                 : Optional.empty();
     }

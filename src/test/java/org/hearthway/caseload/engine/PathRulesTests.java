@@ -114,8 +114,7 @@ class PathRulesTests {
     private static Course said(Map<String, String> days, Map<String, String> ends) {
         var given = days.entrySet().stream()
                 .collect(java.util.stream.Collectors.toMap(
-                        Map.Entry::getKey,
-                        entry -> new Given(LocalDate.parse(entry.getValue()), Plan.Origin.ACTUAL)));
+                        Map.Entry::getKey, entry -> new Given(LocalDate.parse(entry.getValue()), Plan.Origin.ACTUAL)));
         var ended = ends.entrySet().stream()
                 .collect(java.util.stream.Collectors.toMap(
                         Map.Entry::getKey,
@@ -143,8 +142,7 @@ class PathRulesTests {
         return causes(on(course, today));
     }
 
-    private static final Course APPROVED =
-            said(Map.of("approval", "2026-01-19"), Map.of("approval", "yes 2026-01-26"));
+    private static final Course APPROVED = said(Map.of("approval", "2026-01-19"), Map.of("approval", "yes 2026-01-26"));
 
     /** Named for February 23, 2026. */
     private static final Course DATED =
@@ -184,9 +182,7 @@ class PathRulesTests {
     @Test
     void troubleIsToldOnceWhereItBegins() {
         // the check counts from the operation: nothing is said of it while that one is late
-        assertThat(causes(APPROVED, "2026-05-20"))
-                .extracting(Cause::subject)
-                .containsExactly("way/operation");
+        assertThat(causes(APPROVED, "2026-05-20")).extracting(Cause::subject).containsExactly("way/operation");
     }
 
     @Test

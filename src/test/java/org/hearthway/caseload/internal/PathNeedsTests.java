@@ -122,8 +122,8 @@ class PathNeedsTests {
 
         assertThat(items()).extracting(item -> item.cause().rule()).doesNotContain(Rule.STAGE_WAITS);
         assertThat(needs.left(SURGEON, HearthwayTest.START))
-                .filteredOn(item ->
-                        item.child().equals(child) && item.cause().day().equals(TODAY.plusDays(12)))
+                .filteredOn(
+                        item -> item.child().equals(child) && item.cause().day().equals(TODAY.plusDays(12)))
                 .singleElement()
                 .satisfies(item -> assertThat(item.left().orElseThrow().gone()).contains(Gone.PATH_CHANGED));
     }
@@ -131,9 +131,7 @@ class PathNeedsTests {
     @Test
     void aVisitOfThePathIsToBookSoonestFirstAndOnTheListUntilItIsBooked() {
         dated();
-        var wanted = toBook().stream()
-                .map(row -> row.wanted().orElseThrow())
-                .toList();
+        var wanted = toBook().stream().map(row -> row.wanted().orElseThrow()).toList();
         assertThat(wanted).extracting(Board.Wanted::until).isSorted();
         assertThat(wanted)
                 .filteredOn(one -> one.purpose().equals("sdr/operation/sleep-doctor"))
@@ -155,11 +153,10 @@ class PathNeedsTests {
                         Optional.of("sdr/operation/sleep-doctor")));
 
         assertThat(missing()).doesNotContain("sdr/operation/sleep-doctor");
-        assertThat(toBook())
-                .noneMatch(row -> row.id().endsWith("/sdr/operation/sleep-doctor"));
+        assertThat(toBook()).noneMatch(row -> row.id().endsWith("/sdr/operation/sleep-doctor"));
         assertThat(needs.left(SURGEON, HearthwayTest.START))
-                .filteredOn(item -> item.child().equals(child)
-                        && item.cause().subject().equals("sdr/operation/sleep-doctor"))
+                .filteredOn(item ->
+                        item.child().equals(child) && item.cause().subject().equals("sdr/operation/sleep-doctor"))
                 .singleElement()
                 .satisfies(item -> assertThat(item.left().orElseThrow().gone()).contains(Gone.VISIT_BOOKED));
     }
@@ -244,6 +241,8 @@ class PathNeedsTests {
     void aStageTakenOffThePlanAsksForNothing() {
         dated();
         change(new Change.Skip("consent"));
-        assertThat(items()).extracting(item -> item.cause().subject()).noneMatch(subject -> subject.contains("consent"));
+        assertThat(items())
+                .extracting(item -> item.cause().subject())
+                .noneMatch(subject -> subject.contains("consent"));
     }
 }

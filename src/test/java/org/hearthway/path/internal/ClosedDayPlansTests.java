@@ -90,7 +90,8 @@ class ClosedDayPlansTests {
 
     /** A day on which a stage of one path lies and none of the others'. */
     private LocalDate dayOf(String path) {
-        var others = children.keySet().stream().filter(other -> !other.equals(path)).toList();
+        var others =
+                children.keySet().stream().filter(other -> !other.equals(path)).toList();
         return plan(path).stages().stream()
                 .map(Plan.Planned::start)
                 .filter(day -> day.isAfter(TODAY) && !on(plan(path), day).isEmpty())
@@ -102,7 +103,9 @@ class ClosedDayPlansTests {
     private static boolean uses(Plan plan, LocalDate day) {
         return plan.stages().stream()
                 .noneMatch(stage -> stage.start().equals(day)
-                        || stage.visits().stream().anyMatch(visit -> visit.day().filter(day::equals).isPresent()));
+                        || stage.visits().stream()
+                                .anyMatch(
+                                        visit -> visit.day().filter(day::equals).isPresent()));
     }
 
     @Test
@@ -152,11 +155,15 @@ class ClosedDayPlansTests {
     @Test
     void refusesADayOutOfBoundsOneThatIsClosedAlreadyAndANameThatIsMissing() {
         assertThat(problem(TODAY.minusDays(1), "Town fair", "Feria del pueblo")).startsWith("day clinic.closed.bounds");
-        assertThat(problem(TODAY.plusYears(3).plusDays(1), "Town fair", "Feria del pueblo")).startsWith("day clinic.closed.bounds");
-        assertThat(problem(LocalDate.of(2026, 4, 3), "Town fair", "Feria del pueblo")).as("Good Friday").startsWith("day clinic.closed.already");
-        assertThat(problem(LocalDate.of(2026, 3, 14), "Town fair", "Feria del pueblo")).as("Saturday").startsWith("day clinic.closed.already");
-        assertThat(problem(LocalDate.of(2026, 3, 17), "Fair", " "))
-                .startsWith("spanish clinic.closed.name");
+        assertThat(problem(TODAY.plusYears(3).plusDays(1), "Town fair", "Feria del pueblo"))
+                .startsWith("day clinic.closed.bounds");
+        assertThat(problem(LocalDate.of(2026, 4, 3), "Town fair", "Feria del pueblo"))
+                .as("Good Friday")
+                .startsWith("day clinic.closed.already");
+        assertThat(problem(LocalDate.of(2026, 3, 14), "Town fair", "Feria del pueblo"))
+                .as("Saturday")
+                .startsWith("day clinic.closed.already");
+        assertThat(problem(LocalDate.of(2026, 3, 17), "Fair", " ")).startsWith("spanish clinic.closed.name");
         assertThat(problem(LocalDate.of(2026, 3, 17), "x".repeat(81), "Feria"))
                 .startsWith("english clinic.closed.name");
         assertThat(closed.ahead(ADMINISTRATOR)).isEmpty();
@@ -172,7 +179,8 @@ class ClosedDayPlansTests {
     @Test
     void isForAdministratorsAndForWhoSawHowItStands() {
         var day = LocalDate.of(2026, 3, 17);
-        assertThat(catchThrowableOfType(NotAvailable.class, () -> closed.close(SURGEON, day, "Town fair", "Feria del pueblo")))
+        assertThat(catchThrowableOfType(
+                        NotAvailable.class, () -> closed.close(SURGEON, day, "Town fair", "Feria del pueblo")))
                 .isNotNull();
         closed.close(ADMINISTRATOR, day, "Town fair", "Feria del pueblo");
         var version = closed.ahead(ADMINISTRATOR).get(0).version();
