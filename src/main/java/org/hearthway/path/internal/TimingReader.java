@@ -20,15 +20,16 @@ record TimingReader(List<Stage> before) {
     private static final int MOST_DAYS_APART = 400;
     private static final int MOST_TIMES = 60;
 
-    Timing read(Entry entry, StageReader.Ask ask) {
+    Timing read(Entry entry, StageReader.Notes notes) {
         var begins = begins(entry);
         var until = entry.maybeText("until");
+        until.ifPresent(stage -> notes.stage(entry, "until", stage, true));
         var lasts = entry.has("lasts") ? Optional.of(length(entry)) : Optional.<Length>empty();
         if (until.isPresent() == lasts.isPresent()) {
             entry.wrong("lasts", "the stage has both or neither of \"lasts\" and \"until\"", "one of them");
         }
         var season = entry.maybeText("season");
-        season.ifPresent(name -> ask.about(entry, "season", name));
+        season.ifPresent(name -> notes.name(entry, "season", name));
         return new Timing(
                 begins,
                 lasts.orElse(Length.about(Period.ZERO)),
@@ -37,7 +38,7 @@ record TimingReader(List<Stage> before) {
                 season,
                 entry.yes("signal"),
                 entry.yes("optional"),
-                entry.maybeBlock("repeats").map(this::repeat),
+                entry.maybeBlock("repeats").map(block -> repeat(block, notes)),
                 apart(entry.list("apart")));
     }
 
@@ -68,6 +69,9 @@ record TimingReader(List<Stage> before) {
         var edge = entry.maybeChoice("edge", Edge.class).orElse(Edge.START);
         var usual = first ? Optional.of(entry.period("usual")) : entry.maybePeriod("usual");
         var after = new After(stage, edge, entry.period("earliest"), usual, entry.maybePeriod("latest"));
+        if (after.earliest().isNegative()) {
+            StageReader.wrongGap(entry, "earliest", "P0D or more: a stage counts forward");
+        }
         if (before.isEmpty() && stage.isPresent()) {
             entry.wrong("after", "the first stage counts from another", "no \"after\": it begins with the path");
         }
@@ -107,20 +111,25 @@ record TimingReader(List<Stage> before) {
                 StageReader.positive(block, "least").orElse(Period.ZERO),
                 block.period("usual"),
                 StageReader.positive(block, "most"));
-        var asGap = new After(Optional.empty(), Edge.START, length.least(), Optional.of(length.usual()), length.most());
-        if (!asGap.isOrdered()) {
+        if (!isOrdered(length)) {
             StageReader.wrongGap(block, "usual", "a length between least and most in any month");
         }
         block.done();
         return length;
     }
 
-    private Repeat repeat(Entry block) {
+    static boolean isOrdered(Length length) {
+        return new After(Optional.empty(), Edge.START, length.least(), Optional.of(length.usual()), length.most())
+                .isOrdered();
+    }
+
+    private static Repeat repeat(Entry block, StageReader.Notes notes) {
         var every = block.period("every");
         if (every.isZero() || every.isNegative()) {
             StageReader.wrongGap(block, "every", "more than P0D");
         }
         var until = block.maybeText("until");
+        until.ifPresent(stage -> notes.stage(block, "until", stage, true));
         var times = block.maybeInteger("times", 2, MOST_TIMES);
         if (until.isPresent() == times.isPresent()) {
             block.wrong("times", "the repeat has both or neither of \"times\" and \"until\"", "one of them");
