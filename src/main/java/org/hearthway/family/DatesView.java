@@ -30,6 +30,8 @@ class DatesView extends FamilyPage {
 
     private final transient Visits visits;
     private final transient FamilyPlans plans;
+    private final transient PathNews.Source news;
+    private final transient StageVisits.Source ofStages;
     private final transient Pumps pumps;
     private final transient Gate gate;
     private final transient CallLines lines;
@@ -41,6 +43,8 @@ class DatesView extends FamilyPage {
             Readers readers,
             Visits visits,
             FamilyPlans plans,
+            PathNews.Source news,
+            StageVisits.Source ofStages,
             Pumps pumps,
             Gate gate,
             CallLines lines,
@@ -50,6 +54,8 @@ class DatesView extends FamilyPage {
         super(readers);
         this.visits = visits;
         this.plans = plans;
+        this.news = news;
+        this.ofStages = ofStages;
         this.pumps = pumps;
         this.gate = gate;
         this.lines = lines;
@@ -79,11 +85,18 @@ class DatesView extends FamilyPage {
             var card = new RefillCard(reader, fill.refillBy(), RefillCard.visit(coming), lines.lines());
             list.add(card);
         });
+        var fresh = news.of(reader);
+        var moved = ofStages.of(reader, fresh);
         coming.forEach(visit -> list.add(new VisitCard(
-                reader, visit, mayAnswer, visits.isDisputed(reader.viewer(), visit.id()), answers(reader))));
+                reader,
+                visit,
+                moved.was(visit),
+                mayAnswer,
+                visits.isDisputed(reader.viewer(), visit.id()),
+                answers(reader))));
         todos.list(reader, Integer.MAX_VALUE, this::refresh).ifPresent(list::add);
         var open = open(reader, coming);
-        open.forEach(window -> list.add(new OpenVisit(reader, window, name(reader, window))));
+        open.forEach(window -> list.add(new OpenVisit(reader, window, name(reader, window), fresh)));
         if (list.getComponentCount() == 0) {
             list.add(Tags.p("u-lead", reader.say("family.dates.none")));
         }

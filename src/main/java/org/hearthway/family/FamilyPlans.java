@@ -1,5 +1,6 @@
 package org.hearthway.family;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,18 @@ class FamilyPlans {
     /** The plan; empty while there is none, or none whose words were accepted. */
     Optional<Plan> plan(Reader reader) {
         return any(reader).filter(this::isShown);
+    }
+
+    /** The plans whose words were accepted. */
+    List<Plan> plans(Reader reader) {
+        return plan(reader).stream().toList();
+    }
+
+    /** The plans as they would be today had nothing been decided after a moment. */
+    List<Plan> asDecidedBy(Reader reader, Instant moment) {
+        return plans.asDecidedBy(reader.viewer(), reader.id(), moment).stream()
+                .filter(this::isShown)
+                .toList();
     }
 
     /** Whether there is a plan whose words nobody has accepted yet. */

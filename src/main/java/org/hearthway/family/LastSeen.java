@@ -1,5 +1,6 @@
 package org.hearthway.family;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -18,6 +19,8 @@ import org.springframework.stereotype.Component;
 @Component
 class LastSeen {
 
+    private static final Duration POINTED_OUT = Duration.ofDays(ChangedLines.DAYS_SHOWN);
+
     private record Row(Instant seenAt, Instant newSince, long version) {}
 
     private final JdbcClient jdbc;
@@ -35,10 +38,25 @@ class LastSeen {
             return now;
         }
         var seen = row.get();
-        var sameDay = reader.local(seen.seenAt()).toLocalDate().equals(reader.today());
-        var since = sameDay ? seen.newSince() : seen.seenAt();
+        var since = isToday(reader, seen) ? seen.newSince() : seen.seenAt();
         write(reader, seen, now, since);
         return since;
+    }
+
+    /**
+     * Since when a change is pointed out where it stands: for as long as it is new to the person, and for a week at
+     * least, because a day that moved is looked for again. Does not count as being here.
+     */
+    Instant pointedOut(Reader reader) {
+        var week = reader.instant().minus(POINTED_OUT);
+        return row(reader.viewer(), reader.id())
+                .map(seen -> isToday(reader, seen) ? seen.newSince() : seen.seenAt())
+                .filter(week::isAfter)
+                .orElse(week);
+    }
+
+    private static boolean isToday(Reader reader, Row seen) {
+        return reader.local(seen.seenAt()).toLocalDate().equals(reader.today());
     }
 
     /** Puts away what is new so far. */

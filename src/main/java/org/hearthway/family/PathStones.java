@@ -1,6 +1,7 @@
 package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
+import java.util.Optional;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.Stone;
 import org.hearthway.parts.SvgText;
@@ -33,12 +34,18 @@ final class PathStones {
                 .shape("path", "class", "st-now-edge", "d", outline));
     }
 
-    /** A stone ahead, {@code distance} stones from the next. */
-    static Component later(int distance) {
+    /**
+     * A stone ahead, {@code distance} stones from the next.
+     *
+     * @param day of the month, which a stone carries once its day stands; the words beside it say it too
+     */
+    static Component later(int distance, Optional<String> day) {
         var size = Math.max(12, 21.5 - 1.6 * distance);
-        return stone(new SvgText("", 0, 0, 60, 46)
+        var picture = new SvgText("", 0, 0, 60, 46)
                 .decorative()
-                .shape("path", "class", "st-later", "d", Stone.outline(30, 23, size, size * 0.74, 81 + distance)));
+                .shape("path", "class", "st-later", "d", Stone.outline(30, 23, size, size * 0.74, 81 + distance));
+        day.ifPresent(number -> picture.text(30, 28, "st-text", "middle", number));
+        return stone(picture);
     }
 
     private static Component stone(SvgText picture) {

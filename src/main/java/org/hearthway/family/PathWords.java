@@ -9,6 +9,9 @@ final class PathWords {
 
     private static final int TWO_YEARS = 730;
 
+    /** From here on a day that is not fixed is told by its month: a nearer one would promise too much. */
+    private static final int FAR_DAYS = 180;
+
     private PathWords() {}
 
     /** "Week 6 of about 26", counted from the stage's first day. */
@@ -30,30 +33,101 @@ final class PathWords {
 
     /** A month and a day, with the year when it is another one than this. */
     static String date(Reader reader, LocalDate day) {
-        return day.getYear() == reader.today().getYear()
-                ? reader.monthDay(day)
-                : reader.words().monthDayYear(reader.language(), day);
+        return isThisYear(reader, day) ? reader.monthDay(day) : reader.words().monthDayYear(reader.language(), day);
     }
 
-    /** When a stage that lies ahead begins: "on April 23" when it is known, else "between April 23 and May 7". */
-    static String begins(Reader reader, Plan.Planned stage) {
+    /** A day that is fixed: its weekday too, and the year when it is another one than this. */
+    static String day(Reader reader, LocalDate day) {
+        return isThisYear(reader, day)
+                ? reader.words().longDate(reader.language(), day)
+                : reader.words().fullDate(reader.language(), day);
+    }
+
+    private static boolean isThisYear(Reader reader, LocalDate day) {
+        return day.getYear() == reader.today().getYear();
+    }
+
+    private static boolean isFar(Reader reader, LocalDate day) {
+        return day.isAfter(reader.today().plusDays(FAR_DAYS));
+    }
+
+    /** A day that nobody has fixed: "about April 23", and when it is far "about July" or "about January 2027". */
+    private static String about(Reader reader, LocalDate day) {
+        return isFar(reader, day)
+                ? reader.say("family.path.about.month", month(reader, day))
+                : reader.say("family.path.about", date(reader, day));
+    }
+
+    private static String month(Reader reader, LocalDate day) {
+        return isThisYear(reader, day)
+                ? reader.words().month(reader.language(), day)
+                : reader.words().monthYear(reader.language(), day);
+    }
+
+    /** When a stage is, told as one that lies there. */
+    static String when(Reader reader, Plan.Planned stage, Plan.State lies) {
+        return switch (lies) {
+            case PAST -> was(reader, stage);
+            case NOW -> is(reader, stage);
+            case TO_COME -> begins(reader, stage);
+        };
+    }
+
+    /** When a stage is, told by where it lies. */
+    static String when(Reader reader, Plan.Planned stage) {
+        return when(reader, stage, stage.state());
+    }
+
+    /** When a stage that lies ahead begins: the day when it is fixed, "between" or "about" while it is not. */
+    private static String begins(Reader reader, Plan.Planned stage) {
         if (stage.clash().isPresent()) {
             return reader.say("family.path.no-day");
         }
-        if (stage.why().origin() != Plan.Origin.RULE) {
-            return reader.say("family.path.on", date(reader, stage.start()));
+        if (isFixed(stage)) {
+            return reader.say("family.path.on", day(reader, stage.start()));
         }
+        return isFar(reader, stage.start()) ? about(reader, stage.start()) : between(reader, stage);
+    }
+
+    /** Somebody gave the day, or what it counts from leaves no other. */
+    static boolean isFixed(Plan.Planned stage) {
+        return stage.clash().isEmpty()
+                && (stage.why().origin() != Plan.Origin.RULE
+                        || stage.possible().first().equals(stage.possible().last()));
+    }
+
+    private static String between(Reader reader, Plan.Planned stage) {
+        var first = stage.earliest().isBefore(reader.today()) ? reader.today() : stage.earliest();
         return stage.latest()
-                .map(latest -> latest.equals(stage.earliest())
-                        ? reader.say("family.path.on", date(reader, stage.start()))
-                        : reader.say("family.path.between", date(reader, stage.earliest()), date(reader, latest)))
-                .orElseGet(() -> reader.say("family.path.about", date(reader, stage.start())));
+                .filter(last -> last.isAfter(first))
+                .map(last -> reader.say("family.path.between", from(reader, first, last), date(reader, last)))
+                .orElseGet(() -> about(reader, stage.start()));
+    }
+
+    /** The first of two days; the year is said once, at the second. */
+    static String from(Reader reader, LocalDate first, LocalDate last) {
+        return first.getYear() == last.getYear() ? reader.monthDay(first) : date(reader, first);
+    }
+
+    /** When a stage that goes on began, and about when it ends. */
+    private static String is(Reader reader, Plan.Planned stage) {
+        if (stage.start().equals(stage.end())) {
+            return reader.large(reader.say("family.path.on", day(reader, stage.start())));
+        }
+        if (isWithoutEnd(stage)) {
+            return reader.say("family.path.since", date(reader, stage.start()));
+        }
+        var since = date(reader, stage.start());
+        return isFar(reader, stage.end())
+                ? reader.say("family.path.since-until.month", since, month(reader, stage.end()))
+                : reader.say("family.path.since-until", since, date(reader, stage.end()));
     }
 
     /** When a stage that lies behind was: one day, or from a day to a day. */
     static String was(Reader reader, Plan.Planned stage) {
         return stage.start().equals(stage.end())
                 ? reader.say("family.path.on", date(reader, stage.start()))
-                : reader.say("family.path.from-to", date(reader, stage.start()), date(reader, stage.end()));
+                : reader.say(
+                        "family.path.from-to", from(reader, stage.start(), stage.end()), date(reader, stage.end()));
     }
 }

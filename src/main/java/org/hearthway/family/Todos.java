@@ -71,22 +71,17 @@ class Todos {
         return row;
     }
 
-    /** A day that has passed is told without blame. */
     private static String when(Reader reader, Task task, boolean done) {
-        var day = task.wantedBy();
-        if (done) {
-            return reader.say("family.todo.thanks");
-        }
+        return done ? reader.say("family.todo.thanks") : by(reader, task.wantedBy());
+    }
+
+    /** By when; a day that has passed is told without blame. */
+    static String by(Reader reader, LocalDate day) {
         if (day.equals(reader.today())) {
             return reader.say("family.todo.today");
         }
-        return reader.say(day.isBefore(reader.today()) ? "family.todo.was" : "family.todo.by", date(reader, day));
-    }
-
-    private static String date(Reader reader, LocalDate day) {
-        return day.getYear() == reader.today().getYear()
-                ? reader.words().longDate(reader.language(), day)
-                : reader.words().monthDayYear(reader.language(), day);
+        return reader.say(
+                day.isBefore(reader.today()) ? "family.todo.was" : "family.todo.by", PathWords.day(reader, day));
     }
 
     private NativeButton tick(Reader reader, Task task, Runnable again) {
@@ -122,6 +117,11 @@ class Todos {
             Told.couldNot(reader.say("family.todo.overtaken"));
         }
         again.run();
-        UI.getCurrent().getPage().executeJs(FOCUS, "todo-" + task.id());
+        focus("todo-" + task.id());
+    }
+
+    /** Puts the focus back where it was after the page was drawn anew. */
+    static void focus(String id) {
+        UI.getCurrent().getPage().executeJs(FOCUS, id);
     }
 }

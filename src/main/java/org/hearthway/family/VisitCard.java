@@ -4,7 +4,9 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Article;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.textfield.TextArea;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Invalid;
@@ -27,7 +29,18 @@ class VisitCard extends Article {
 
     private final Div form = Tags.div("acts wide");
 
-    VisitCard(Reader reader, Visit visit, boolean mayAnswer, boolean disputed, Answers answers) {
+    /**
+     * A card.
+     *
+     * @param was when it was to start, if that is new to the reader
+     */
+    VisitCard(
+            Reader reader,
+            Visit visit,
+            Optional<LocalDateTime> was,
+            boolean mayAnswer,
+            boolean disputed,
+            Answers answers) {
         addClassName("hw-visit");
         var day = visit.start().toLocalDate();
         add(Tags.div(
@@ -41,6 +54,7 @@ class VisitCard extends Article {
                 Tags.p(
                         "meta",
                         reader.say("family.dates.at", visit.start().toLocalTime(), length(reader, visit.minutes()))));
+        was.ifPresent(old -> words.add(Bits.el("p", "meta", PathNews.struck(reader, at(reader, old)))));
         if (!visit.place().isBlank()) {
             words.add(Tags.p("meta", visit.place()));
         }
@@ -59,6 +73,12 @@ class VisitCard extends Article {
         if (mayAnswer) {
             act(reader, visit, answers);
         }
+    }
+
+    /** "Tuesday, March 17, 10:30 AM". */
+    static String at(Reader reader, LocalDateTime start) {
+        return reader.large(
+                reader.say("family.dates.day-at", PathWords.day(reader, start.toLocalDate()), start.toLocalTime()));
     }
 
     private static String length(Reader reader, int minutes) {

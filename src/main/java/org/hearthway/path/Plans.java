@@ -104,6 +104,12 @@ public interface Plans {
     /** The child's plan as of today; empty while no path was begun. */
     Optional<ChildPlan> plan(Viewer viewer, ChildId child);
 
+    /**
+     * The plans as of today as they would be had nothing been decided after a moment, to tell what changed since: what
+     * was decided and taken back after it leaves no trace.
+     */
+    List<Plan> asDecidedBy(Viewer viewer, ChildId child, Instant moment);
+
     /** The plan of every child on a path, as of today; for staff and the machine. */
     Map<ChildId, Plan> all(Viewer viewer);
 

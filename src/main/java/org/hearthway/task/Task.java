@@ -14,8 +14,8 @@ import org.hearthway.base.Language;
  * @param child whose
  * @param to who is to do it
  * @param says what is to be done
- * @param due the day by which
- * @param stage the stage of the path that it belongs to, as {@code path/stage}; empty for none
+ * @param due the day by which; that of an open task of a stage moves with the stage
+ * @param of the stage of the path that it belongs to; empty for none
  * @param givenBy who gave it
  * @param givenAt when
  * @param aside set aside until a day, with the reason
@@ -28,7 +28,7 @@ public record Task(
         Assignee to,
         Says says,
         LocalDate due,
-        Optional<String> stage,
+        Optional<OfStage> of,
         AccountId givenBy,
         Instant givenAt,
         Optional<Aside> aside,
@@ -61,6 +61,22 @@ public record Task(
         }
     }
 
+    /**
+     * A task's stage.
+     *
+     * @param stage as {@code path/stage}, {@code path/stage/2} for the second time of one that repeats
+     * @param begins its first day when the task's day was set; empty when it was not known
+     * @param asks whether the stage asks it by itself: nobody gave it, the family ticked it
+     * @param onPlan whether it is on the child's plan; while it is not, the task rests
+     */
+    public record OfStage(String stage, Optional<LocalDate> begins, boolean asks, boolean onPlan) {
+
+        /** A stage of which nothing more is known. */
+        public static OfStage named(String stage) {
+            return new OfStage(stage, Optional.empty(), false, true);
+        }
+    }
+
     /** Out of sight until a day. */
     public record Aside(LocalDate until, String reason) {}
 
@@ -81,9 +97,31 @@ public record Task(
      */
     public record End(Outcome outcome, AccountId by, Instant at, String reason, boolean ticked) {}
 
-    /** Whether it waits to be done on a day: not ended, and not set aside beyond that day. */
+    /** Whether it waits to be done on a day: not ended, not set aside beyond that day, its stage on the plan. */
     public boolean isOpenOn(LocalDate day) {
-        return end.isEmpty() && aside.filter(away -> away.until().isAfter(day)).isEmpty();
+        return end.isEmpty()
+                && isOnPlan()
+                && aside.filter(away -> away.until().isAfter(day)).isEmpty();
+    }
+
+    /** Whether its stage is on the child's plan, if it is of one. */
+    public boolean isOnPlan() {
+        return of.map(OfStage::onPlan).orElse(true);
+    }
+
+    /** The name of its stage, if it is of one. */
+    public Optional<String> stage() {
+        return of.map(OfStage::stage);
+    }
+
+    /** Whether its stage asks it by itself, and nobody gave it. */
+    public boolean isAskedByItsStage() {
+        return of.filter(OfStage::asks).isPresent();
+    }
+
+    /** The same on another day, with what is known of its stage. */
+    public Task on(LocalDate day, OfStage known) {
+        return new Task(id, child, to, says, day, Optional.of(known), givenBy, givenAt, aside, end, version);
     }
 
     /** The day by which it is wanted: its own, or the day it came back when that is later. */

@@ -55,6 +55,13 @@ public interface Visits {
     Visit get(Viewer viewer, VisitId visit);
 
     /**
+     * When the visit was to start as it stood at a moment; empty when it was not booked then.
+     *
+     * @throws org.hearthway.base.NotAvailable when there is none or it is not this viewer's
+     */
+    Optional<LocalDateTime> startAsOf(Viewer viewer, VisitId visit, Instant moment);
+
+    /**
      * Books a visit.
      *
      * @throws org.hearthway.base.Invalid naming field and bound: not in the past, on an open day, 5 to 480 minutes

@@ -153,6 +153,21 @@ public class Words {
         return format(language, "EEEEMMMMd", date);
     }
 
+    /** A date with its weekday and year in full: "Thursday, January 14, 2027". */
+    public String fullDate(Language language, LocalDate date) {
+        return format(language, "yMMMMEEEEd", date);
+    }
+
+    /** The month: "July". */
+    public String month(Language language, LocalDate date) {
+        return format(language, "MMMM", date);
+    }
+
+    /** Month and year: "January 2027". */
+    public String monthYear(Language language, LocalDate date) {
+        return format(language, "yMMMM", date);
+    }
+
     /** A date that may be far: "Mar 17, 2027". */
     public String dateWithYear(Language language, LocalDate date) {
         return format(language, "yMMMd", date);

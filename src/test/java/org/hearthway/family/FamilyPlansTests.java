@@ -10,12 +10,12 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.child.Households.Reach;
+import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
-import org.hearthway.visit.Visits;
 import org.hearthway.words.Words;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -38,7 +38,13 @@ class FamilyPlansTests {
     private Plans plans;
 
     @Autowired
-    private Visits visits;
+    private PathNews.Source news;
+
+    @Autowired
+    private StageNeeds needs;
+
+    @Autowired
+    private ClinicSettings clinic;
 
     @Autowired
     private Facts facts;
@@ -66,7 +72,7 @@ class FamilyPlansTests {
 
     private String page(Reader reader) {
         var nothing = new StaticListableBeanFactory().getBeanProvider(AlongsideSection.class);
-        var page = new PathView(readers, familyPlans, visits, new Alongside(nothing));
+        var page = new PathView(readers, familyPlans, news, needs, new Alongside(nothing), clinic);
         page.draw(reader);
         return page.getElement().getTextRecursively()
                 + facts.pair(reader).getElement().getTextRecursively();

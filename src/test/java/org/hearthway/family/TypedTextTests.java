@@ -71,7 +71,7 @@ class TypedTextTests {
                 Visit.State.BOOKED,
                 0,
                 1);
-        staysText(new VisitCard(reader, visit, false, false, new Unused()), typed);
+        staysText(new VisitCard(reader, visit, Optional.empty(), false, false, new Unused()), typed);
     }
 
     private static final class Unused implements VisitCard.Answers {

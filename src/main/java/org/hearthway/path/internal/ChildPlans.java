@@ -1,6 +1,7 @@
 package org.hearthway.path.internal;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -78,6 +79,16 @@ class ChildPlans implements Plans {
     public Optional<ChildPlan> plan(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
         return standingOf(child).map(s -> new ChildPlan(plan(s.pathway(), s.course()), s.version()));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Plan> asDecidedBy(Viewer viewer, ChildId child, Instant moment) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        var until = records.of(child).stream()
+                .filter(row -> !row.at().isAfter(moment))
+                .toList();
+        return planOf(until).stream().toList();
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.hearthway.medicine.events.MedicineChanged;
 import org.hearthway.medicine.events.MedicineConfirmed;
 import org.hearthway.medicine.events.TaperConfirmed;
 import org.hearthway.medicine.events.TaperSigned;
+import org.hearthway.path.events.PathChanged;
 import org.hearthway.pump.events.RefillDateChanged;
 import org.hearthway.surveillance.events.CheckRecorded;
 import org.hearthway.task.events.TaskGiven;
@@ -63,9 +64,10 @@ class Causes {
         planning.refill(changed.child());
     }
 
-    @EventListener({TaskGiven.class, TaskWorked.class})
-    void on(Change ofATask) {
-        planning.tasks(ofATask.child());
+    /** The day of a task moves with its stage. */
+    @EventListener({TaskGiven.class, TaskWorked.class, PathChanged.class})
+    void onTasks(Change change) {
+        planning.tasks(change.child());
     }
 
     @EventListener({EquipmentRecorded.class, CheckRecorded.class, ChildCorrected.class})

@@ -42,6 +42,7 @@ class GivenTasks implements Tasks {
 
     private final TaskStore store;
     private final TaskRules rules;
+    private final StagesOfTasks stages;
     private final Asking asking;
     private final ReadyTexts texts;
     private final Plans plans;
@@ -55,6 +56,7 @@ class GivenTasks implements Tasks {
     GivenTasks(
             TaskStore store,
             TaskRules rules,
+            StagesOfTasks stages,
             Asking asking,
             ReadyTexts texts,
             Plans plans,
@@ -66,6 +68,7 @@ class GivenTasks implements Tasks {
             ApplicationEventPublisher events) {
         this.store = store;
         this.rules = rules;
+        this.stages = stages;
         this.asking = asking;
         this.texts = texts;
         this.plans = plans;
@@ -81,7 +84,7 @@ class GivenTasks implements Tasks {
     @Transactional(readOnly = true)
     public List<Task> of(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FOLDER, child);
-        var all = store.ofChild(child).stream()
+        var all = kept(child).stream()
                 .filter(task -> !isOfTheOtherHome(viewer, task))
                 .toList();
         return Stream.concat(
@@ -90,6 +93,13 @@ class GivenTasks implements Tasks {
                                 .filter(task -> task.end().isPresent())
                                 .sorted(Comparator.comparing(GivenTasks::endedAt)
                                         .reversed()))
+                .toList();
+    }
+
+    /** As the child's plan has them today; what a stage asks by itself is a task only once it was ticked. */
+    private List<Task> kept(ChildId child) {
+        return stages.followed(child, store.ofChild(child)).stream()
+                .filter(task -> !task.isAskedByItsStage() || task.end().isPresent())
                 .toList();
     }
 
@@ -112,14 +122,14 @@ class GivenTasks implements Tasks {
         if (!standings.now(viewer, child).status().asksTheFamily()) {
             return List.of();
         }
-        return store.ofChild(child).stream()
-                .filter(task -> isAskedOf(viewer, task))
+        return kept(child).stream()
+                .filter(task -> isAskedOf(viewer, task) && !task.isAskedByItsStage())
                 .filter(task -> task.isOpenOn(rules.today()) || canBeTakenBack(task))
                 .sorted(BY_DAY)
                 .toList();
     }
 
-    private static boolean isAskedOf(Viewer viewer, Task task) {
+    static boolean isAskedOf(Viewer viewer, Task task) {
         return task.to() instanceof Assignee.Family
                 || (task.to() instanceof Assignee.Caregiver asked
                         && viewer instanceof Viewer.Person person
@@ -140,6 +150,7 @@ class GivenTasks implements Tasks {
         var atRest = standings.notActive(viewer).keySet();
         return store.open().stream()
                 .filter(task -> isFor(viewer, task.to()))
+                .map(stages::followed)
                 .filter(task -> task.isOpenOn(rules.today()) && !atRest.contains(task.child()))
                 .filter(task -> gate.allows(viewer, Action.SEE_FOLDER, task.child()))
                 .sorted(BY_DAY)
@@ -156,7 +167,7 @@ class GivenTasks implements Tasks {
     public Set<ChildId> withFamilyTasks(Viewer viewer) {
         gate.require(viewer, Action.LIST_CHILDREN);
         return store.open().stream()
-                .filter(task -> task.to().isOfTheFamily())
+                .filter(task -> task.to().isOfTheFamily() && !task.isAskedByItsStage())
                 .map(Task::child)
                 .collect(Collectors.toUnmodifiableSet());
     }
@@ -187,13 +198,13 @@ class GivenTasks implements Tasks {
                 asked.to(),
                 new Task.Says(asked.en(), asked.es()),
                 asked.due(),
-                asked.stage(),
+                stages.tie(child, asked.stage()),
                 account(viewer),
                 now,
                 Optional.empty(),
                 Optional.empty(),
                 1);
-        store.insert(task, viewer);
+        store.insert(task, Step.GIVEN, viewer);
         events.publishEvent(
                 new TaskGiven(child, viewer, now, task.id().value(), told(task, "task.told.given", asked.due())));
         return task.id();
@@ -220,7 +231,7 @@ class GivenTasks implements Tasks {
                 asked.to(),
                 new Task.Says(asked.en(), asked.es()),
                 asked.due(),
-                asked.stage(),
+                stages.tie(old.child(), asked.stage()),
                 old.givenBy(),
                 old.givenAt(),
                 Optional.empty(),
@@ -248,7 +259,7 @@ class GivenTasks implements Tasks {
         var end = new Task.End(outcome, account(viewer), clock.instant(), why, false);
         add(
                 viewer,
-                next(old, Optional.empty(), Optional.of(end)),
+                next(stages.settled(old), Optional.empty(), Optional.of(end)),
                 done ? Step.DONE : Step.NOT_NEEDED,
                 told(old, "task.told.off"));
     }
@@ -278,7 +289,7 @@ class GivenTasks implements Tasks {
         }
         requireOpen(old, seen);
         var end = new Task.End(Task.Outcome.DONE, account(viewer), clock.instant(), "", true);
-        add(viewer, next(old, Optional.empty(), Optional.of(end)), Step.TICKED, Optional.empty());
+        add(viewer, next(stages.settled(old), Optional.empty(), Optional.of(end)), Step.TICKED, Optional.empty());
     }
 
     @Override
@@ -295,11 +306,14 @@ class GivenTasks implements Tasks {
         if (old.version() != seen || isOpen || (!team && !canBeTakenBack(old))) {
             throw new Overtaken();
         }
+        var open = next(old, Optional.empty(), Optional.empty());
         add(
                 viewer,
-                next(old, Optional.empty(), Optional.empty()),
+                open,
                 Step.TAKEN_BACK,
-                team ? told(old, "task.told.given", old.due()) : Optional.empty());
+                team && !open.isAskedByItsStage()
+                        ? told(open, "task.told.given", stages.followed(open).due())
+                        : Optional.empty());
     }
 
     private Task toWork(Viewer viewer, Action action, TaskId id) {
@@ -324,7 +338,7 @@ class GivenTasks implements Tasks {
                 old.to(),
                 old.says(),
                 old.due(),
-                old.stage(),
+                old.of(),
                 old.givenBy(),
                 old.givenAt(),
                 aside,
@@ -338,7 +352,7 @@ class GivenTasks implements Tasks {
         events.publishEvent(new TaskWorked(task.child(), viewer, now, task.id().value(), step.name(), told));
     }
 
-    private static AccountId account(Viewer viewer) {
+    static AccountId account(Viewer viewer) {
         if (viewer instanceof Viewer.Person person) {
             return person.account();
         }

@@ -138,17 +138,12 @@ class ReadyTexts implements ContentKind {
                 .ifPresent(now -> IntStream.range(
                                 0, now.stage().duties().family().size())
                         .mapToObj(place -> new Ready(
-                                stage(plan, now) + "/" + place,
+                                StagesOfTasks.name(plan, now) + "/" + place,
                                 Optional.empty(),
                                 now.stage().duties().family().get(place).does(),
-                                Optional.of(stage(plan, now)),
+                                Optional.of(StagesOfTasks.name(plan, now)),
                                 ProposedDay.ofStage(now.end(), today)))
                         .forEach(ready::add));
         return ready.stream();
-    }
-
-    /** How a task names a stage. */
-    static String stage(Plan plan, Plan.Planned stage) {
-        return plan.template().id() + "/" + stage.stage().id();
     }
 }

@@ -87,7 +87,7 @@ class TaskRules {
     private boolean isOfThePath(ChildId child, String stage) {
         return plans.plan(MACHINE, child).map(Plans.ChildPlan::plan).stream()
                 .anyMatch(plan -> plan.stages().stream()
-                        .anyMatch(known -> ReadyTexts.stage(plan, known).equals(stage)));
+                        .anyMatch(known -> StagesOfTasks.name(plan, known).equals(stage)));
     }
 
     void checkReason(String reason) {

@@ -40,7 +40,8 @@ class TaskStore {
 
     private static final String LATEST = """
             select t.id, t.child, t.given_by, t.given_at, x.version, x.step, x.to_kind, x.to_account, x.to_role, x.says_en,
-                   x.says_es, x.due, x.stage, x.state, x.aside_until, x.reason, x.ended_by, x.ended_at
+                   x.says_es, x.due, x.stage, x.stage_begins, x.state, x.aside_until, x.reason, x.ended_by, x.ended_at,
+                   (select b.step from task_version b where b.task = t.id and b.version = 1) as first_step
             from task t join task_version x on x.task = t.id
             where not exists (select 1 from task_version n where n.task = x.task and n.version = x.version + 1)
             """;
@@ -53,11 +54,11 @@ class TaskStore {
         this.db = db;
     }
 
-    void insert(Task task, Viewer by) {
+    void insert(Task task, Step step, Viewer by) {
         db.sql("insert into task (id, child, given_by, given_at) values (?, ?, ?, ?)")
                 .params(task.id().value(), task.child().value(), task.givenBy().value(), utc(task.givenAt()))
                 .update();
-        insertVersion(task, Step.GIVEN, by, task.givenAt());
+        insertVersion(task, step, by, task.givenAt());
     }
 
     /**
@@ -69,8 +70,8 @@ class TaskStore {
         try {
             db.sql("""
                     insert into task_version (task, version, step, to_kind, to_account, to_role, says_en, says_es, due, stage,
-                      state, aside_until, reason, ended_by, ended_at, changed_by, changed_at)
-                    values (:task, :version, :step, :kind, :account, :role, :en, :es, :due, :stage, :state, :until, :reason,
+                      stage_begins, state, aside_until, reason, ended_by, ended_at, changed_by, changed_at)
+                    values (:task, :version, :step, :kind, :account, :role, :en, :es, :due, :stage, :begins, :state, :until, :reason,
                       :endedBy, :endedAt, :by, :at)
                     """)
                     .param("task", task.id().value())
@@ -85,6 +86,7 @@ class TaskStore {
                     .param("es", task.says().es())
                     .param("due", task.due())
                     .param("stage", task.stage().orElse(null))
+                    .param("begins", task.of().flatMap(Task.OfStage::begins).orElse(null))
                     .param("state", state(task))
                     .param("until", task.aside().map(Task.Aside::until).orElse(null))
                     .param("reason", reason(task))
@@ -160,7 +162,7 @@ class TaskStore {
                 to(row),
                 new Task.Says(row.getString("says_en"), row.getString("says_es")),
                 row.getObject("due", LocalDate.class),
-                Optional.ofNullable(row.getString("stage")),
+                stage(row),
                 new AccountId(row.getObject("given_by", UUID.class)),
                 row.getObject("given_at", OffsetDateTime.class).toInstant(),
                 state.equals("ASIDE")
@@ -168,6 +170,19 @@ class TaskStore {
                         : Optional.empty(),
                 end(row, state, reason),
                 row.getLong("version"));
+    }
+
+    /** Whether it is on the plan stands elsewhere. */
+    private static Optional<Task.OfStage> stage(ResultSet row) throws SQLException {
+        var name = row.getString("stage");
+        if (name == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new Task.OfStage(
+                name,
+                Optional.ofNullable(row.getObject("stage_begins", LocalDate.class)),
+                Step.valueOf(row.getString("first_step")) == Step.TICKED,
+                true));
     }
 
     private static Assignee to(ResultSet row) throws SQLException {

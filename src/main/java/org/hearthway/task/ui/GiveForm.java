@@ -99,6 +99,7 @@ final class GiveForm extends Section {
                 id -> id == null ? say("task.form.stage.none") : offer.stages().getOrDefault(id, id));
         stage.setEmptySelectionAllowed(true);
         stage.setEmptySelectionCaption(say("task.form.stage.none"));
+        stage.setHelperText(say("task.form.stage.help"));
         stage.setId("task-stage");
         stage.setWidthFull();
         stage.setVisible(!offer.stages().isEmpty());

@@ -69,9 +69,12 @@ final class TaskCard extends Article {
                 said,
                 Tags.p("hw-sub", given(task)));
         task.aside()
-                .filter(away -> !task.isOpenOn(telling.today()))
+                .filter(away -> away.until().isAfter(telling.today()))
                 .ifPresent(away ->
                         add(Tags.p("hw-sub", telling.say("task.is.aside", telling.day(away.until()), away.reason()))));
+        if (!task.isOnPlan()) {
+            add(Tags.p("hw-sub", telling.say("task.is.off-plan")));
+        }
         task.end().ifPresent(end -> add(Tags.p("hw-sub", end(end))));
         acts.ifPresent(act -> add(buttons(task, act)));
     }
@@ -80,15 +83,18 @@ final class TaskCard extends Article {
         if (task.end().isPresent()) {
             return "moss";
         }
-        return task.wantedBy().isBefore(telling.today()) ? "ember" : "line";
+        return isLate(task) ? "ember" : "line";
+    }
+
+    private boolean isLate(Task task) {
+        return task.isOnPlan() && task.wantedBy().isBefore(telling.today());
     }
 
     private String standing(Task task) {
         return task.end()
                 .map(end -> telling.say("task.is." + end.outcome()))
-                .orElseGet(() -> telling.say(
-                        task.wantedBy().isBefore(telling.today()) ? "task.is.late" : "task.is.by",
-                        telling.day(task.wantedBy())));
+                .orElseGet(
+                        () -> telling.say(isLate(task) ? "task.is.late" : "task.is.by", telling.day(task.wantedBy())));
     }
 
     private Component to(Task task) {
@@ -99,10 +105,12 @@ final class TaskCard extends Article {
     }
 
     private String given(Task task) {
-        var by = telling.say(
-                "task.given",
-                telling.taskWords().name(telling.viewer(), task.givenBy()),
-                telling.day(LocalDate.ofInstant(task.givenAt(), telling.zone())));
+        var by = task.isAskedByItsStage()
+                ? telling.say("task.asked-by-path")
+                : telling.say(
+                        "task.given",
+                        telling.taskWords().name(telling.viewer(), task.givenBy()),
+                        telling.day(LocalDate.ofInstant(task.givenAt(), telling.zone())));
         return task.stage()
                 .map(stage ->
                         by + " " + telling.say("task.of.stage", telling.stages().getOrDefault(stage, stage)))
@@ -127,7 +135,7 @@ final class TaskCard extends Article {
         tools.add(
                 Tags.bare("hw-word", telling.say("task.done"), pressed -> acts.done(task)),
                 Tags.bare("hw-word", telling.say("task.not-needed"), pressed -> acts.notNeeded(task)));
-        if (task.isOpenOn(telling.today())) {
+        if (task.aside().filter(away -> away.until().isAfter(telling.today())).isEmpty()) {
             tools.add(Tags.bare("hw-word", telling.say("task.aside"), pressed -> acts.setAside(task)));
         } else {
             tools.add(Tags.bare("hw-word", telling.say("task.bring-back"), pressed -> acts.takeBack(task)));

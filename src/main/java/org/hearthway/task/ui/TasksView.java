@@ -130,7 +130,7 @@ class TasksView extends Div implements BeforeEnterObserver, HasDynamicTitle, Tas
                 .map(Plans.ChildPlan::plan)
                 .ifPresent(plan -> plan.next()
                         .forEach(stage -> stages.put(
-                                plan.template().id() + "/" + stage.stage().id(),
+                                plan.template().id() + "/" + stage.point(),
                                 stage.stage().name().in(viewer.language()))));
         return stages;
     }

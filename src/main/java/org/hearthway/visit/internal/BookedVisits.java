@@ -1,6 +1,7 @@
 package org.hearthway.visit.internal;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Comparator;
@@ -115,6 +116,14 @@ class BookedVisits implements Visits {
         var action = viewer instanceof Viewer.LinkHolder ? Action.ANSWER_VISIT : Action.SEE_FAMILY_PAGES;
         gate.require(viewer, action, visit.child());
         return speaker(viewer).isEmpty() ? visit : asSeenBy(viewer, visit, said.standing(visit));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<LocalDateTime> startAsOf(Viewer viewer, VisitId id, Instant moment) {
+        var visit = store.find(id).orElseThrow(NotAvailable::new);
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, visit.child());
+        return store.startAsOf(id, moment);
     }
 
     @Override

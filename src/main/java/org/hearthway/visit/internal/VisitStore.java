@@ -96,6 +96,19 @@ class VisitStore {
                 .single();
     }
 
+    /** The start that its newest version up to a moment gave, if it was booked then. */
+    Optional<LocalDateTime> startAsOf(VisitId id, Instant moment) {
+        return db.sql("""
+                        select x.starts_local from visit_version x
+                        where x.visit = :id and x.state = 'BOOKED' and x.version =
+                          (select max(n.version) from visit_version n where n.visit = :id and n.changed_at <= :moment)
+                        """)
+                .param("id", id.value())
+                .param("moment", moment.truncatedTo(ChronoUnit.MICROS).atOffset(ZoneOffset.UTC))
+                .query(LocalDateTime.class)
+                .optional();
+    }
+
     List<Visit> ofChild(ChildId child) {
         return db.sql(LATEST + " and v.child = ? order by x.starts_local")
                 .param(child.value())
