@@ -12,8 +12,6 @@ import org.hearthway.path.engine.Calendar;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Template;
-import org.hearthway.path.engine.Template.After;
-import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.network.Days;
 import org.hearthway.path.engine.network.Span;
@@ -28,14 +26,7 @@ record StageLinks(Template template, Map<String, Entry> entries, List<Link> link
 
     void check() {
         links.forEach(this::check);
-        var ordered = template.stages().stream()
-                        .flatMap(stage -> stage.timing().begins().stream())
-                        .allMatch(rule -> rule.isOrdered() && !countsFromAnOpenEnd(rule))
-                && template.stages().stream().allMatch(stage -> TimingReader.isOrdered(stage.timing().lasts()));
-        // a rule at odds with itself is told already
-        if (ordered) {
-            checkRules();
-        }
+        checkRules();
     }
 
     private void check(Link link) {
@@ -47,16 +38,10 @@ record StageLinks(Template template, Map<String, Entry> entries, List<Link> link
                     .wrong(
                             link.key(),
                             "\"" + link.key() + "\" names " + link.stage(),
-                            link.behind() ? "a stage that stands after this one" : "this stage or one that stands before it");
+                            link.behind()
+                                    ? "a stage that stands after this one"
+                                    : "this stage or one that stands before it");
         }
-    }
-
-    private boolean countsFromAnOpenEnd(After rule) {
-        return rule.edge() == Edge.END
-                && rule.stage()
-                        .flatMap(template::stage)
-                        .filter(s -> s.timing().until().isPresent())
-                        .isPresent();
     }
 
     private static Set<String> ids(List<Stage> stages) {

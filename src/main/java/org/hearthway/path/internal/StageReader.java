@@ -112,7 +112,10 @@ final class StageReader {
             }
             var kind = entry.text("kind");
             ask(entry, "kind", kind);
-            visits.add(visit(entry, id, kind, notes));
+            var visit = visit(entry, id, kind, notes);
+            if (visits.stream().noneMatch(other -> other.id().equals(id))) {
+                visits.add(visit);
+            }
             entry.done();
         }
         return visits;
@@ -122,10 +125,13 @@ final class StageReader {
         var within = entry.period("within");
         if (within.isNegative()) {
             wrongGap(entry, "within", "P0D or more");
+            within = Period.ZERO;
         }
         var every = entry.maybePeriod("every");
-        every.filter(gap -> gap.isZero() || gap.isNegative())
-                .ifPresent(gap -> wrongGap(entry, "every", "more than P0D"));
+        if (every.filter(gap -> gap.isZero() || gap.isNegative()).isPresent()) {
+            wrongGap(entry, "every", "more than P0D");
+            every = Optional.of(Period.ofYears(1));
+        }
         var until = entry.maybeText("until");
         until.ifPresent(stage -> notes.stage(entry, "until", stage, true));
         var times = every.isPresent() && until.isEmpty() ? entry.integer("times", 2, MOST_TIMES) : 1;
@@ -143,12 +149,7 @@ final class StageReader {
             var tag = entry.text("tag");
             ask(entry, "tag", tag);
             precautions.add(new Precaution(
-                    tag,
-                    entry.yes("forbids"),
-                    from,
-                    until,
-                    entry.bilingual("says"),
-                    entry.text("source")));
+                    tag, entry.yes("forbids"), from, until, entry.bilingual("says"), entry.text("source")));
             entry.done();
         }
         return precautions;

@@ -51,8 +51,7 @@ public class ReplanBenchmark {
 
     private final Template path = Paths.path(stages());
     private final Calendar calendar = calendar();
-    private final PlainRun plain = PlainRun.of(
-            new PathNetwork(path.stages(), moved(0), calendar, TODAY).network());
+    private final PlainRun plain = PlainRun.of(new PathNetwork(path.stages(), moved(0), calendar, TODAY).network());
     private int turn;
 
     /** A chain with bounds back to earlier stages: every fourth on open days, every sixth comes again for ten years. */
@@ -69,7 +68,11 @@ public class ReplanBenchmark {
         begins.add(at == 0 ? Paths.begins() : Paths.after(name(at - 1), Edge.START, "P1W", "P3W", "P3M"));
         if (at > 4) {
             begins.add(new After(
-                    Optional.of(name(at - 4)), Edge.END, Period.ofDays(1), Optional.empty(), Optional.of(Period.ofYears(1))));
+                    Optional.of(name(at - 4)),
+                    Edge.END,
+                    Period.ofDays(1),
+                    Optional.empty(),
+                    Optional.of(Period.ofYears(1))));
         }
         var timing = new Timing(
                 begins,
@@ -108,12 +111,15 @@ public class ReplanBenchmark {
         var reviews = Days.where(
                 known.first(),
                 known.last(),
-                day -> Paths.WEEKDAYS.test(day) && day.getDayOfWeek() != DayOfWeek.MONDAY && day.getDayOfMonth() % 7 != 3);
+                day -> Paths.WEEKDAYS.test(day)
+                        && day.getDayOfWeek() != DayOfWeek.MONDAY
+                        && day.getDayOfMonth() % 7 != 3);
         return new Calendar(open, Map.of("review", reviews), Map.of(), known);
     }
 
     private static Course moved(int days) {
-        return Course.begun(BEGUN).withGiven(Map.of(name(6), new Given(BEGUN.plusDays(130 + days), Plan.Origin.ACTUAL)));
+        return Course.begun(BEGUN)
+                .withGiven(Map.of(name(6), new Given(BEGUN.plusDays(130 + days), Plan.Origin.ACTUAL)));
     }
 
     /** The whole plan, with its dates, their reasons, all repeats and visits; the operation on another day each time. */
@@ -138,7 +144,9 @@ public class ReplanBenchmark {
                 .build();
         var scores = new java.util.HashMap<String, Double>();
         for (var result : new Runner(options).run()) {
-            scores.put(result.getPrimaryResult().getLabel(), result.getPrimaryResult().getScore());
+            scores.put(
+                    result.getPrimaryResult().getLabel(),
+                    result.getPrimaryResult().getScore());
         }
         double replan = scores.getOrDefault("replan", 0.0);
         double plain = scores.getOrDefault("plainShortestPaths", 0.0);

@@ -84,9 +84,7 @@ class PathMistakesTests {
     }
 
     @ParameterizedTest(name = "{1}")
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             begins-at: second             | begins-at: nowhere          | "begins-at" is nowhere, expected a stage of this path
             on: second                    | on: nowhere                 | "on" is nowhere, expected a stage of this path
             to: 9                         | to: 3                       | "to" is 3, expected "from" or older
@@ -134,7 +132,10 @@ class PathMistakesTests {
         var before = RIGHT.substring(0, RIGHT.indexOf(right));
         long line = 1 + before.chars().filter(c -> c == '\n').count();
         var mistakes = mistakes(broken);
-        assertThat(mistakes).filteredOn(one -> one.contains(told)).singleElement().asString()
+        assertThat(mistakes)
+                .filteredOn(one -> one.contains(told))
+                .singleElement()
+                .asString()
                 .startsWith("content/paths/small.yaml:" + line + ": ");
     }
 
@@ -150,6 +151,23 @@ class PathMistakesTests {
                 .asString()
                 .isEqualTo("content/paths/small.yaml:27: no day keeps all rules of second,"
                         + " expected gaps and lengths that can be kept together");
+    }
+
+    @Test
+    void aSeasonNamesTheLineOfEveryMistakeToo() {
+        assertThat(ContentReading.text(new SeasonKind(), "seasons/break.yaml", """
+                name: {en: Break}
+                each-year:
+                  from: {month: juno, day: 15}
+                  until: {month: september, day: 31}
+                  colour: red
+                """))
+                .hasSize(4)
+                .anyMatch(l -> l.startsWith("content/seasons/break.yaml:1: \"es\" is missing"))
+                .anyMatch(l -> l.startsWith("content/seasons/break.yaml:3: \"month\" is juno, expected one of january"))
+                .anyMatch(
+                        l -> l.startsWith("content/seasons/break.yaml:4: \"day\" is 31, expected a day that the month"))
+                .anyMatch(l -> l.startsWith("content/seasons/break.yaml:5: \"colour\" is not known here"));
     }
 
     @Test

@@ -83,8 +83,8 @@ final class ReadPaths {
 
     private static Set<String> tags() {
         try {
-            return TAG
-                    .matcher(new ClassPathResource("content/precautions.yaml").getContentAsString(StandardCharsets.UTF_8))
+            return TAG.matcher(new ClassPathResource("content/precautions.yaml")
+                            .getContentAsString(StandardCharsets.UTF_8))
                     .results()
                     .map(found -> found.group(1))
                     .collect(Collectors.toSet());
