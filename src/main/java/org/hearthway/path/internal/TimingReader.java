@@ -71,7 +71,8 @@ record TimingReader(List<Stage> before) {
         var edge = entry.maybeChoice("edge", Edge.class).orElse(Edge.START);
         var usual = first ? Optional.of(entry.period("usual")) : entry.maybePeriod("usual");
         var after = new After(stage, edge, entry.period("earliest"), usual, entry.maybePeriod("latest"));
-        boolean right = standsWhereItMay(entry, stage) & countsFromAnEndThatIsKnown(entry, edge, stage);
+        boolean placed = standsWhereItMay(entry, stage);
+        boolean right = countsFromAnEndThatIsKnown(entry, edge, stage) && placed;
         if (after.earliest().isNegative()) {
             StageReader.wrongGap(entry, "earliest", "P0D or more: a stage counts forward");
             right = false;
