@@ -44,8 +44,8 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
     static final String REFILL = "refill";
 
     Stream<Gap> of(
-            ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Check> checks, List<Visit> visits) {
-        var asked = of(child, plan, refillBy, visits).toList();
+            ChildId child, List<Plan> plans, Optional<LocalDate> refillBy, List<Check> checks, List<Visit> visits) {
+        var asked = of(child, plans, refillBy, visits).toList();
         var due = checks.stream()
                 .filter(check -> check.keptFrom().isPresent()
                         || asked.stream().noneMatch(gap -> gap.wanted().kind().equals(check.kind())))
@@ -82,8 +82,8 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
                         && !visit.start().toLocalDate().isBefore(from));
     }
 
-    Stream<Gap> of(ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Visit> visits) {
-        var asked = plan.stream()
+    Stream<Gap> of(ChildId child, List<Plan> plans, Optional<LocalDate> refillBy, List<Visit> visits) {
+        var asked = plans.stream()
                 .flatMap(p -> Unbooked.of(p, visits, today))
                 .filter(unbooked -> unbooked.stage().state() != Plan.State.PAST
                         || !unbooked.window().until().isBefore(today))

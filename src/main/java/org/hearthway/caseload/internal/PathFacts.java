@@ -36,7 +36,7 @@ class PathFacts {
 
     List<Facts.OnPath> of(Viewer viewer, ChildId child, LocalDate today) {
         var known =
-                plans.plan(viewer, child).map(Plans.ChildPlan::plan).stream().toList();
+                plans.plans(viewer, child).stream().map(Plans.ChildPlan::plan).toList();
         if (known.isEmpty()) {
             return List.of();
         }

@@ -53,7 +53,7 @@ class PathNeedWords {
     }
 
     private Optional<Plan> plan(Viewer viewer, Item item, Template path) {
-        return plans.plan(viewer, item.child()).stream()
+        return plans.plans(viewer, item.child()).stream()
                 .map(Plans.ChildPlan::plan)
                 .filter(plan -> plan.template().id().equals(path.id()))
                 .findFirst();

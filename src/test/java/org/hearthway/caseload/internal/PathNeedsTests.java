@@ -71,12 +71,12 @@ class PathNeedsTests {
     }
 
     private void begin(LocalDate day) {
-        plans.begin(SURGEON, child, "sdr", day, "referred by the clinic");
+        plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, day, "referred by the clinic");
     }
 
     private void change(Change change) {
         var version = plans.decisions(SURGEON, child).get(0).version();
-        plans.apply(SURGEON, child, change, "said at the team meeting", version);
+        plans.apply(SURGEON, child, "sdr", change, "said at the team meeting", version);
     }
 
     private List<Needs.Item> items() {
@@ -187,8 +187,8 @@ class PathNeedsTests {
         change(new Change.Fix("getting-ready", TODAY.minusWeeks(24)));
         change(new Change.End("funding", "approved", TODAY.minusWeeks(20)));
         change(new Change.End("consent", "signed", TODAY.minusWeeks(19)));
-        var latest = plans.plan(SURGEON, child)
-                .orElseThrow()
+        var latest = plans.plans(SURGEON, child)
+                .get(0)
                 .plan()
                 .stage("operation")
                 .orElseThrow()

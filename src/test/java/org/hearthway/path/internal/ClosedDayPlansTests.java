@@ -60,7 +60,7 @@ class ClosedDayPlansTests {
         var days = Map.of("sdr", TODAY, "itb", TODAY.minusDays(2), "rehab", TODAY.minusDays(6));
         days.forEach((path, day) -> {
             var child = Children.enter(register);
-            plans.begin(SURGEON, child, path, day, "agreed with the family");
+            plans.begin(SURGEON, child, path, Plans.Beginning.INSTEAD, day, "agreed with the family");
             children.put(path, child);
         });
     }
@@ -71,7 +71,7 @@ class ClosedDayPlansTests {
     }
 
     private Plan plan(String path) {
-        return plans.plan(SURGEON, children.get(path)).orElseThrow().plan();
+        return plans.plans(SURGEON, children.get(path)).get(0).plan();
     }
 
     private Map<String, Plan> all() {
