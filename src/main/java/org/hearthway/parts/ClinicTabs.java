@@ -17,6 +17,7 @@ public final class ClinicTabs extends Nav {
         PLACES.put("texts", "staff/clinic/texts");
         PLACES.put("paths", "staff/clinic/paths");
         PLACES.put("on-call", "staff/clinic/on-call");
+        PLACES.put("calendar", "staff/clinic/calendar");
         PLACES.put("hazards", "staff/clinic/hazards");
         PLACES.put("settings", "staff/clinic/settings");
         PLACES.put("trail", "staff/clinic/trail");

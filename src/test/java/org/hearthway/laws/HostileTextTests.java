@@ -41,6 +41,7 @@ import org.hearthway.child.Names;
 import org.hearthway.choosing.Answer;
 import org.hearthway.choosing.Choosing;
 import org.hearthway.choosing.Decision;
+import org.hearthway.clinic.ClosedDays;
 import org.hearthway.equipment.CastSeries;
 import org.hearthway.equipment.Casts;
 import org.hearthway.equipment.Equipment;
@@ -131,6 +132,9 @@ class HostileTextTests {
 
     @Autowired
     private Tasks tasks;
+
+    @Autowired
+    private ClosedDays closed;
 
     @Autowired
     private Outbox outbox;
@@ -442,6 +446,12 @@ class HostileTextTests {
                                 .preparation()
                                 .name()),
                 new Sink(
+                        "name of a closed day",
+                        "spanish",
+                        ClosedDays.LONGEST_NAME,
+                        (c, text) -> closed.close(ADMINISTRATOR, LocalDate.of(2028, 3, 1), "Town fair", text),
+                        c -> nameOfTheClosedDay()),
+                new Sink(
                         "used name",
                         "usedName",
                         80,
@@ -481,6 +491,13 @@ class HostileTextTests {
         values.apply(
                 ADMINISTRATOR, "rehab", Map.of(length, Optional.of(new Amount.Gap(Period.ofDays(41)))), reason, seen);
         values.undo(ADMINISTRATOR, "rehab", seen + 1, "as it came", seen + 1);
+    }
+
+    /** Opens it again, so that each text can be the next day's name. */
+    private String nameOfTheClosedDay() {
+        var day = closed.ahead(ADMINISTRATOR).get(0);
+        closed.open(ADMINISTRATOR, day.day(), day.version());
+        return day.name().es();
     }
 
     private static Optional<Integer> none() {
