@@ -35,14 +35,24 @@ record PathNews(Reader reader, Instant since, List<Plan> before) {
         /** What is new to the person. */
         PathNews of(Reader reader) {
             var since = lastSeen.pointedOut(reader);
-            return new PathNews(reader, since, plans.asDecidedBy(reader, since));
+            var before = plans.asDecidedBy(reader, since);
+            var seen = lastSeen.newSince(reader).filter(since::isBefore).stream()
+                    .flatMap(later -> plans.asDecidedBy(reader, later).stream())
+                    // a path that began in between is new as a whole, until the person has seen it
+                    .filter(plan -> before.stream().noneMatch(old -> isSame(old, plan)));
+            return new PathNews(
+                    reader, since, Stream.concat(before.stream(), seen).toList());
         }
     }
 
     private Optional<Plan> before(Plan plan) {
         return before.stream()
-                .filter(old -> old.template().id().equals(plan.template().id()))
+                .filter(old -> isSame(old, plan))
                 .findFirst();
+    }
+
+    private static boolean isSame(Plan old, Plan plan) {
+        return old.template().id().equals(plan.template().id());
     }
 
     /** When the stage was to be; empty when that did not change or it was on no plan. */

@@ -42,7 +42,7 @@ class PathWay extends Section {
         addClassName("hw-path");
         var past = lying(Plan.State.PAST);
         var coming = lying(Plan.State.TO_COME);
-        add(head(), Tags.p("hw-quiet hw-whereabouts", place(coming.isEmpty())));
+        add(head(), Tags.p("hw-quiet hw-whereabouts", place(past.size(), coming.size())));
         plan.over().ifPresent(over -> add(over(over)));
         changes().ifPresent(this::add);
         if (!past.isEmpty()) {
@@ -70,14 +70,11 @@ class PathWay extends Section {
         return Bits.el("h2", "", name);
     }
 
-    /** Where we are, in one line. */
-    private String place(boolean nothingAhead) {
-        return plan.now()
-                .map(now -> reader.say(
-                        "family.path.stone",
-                        plan.next().indexOf(now) + 1,
-                        plan.next().size()))
-                .orElseGet(() -> reader.say(nothingAhead ? "family.path.over" : "family.path.before"));
+    /** Where we are, in one line; a stage may lie behind that stands after the present one. */
+    private String place(int behind, int ahead) {
+        return plan.now().isPresent()
+                ? reader.say("family.path.stone", behind + 1, behind + 1 + ahead)
+                : reader.say(ahead == 0 ? "family.path.over" : "family.path.before");
     }
 
     /** Why the path ended, in words of its outcome, and that the talk goes on. */

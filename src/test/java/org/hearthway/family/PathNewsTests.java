@@ -151,6 +151,18 @@ class PathNewsTests {
     }
 
     @Test
+    void strikesNothingOfAPathThatIsNewAsAWholeUntilThePersonHasSeenIt() {
+        plans.begin(PHYSICIAN, child, "itb", LocalDate.of(2026, 3, 9), "another way");
+        decide(new Change.SetByHand("assessment", LocalDate.of(2026, 4, 20)));
+        assertThat(struck()).isEmpty();
+        clock.advance(Duration.ofDays(1));
+        lastSeen.open(reader());
+        clock.advance(Duration.ofDays(1));
+        decide(new Change.SetByHand("assessment", LocalDate.of(2026, 4, 27)));
+        assertThat(was("assessment")).contains("on Monday, April 20");
+    }
+
+    @Test
     void tellsWhatLeftThePathAndWhatIsNewOnIt() {
         decide(new Change.Skip("funding"));
         assertThat(source.of(reader()).gone(plan())).containsExactly("Who pays");
