@@ -59,7 +59,7 @@ record PathNews(Reader reader, Instant since, List<Plan> before) {
     Optional<String> was(Plan plan, Planned stage) {
         return before(plan)
                 .flatMap(old -> old.stage(stage.point()))
-                .map(old -> PathWords.when(reader, old, stage.state()))
+                .map(old -> PathWords.when(reader, old, PathWords.lies(reader, stage)))
                 .filter(words -> !words.equals(PathWords.when(reader, stage)));
     }
 

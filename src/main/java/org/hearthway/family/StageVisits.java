@@ -6,12 +6,12 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
-import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.VisitWindow;
 import org.hearthway.visit.Visit;
@@ -59,11 +59,13 @@ final class StageVisits {
     /** The list; empty when no visit of the stage lies ahead. */
     Optional<Component> list(Planned stage) {
         var rows = new ArrayList<HtmlContainer>();
+        var asked = new HashSet<String>();
         for (var window : stage.visits()) {
             var booked = of(coming, window);
             if (booked.isPresent()) {
+                asked.add(series(window));
                 rows.add(booked(booked.get(), fits(stage, window, booked.get())));
-            } else if (of(past, window).isEmpty() && !window.until().isBefore(reader.today())) {
+            } else if (isOpen(window) && asked.add(series(window))) {
                 kind(window).ifPresent(kind -> rows.add(open(window, kind)));
             }
         }
@@ -74,6 +76,15 @@ final class StageVisits {
         list.getElement().setAttribute("role", "list");
         rows.forEach(list::add);
         return Optional.of(Tags.div("hw-need", Bits.el("h4", "", reader.say("family.path.visits")), list));
+    }
+
+    private boolean isOpen(VisitWindow window) {
+        return of(past, window).isEmpty() && !window.until().isBefore(reader.today());
+    }
+
+    /** A visit that comes again is told once: the booked ones, or the next that has no day. */
+    private static String series(VisitWindow window) {
+        return String.join("/", List.of(window.purpose().split("/")).subList(0, 3));
     }
 
     /** The booked day of a stage that lasts a day, while it fits the plan. */
@@ -91,13 +102,10 @@ final class StageVisits {
     /** Whether the visit lies where the plan can have it: while no day stands, anywhere the stage can still be. */
     private static boolean fits(Planned stage, VisitWindow window, Visit visit) {
         var day = visit.start().toLocalDate();
-        var stands = stage.why().origin() != Origin.RULE;
-        var first = stands ? stage.start() : stage.earliest();
-        var last = stands ? Optional.of(stage.start()) : stage.latest();
-        return !day.isBefore(first.plusDays(ChronoUnit.DAYS.between(stage.start(), window.from())))
-                && last.map(latest -> latest.plusDays(ChronoUnit.DAYS.between(stage.start(), window.until())))
-                        .filter(day::isAfter)
-                        .isEmpty();
+        var before = ChronoUnit.DAYS.between(stage.start(), window.from());
+        var behind = ChronoUnit.DAYS.between(stage.start(), window.until());
+        return !day.isBefore(stage.possible().first().plusDays(before))
+                && !day.minusDays(behind).isAfter(stage.possible().last());
     }
 
     private static Optional<Visit> of(List<Visit> some, VisitWindow window) {

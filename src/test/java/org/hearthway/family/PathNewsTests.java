@@ -63,11 +63,11 @@ class PathNewsTests {
 
     @BeforeEach
     void aChildWithAnOperationDay() {
-        var path = plans.pathways().stream()
-                .filter(one -> one.id().equals("sdr"))
-                .findFirst()
-                .orElseThrow();
-        signOff.accept(People.with(Role.ADMINISTRATOR), List.of(new SignOff.Item("paths", path.id(), path.version())));
+        signOff.accept(
+                People.with(Role.ADMINISTRATOR),
+                plans.pathways().stream()
+                        .map(path -> new SignOff.Item("paths", path.id(), path.version()))
+                        .toList());
         child = Children.enter(register);
         parent = Children.caregiver(households, child, Reach.FULL);
         plans.begin(PHYSICIAN, child, "sdr", LocalDate.of(2025, 11, 10), "referred");
