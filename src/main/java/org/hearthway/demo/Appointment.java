@@ -81,7 +81,7 @@ class Appointment {
     }
 
     private Optional<Plan.VisitWindow> window(String purpose) {
-        return services.plans().plan(person.apply(COORDINATOR), child.get()).stream()
+        return services.plans().plans(person.apply(COORDINATOR), child.get()).stream()
                 .flatMap(standing -> standing.plan().stages().stream())
                 .flatMap(stage -> stage.visits().stream())
                 .filter(window -> window.purpose().equals(purpose))

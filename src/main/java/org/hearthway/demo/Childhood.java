@@ -54,7 +54,7 @@ class Childhood {
 
     void addTo(Acts acts) {
         acts.at(days.atWork(story.entered(), MORNING), this::enter);
-        story.way().ifPresent(way -> walk(way, acts));
+        story.ways().forEach(way -> walk(way, acts));
         story.fills().forEach(fill -> acts.at(days.atWork(fill.day(), OFFICE), () -> fill(fill)));
         story.implanted().ifPresent(pump -> new Implant(services, days, this::person, this::child, pump).addTo(acts));
         story.stimulated()
@@ -137,17 +137,24 @@ class Childhood {
         acts.at(
                 days.atWork(begun, OFFICE),
                 () -> services.plans()
-                        .begin(person(way.by()), child(), way.pathway(), days.open(way.begun()), way.reason()));
+                        .begin(
+                                person(way.by()),
+                                child(),
+                                way.pathway(),
+                                way.equals(story.ways().get(0)) ? Plans.Beginning.INSTEAD : Plans.Beginning.BESIDE,
+                                days.open(way.begun()),
+                                way.reason()));
         way.fixed()
                 .forEach(fixed -> acts.at(days.atWork(fixed.done(), OFFICE.plusMinutes(10)), () -> {
                     var seen = services.plans()
-                            .plan(person(way.by()), child())
-                            .orElseThrow()
+                            .plans(person(way.by()), child())
+                            .get(0)
                             .version();
                     services.plans()
                             .apply(
                                     person(way.by()),
                                     child(),
+                                    way.pathway(),
                                     new Plans.Change.Fix(fixed.stage(), days.open(fixed.day())),
                                     fixed.reason(),
                                     seen);

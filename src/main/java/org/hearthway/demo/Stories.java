@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.hearthway.child.Helpers.Kind;
 import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Households.Reach;
@@ -57,7 +58,10 @@ class Stories implements ContentKind {
                 file.integer("skin-tone", 1, 4),
                 file.integer("entered", -YEARS, -1),
                 each(file, "caregivers", Stories::cares),
-                file.maybeBlock("path").map(Stories::way),
+                Stream.of("path", "beside")
+                        .flatMap(key -> file.maybeBlock(key).stream())
+                        .map(Stories::way)
+                        .toList(),
                 each(file, "fills", Stories::filled),
                 file.maybeBlock("implanted").map(Stories::implanted),
                 file.maybeBlock("stimulator").map(Stories::stimulated),

@@ -33,7 +33,7 @@ record Story(
         int skinTone,
         int entered,
         List<Cares> caregivers,
-        Optional<Way> way,
+        List<Way> ways,
         List<Filled> fills,
         Optional<Implanted> implanted,
         Optional<Stimulated> stimulated,

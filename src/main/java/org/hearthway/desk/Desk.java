@@ -108,7 +108,7 @@ public class Desk {
             if (gone.contains(child.id())) {
                 continue;
             }
-            var plan = Optional.ofNullable(all.get(child.id()));
+            var onPaths = all.getOrDefault(child.id(), List.of());
             var refill = Optional.ofNullable(refills.get(child.id()));
             var asks = notActive.getOrDefault(child.id(), Status.ACTIVE).asksTheFamily();
             var due = asks
@@ -118,7 +118,7 @@ public class Desk {
                                             .map(this::fitting))
                             .toList()
                     : List.<Gaps.Check>of();
-            gaps.of(child.id(), plan, refill, due, ofChild(viewer, child.id(), booked))
+            gaps.of(child.id(), onPaths, refill, due, ofChild(viewer, child.id(), booked))
                     .forEach(open::add);
         }
         var whole = new Composer(now, content.soonDays(), content.outDays())

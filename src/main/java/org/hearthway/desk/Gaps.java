@@ -47,8 +47,8 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
     static final String REFILL = "refill";
 
     Stream<Gap> of(
-            ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Check> checks, List<Visit> visits) {
-        var asked = of(child, plan, refillBy, visits).toList();
+            ChildId child, List<Plan> plans, Optional<LocalDate> refillBy, List<Check> checks, List<Visit> visits) {
+        var asked = of(child, plans, refillBy, visits).toList();
         var due = checks.stream()
                 .filter(check -> check.keptFrom().isPresent()
                         || asked.stream().noneMatch(gap -> gap.wanted().kind().equals(check.kind())))
@@ -85,11 +85,11 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
                         && !visit.start().toLocalDate().isBefore(from));
     }
 
-    Stream<Gap> of(ChildId child, Optional<Plan> plan, Optional<LocalDate> refillBy, List<Visit> visits) {
+    Stream<Gap> of(ChildId child, List<Plan> plans, Optional<LocalDate> refillBy, List<Visit> visits) {
         var counting = visits.stream()
                 .filter(visit -> visit.state() == Visit.State.BOOKED || visit.state() == Visit.State.ATTENDED)
                 .toList();
-        var asked = plan.stream()
+        var asked = plans.stream()
                 .flatMap(p -> p.stages().stream())
                 .flatMap(stage -> stage.visits().stream()
                         .filter(window -> stage.state() != Plan.State.PAST

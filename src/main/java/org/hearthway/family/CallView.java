@@ -147,9 +147,9 @@ class CallView extends FamilyPage {
         var child = children.get(reader.viewer(), reader.id());
         var born = reader.words().dateWithYear(reader.language(), child.data().birthDate());
         say(steps, reader.say("family.call.say.name", child.fullName(), born));
-        plans.plan(reader)
+        plans.plans(reader).stream()
                 .map(plan -> reader.text(plan.template().name()))
-                .ifPresent(path -> say(steps, reader.say("family.call.say.path", path, clinic.name())));
+                .forEach(path -> say(steps, reader.say("family.call.say.path", path, clinic.name())));
         say(steps, reader.say("family.call.say.see"));
         say(steps, reader.say("family.call.say.else"));
         return Bits.el("section", "hw-sheet", Tags.h2("u-xl u-mb3", reader.say("family.call.say")), steps);

@@ -145,16 +145,13 @@ class DatesView extends FamilyPage {
 
     /** What the path asks for in the time ahead and nobody has booked, soonest first. */
     private List<Plan.VisitWindow> open(Reader reader, List<Visit> coming) {
-        var plan = plans.plan(reader);
-        if (plan.isEmpty()) {
-            return List.of();
-        }
         var past = visits.past(reader.viewer(), reader.id(), PAST_READ);
         var known = Stream.concat(coming.stream(), past.stream())
                 .flatMap(visit -> visit.purpose().stream())
                 .toList();
         var horizon = reader.today().plusDays(DAYS_AHEAD);
-        return plan.get().stages().stream()
+        return plans.plans(reader).stream()
+                .flatMap(plan -> plan.stages().stream())
                 .flatMap(stage -> stage.visits().stream())
                 .filter(window -> !known.contains(window.purpose()))
                 .filter(window -> !window.until().isBefore(reader.today()))

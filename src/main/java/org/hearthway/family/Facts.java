@@ -1,6 +1,10 @@
 package org.hearthway.family;
 
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
@@ -25,11 +29,13 @@ class Facts {
         this.pumps = pumps;
     }
 
-    com.vaadin.flow.component.Component pair(Reader reader) {
-        return Tags.div("hw-pair", next(reader), where(reader));
+    Div pair(Reader reader) {
+        var facts = Tags.div("hw-pair", next(reader));
+        where(reader).forEach(facts::add);
+        return facts;
     }
 
-    private com.vaadin.flow.component.Component next(Reader reader) {
+    private Anchor next(Reader reader) {
         var coming = visits.upcoming(reader.viewer(), reader.id());
         var refill = pumps.current(reader.viewer(), reader.id())
                 .map(fill -> fill.refillBy().day())
@@ -40,18 +46,25 @@ class Facts {
             return fact(
                     reader,
                     "dates",
+                    reader.say("family.fact.dates"),
                     Icon.REFILL,
                     reader.say("family.next.refill", refill.get()),
                     reader.say("family.next.refill.then"));
         }
         if (coming.isEmpty()) {
             return fact(
-                    reader, "dates", Icon.DATES, reader.say("family.next.none"), reader.say("family.next.none.then"));
+                    reader,
+                    "dates",
+                    reader.say("family.fact.dates"),
+                    Icon.DATES,
+                    reader.say("family.next.none"),
+                    reader.say("family.next.none.then"));
         }
         var visit = coming.get(0);
         return fact(
                 reader,
                 "dates",
+                reader.say("family.fact.dates"),
                 Icon.DATES,
                 reader.large(reader.date(visit.start().toLocalDate())),
                 reader.say("family.next.at", visit.start().toLocalTime(), answer(reader, visit)));
@@ -61,43 +74,53 @@ class Facts {
         return reader.say("family.next." + visit.answer());
     }
 
-    private com.vaadin.flow.component.Component where(Reader reader) {
-        var plan = plans.plan(reader);
-        return plan.flatMap(Plan::now)
-                .map(now -> now(reader, now))
-                .orElseGet(() -> plan.flatMap(p -> p.stages().stream()
-                                .filter(stage -> stage.state() == Plan.State.TO_COME)
-                                .findFirst())
-                        .map(first -> fact(
-                                reader,
-                                "path",
-                                Icon.PATH,
-                                reader.text(first.stage().name()),
-                                reader.say("family.where.from", first.start())))
-                        .orElseGet(() -> fact(
-                                reader,
-                                "path",
-                                Icon.PATH,
-                                reader.say("family.where.none"),
-                                reader.say("family.where.none.then"))));
+    /** The present stage of each path that goes on; each under the path's name where there are several. */
+    private List<Anchor> where(Reader reader) {
+        var all = plans.plans(reader).stream()
+                .filter(plan -> stands(plan).isPresent())
+                .toList();
+        if (all.isEmpty()) {
+            return List.of(fact(
+                    reader,
+                    "path",
+                    reader.say("family.fact.path"),
+                    Icon.PATH,
+                    reader.say("family.where.none"),
+                    reader.say("family.where.none.then")));
+        }
+        return all.stream()
+                .map(plan -> where(
+                        reader,
+                        all.size() > 1 ? reader.text(plan.template().name()) : reader.say("family.fact.path"),
+                        stands(plan).orElseThrow()))
+                .toList();
     }
 
-    private static com.vaadin.flow.component.Component now(Reader reader, Plan.Planned now) {
-        var name = reader.text(now.stage().name());
-        if (PathWords.isWithoutEnd(now)) {
-            var since = reader.say("family.where.since", PathWords.date(reader, now.start()));
-            return fact(reader, "path", Icon.PATH, name, since);
-        }
-        if (ChronoUnit.DAYS.between(now.start(), now.end()) < A_STAGE_OF_WEEKS) {
-            return fact(reader, "path", Icon.PATH, name, PathWords.until(reader, now));
-        }
-        return fact(reader, "path", Icon.PATH, PathWords.week(reader, now), name);
+    /** The present stage, or the first to come. */
+    private static Optional<Plan.Planned> stands(Plan plan) {
+        return plan.now()
+                .or(() -> plan.stages().stream()
+                        .filter(stage -> stage.state() == Plan.State.TO_COME)
+                        .findFirst());
     }
 
-    private static com.vaadin.flow.component.Component fact(
-            Reader reader, String place, Icon icon, String large, String small) {
+    private static Anchor where(Reader reader, String label, Plan.Planned stage) {
+        var name = reader.text(stage.stage().name());
+        if (stage.state() == Plan.State.TO_COME) {
+            return fact(reader, "path", label, Icon.PATH, name, reader.say("family.where.from", stage.start()));
+        }
+        if (PathWords.isWithoutEnd(stage)) {
+            var since = reader.say("family.where.since", PathWords.date(reader, stage.start()));
+            return fact(reader, "path", label, Icon.PATH, name, since);
+        }
+        return ChronoUnit.DAYS.between(stage.start(), stage.end()) < A_STAGE_OF_WEEKS
+                ? fact(reader, "path", label, Icon.PATH, name, PathWords.until(reader, stage))
+                : fact(reader, "path", label, Icon.PATH, PathWords.week(reader, stage), name);
+    }
+
+    private static Anchor fact(Reader reader, String place, String label, Icon icon, String large, String small) {
         var key = Tags.span("k", icon.draw("sm"));
-        key.add(Tags.span("", reader.say("family.fact." + place)));
+        key.add(Tags.span("", label));
         return Tags.link("hw-fact", reader.address(place), key, Tags.span("v", large), Tags.p("d", small));
     }
 }

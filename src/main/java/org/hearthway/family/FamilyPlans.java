@@ -3,7 +3,7 @@ package org.hearthway.family;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
@@ -21,14 +21,9 @@ class FamilyPlans {
         this.signOff = signOff;
     }
 
-    /** The plan; empty while there is none, or none whose words were accepted. */
-    Optional<Plan> plan(Reader reader) {
-        return any(reader).filter(this::isShown);
-    }
-
-    /** The plans whose words were accepted. */
+    /** The plans whose words were accepted, those that are over last. */
     List<Plan> plans(Reader reader) {
-        return plan(reader).stream().toList();
+        return all(reader).filter(this::isShown).toList();
     }
 
     /** The plans as they would be today had nothing been decided after a moment. */
@@ -40,11 +35,11 @@ class FamilyPlans {
 
     /** Whether there is a plan whose words nobody has accepted yet. */
     boolean isHeldBack(Reader reader) {
-        return any(reader).filter(plan -> !isShown(plan)).isPresent();
+        return all(reader).anyMatch(plan -> !isShown(plan));
     }
 
-    private Optional<Plan> any(Reader reader) {
-        return plans.plan(reader.viewer(), reader.id()).map(Plans.ChildPlan::plan);
+    private Stream<Plan> all(Reader reader) {
+        return plans.plans(reader.viewer(), reader.id()).stream().map(Plans.ChildPlan::plan);
     }
 
     private boolean isShown(Plan plan) {
@@ -54,7 +49,11 @@ class FamilyPlans {
 
     /** The rules of care that hold on a day, in words that were accepted. */
     List<Plan.Care> precautions(Reader reader, LocalDate day) {
-        return plan(reader).isEmpty() ? List.of() : plans.precautions(reader.viewer(), reader.id(), day);
+        return plans(reader).stream()
+                .flatMap(plan -> plan.stages().stream())
+                .flatMap(stage -> stage.precautions().stream())
+                .filter(care -> care.holdsOn(day))
+                .toList();
     }
 
     /** Why a stage begins when it does; which rules of the team clash is for the team alone. */

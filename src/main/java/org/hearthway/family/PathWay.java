@@ -10,6 +10,7 @@ import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Template;
 
 /** One path as one straight column: behind us folded, now lit with what to do, next with what to get ready, then dates. */
 class PathWay extends Section {
@@ -86,7 +87,10 @@ class PathWay extends Section {
 
     /** Why the path ended, in words of its outcome, and that the talk goes on. */
     private Component over(Plan.Over over) {
-        var says = over.outcome().tells().map(reader::text).orElse("");
+        var says = over.outcome()
+                .flatMap(Template.Outcome::tells)
+                .map(reader::text)
+                .orElse("");
         return Bits.strip(
                 "quiet",
                 Icon.INFO,

@@ -9,15 +9,26 @@ import org.hearthway.base.AccountId;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
+import org.hearthway.path.engine.Clash;
+import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.network.Span;
 
-/** A child's plan on its pathway. */
+/** A child's plans on its pathways: it may be on several at once, such as a pump and a block of therapy. */
 public interface Plans {
 
-    /** A plan and the version of what was decided for it. */
-    record ChildPlan(Plan plan, long version) {}
+    /** A plan, what was said for it, and the version of all that was decided for the child. */
+    record ChildPlan(Plan plan, Course course, long version) {}
+
+    /** How a path begins where a child is on one already. */
+    enum Beginning {
+        /** In the place of every other. */
+        INSTEAD,
+        /** Beside the others. */
+        BESIDE
+    }
 
     /** What a person wants to change: a stage's first day. */
     sealed interface Change {
@@ -53,13 +64,22 @@ public interface Plans {
     record Move(String stage, Bilingual name, LocalDate from, LocalDate to) {}
 
     /**
-     * What a change does to a plan.
+     * What a decision does to a child's plans.
      *
      * @param moves stages whose first day moves
-     * @param coming stages that come on the plan
-     * @param leaving stages that leave it
+     * @param coming stages that come on a plan, or paths that come whole
+     * @param leaving stages that leave a plan, or paths that leave whole
+     * @param late stages that would lie outside of what their rules allow
+     * @param noDay stages that no day would be left for
+     * @param visits booked visits that would no longer lie where the plan asks for them
      */
-    record Effect(List<Move> moves, List<Bilingual> coming, List<Bilingual> leaving) {}
+    record Effect(
+            List<Move> moves,
+            List<Bilingual> coming,
+            List<Bilingual> leaving,
+            List<Bilingual> late,
+            List<Bilingual> noDay,
+            List<VisitsForPlans.Booked> visits) {}
 
     /** What a change would do; nothing is saved. */
     record Preview(Plan before, Plan after, Effect effect, boolean outsideTheRule, long version) {}
@@ -67,6 +87,9 @@ public interface Plans {
     /** What a decision was about. */
     enum Kind {
         BEGUN,
+        BESIDE,
+        CLOSED,
+        AWAY,
         FIXED,
         SET_BY_HAND,
         BACK_TO_RULE,
@@ -82,8 +105,10 @@ public interface Plans {
      * One decision about a child's path, as it was taken. None is altered; a later one supersedes it.
      *
      * @param version counted up per child, from 1
-     * @param name the path begun or the stage dated
+     * @param name the path begun or ended, or the stage dated
+     * @param path which path it belongs to; empty when it holds for all of them
      * @param day the day given, if one was
+     * @param last the last of the days given, if there were several
      * @param outcome how a stage ended, if it did
      * @param undone whether it counts no more, because it was taken back
      */
@@ -91,7 +116,9 @@ public interface Plans {
             long version,
             Kind kind,
             Bilingual name,
+            Optional<Bilingual> path,
             Optional<LocalDate> day,
+            Optional<LocalDate> last,
             Optional<Bilingual> outcome,
             boolean undone,
             String reason,
@@ -101,8 +128,8 @@ public interface Plans {
     /** The pathways that a child can begin. */
     List<Template> pathways();
 
-    /** The child's plan as of today; empty while no path was begun. */
-    Optional<ChildPlan> plan(Viewer viewer, ChildId child);
+    /** The child's plans as of today: first those that go on, each in the order they were begun. */
+    List<ChildPlan> plans(Viewer viewer, ChildId child);
 
     /**
      * The plans as of today as they would be had nothing been decided after a moment, to tell what changed since: what
@@ -110,29 +137,64 @@ public interface Plans {
      */
     List<Plan> asDecidedBy(Viewer viewer, ChildId child, Instant moment);
 
-    /** The plan of every child on a path, as of today; for staff and the machine. */
-    Map<ChildId, Plan> all(Viewer viewer);
+    /** The plans of every child on a path, as of today, in the same order; for staff and the machine. */
+    Map<ChildId, List<Plan>> all(Viewer viewer);
 
     /** Everything that was decided for a child's path, newest first; for staff. */
     List<Decision> decisions(Viewer viewer, ChildId child);
 
     /**
-     * Begins a path on a day, at most 20 years back and 2 years ahead; a child is on one path at a time, the former
-     * plan stays readable in the trail.
+     * Begins a path on a day, at most 20 years back and 2 years ahead. A child is on a path once: begun again, it is
+     * begun anew. A plan whose place is taken stays readable in the trail.
      *
      * @param reason kept with it, 3 to 500 characters
      * @throws org.hearthway.base.Invalid naming field and bound
      */
-    void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason);
+    void begin(Viewer viewer, ChildId child, String pathway, Beginning how, LocalDate day, String reason);
 
     /**
-     * Begins a path that the team and the family chose: at the stage where it begins for a child whose tests were done,
-     * or at the first when the path names none; otherwise as {@link #begin}.
+     * Begins a path that the team and the family chose, in the place of every other: at the stage where it begins for a
+     * child whose tests were done, or at the first when the path names none; otherwise as {@link #begin}.
      */
     void beginChosen(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason);
 
-    /** What the child's path is usually chosen for, held against this child; empty while no path was begun. */
-    List<Remark> advice(Viewer viewer, ChildId child);
+    /**
+     * What ending a path would do; nothing is saved.
+     *
+     * @throws org.hearthway.base.Invalid when the child is not on it, or the day lies before its first or ahead
+     */
+    Effect effectOfClosing(Viewer viewer, ChildId child, String pathway, LocalDate day);
+
+    /**
+     * Ends a path: what would have begun after the day is not on it any more; rules of care that hold go on.
+     *
+     * @param reason kept with it, 3 to 500 characters
+     * @param seen the version of the plan that the person saw
+     * @throws org.hearthway.base.Invalid naming field and bound
+     * @throws org.hearthway.base.Overtaken when somebody else changed the plan in between
+     */
+    void close(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason, long seen);
+
+    /**
+     * What it would do if the family could not come on some days; nothing is saved.
+     *
+     * @throws org.hearthway.base.Invalid when they are over, too many or too far ahead
+     */
+    Effect effectOfAway(Viewer viewer, ChildId child, Span days);
+
+    /**
+     * Keeps days on which the family cannot come: no stage for which the clinic is needed begins then, on any path.
+     *
+     * @param days at most 366 of them, the last at most 2 years ahead
+     * @param reason kept with it, 3 to 500 characters
+     * @param seen the version of the plan that the person saw
+     * @throws org.hearthway.base.Invalid naming field and bound
+     * @throws org.hearthway.base.Overtaken when somebody else changed the plan in between
+     */
+    void away(Viewer viewer, ChildId child, Span days, String reason, long seen);
+
+    /** What one of the child's paths is usually chosen for, held against this child; empty when it is not on it. */
+    List<Remark> advice(Viewer viewer, ChildId child, String pathway);
 
     /**
      * The same for a path that the child would begin on a day; nothing is saved.
@@ -142,12 +204,12 @@ public interface Plans {
     List<Remark> adviceIfBegun(Viewer viewer, ChildId child, String pathway, LocalDate day);
 
     /**
-     * What would move if the change were made.
+     * What would move if the change were made to one of the child's paths.
      *
      * @throws org.hearthway.base.Invalid when the day lies out of bounds or would put a stage before the one in front
      *     of it
      */
-    Preview preview(Viewer viewer, ChildId child, Change change);
+    Preview preview(Viewer viewer, ChildId child, String pathway, Change change);
 
     /**
      * Makes the change.
@@ -157,7 +219,7 @@ public interface Plans {
      * @throws org.hearthway.base.Invalid naming field and bound
      * @throws org.hearthway.base.Overtaken when somebody else changed the plan in between
      */
-    void apply(Viewer viewer, ChildId child, Change change, String reason, long seen);
+    void apply(Viewer viewer, ChildId child, String pathway, Change change, String reason, long seen);
 
     /**
      * What taking a decision back would do; nothing is saved.
@@ -178,9 +240,12 @@ public interface Plans {
      */
     void undo(Viewer viewer, ChildId child, long version, String reason, long seen);
 
-    /** The rules of care that hold for a child on a day. */
+    /** The rules of care that hold for a child on a day, of all its paths. */
     List<Plan.Care> precautions(Viewer viewer, ChildId child, LocalDate day);
 
     /** Why a stage of a plan begins when it does, or why it gets no day, in both languages. */
     Bilingual why(Plan plan, Plan.Planned stage);
+
+    /** A way out of a clash, as something to do, in both languages. */
+    Bilingual way(Plan plan, Clash.Way way);
 }

@@ -44,8 +44,7 @@ class DemoClinicTests {
             SoftAssertions.assertSoftly(softly -> children.forEach(child -> {
                 var visits = visits(clinic.part(Visits.class), child);
                 worksOnWeekdays(softly, clinic, child);
-                var plan = plans.get(child.id());
-                if (plan != null) {
+                for (var plan : plans.getOrDefault(child.id(), List.of())) {
                     keepsItsWindows(softly, child, plan, visits, today);
                     missesNothing(softly, child, plan, visits, today);
                     exercisesOnlyAtHome(softly, clinic, child, plan);

@@ -25,7 +25,7 @@ class GapsTests {
 
     private static List<Gap> refill(Visit... visits) {
         return new Gaps(TODAY, 60, "refill", 7)
-                .of(CHILD, Optional.empty(), Optional.of(BY), List.of(visits))
+                .of(CHILD, List.of(), Optional.of(BY), List.of(visits))
                 .toList();
     }
 
@@ -68,20 +68,20 @@ class GapsTests {
     @Test
     void aRefillFarAheadIsNotShownYet() {
         var gaps = new Gaps(TODAY, 60, "refill", 7);
-        assertThat(gaps.of(CHILD, Optional.empty(), Optional.of(TODAY.plusDays(67)), List.of()))
+        assertThat(gaps.of(CHILD, List.of(), Optional.of(TODAY.plusDays(67)), List.of()))
                 .hasSize(1);
-        assertThat(gaps.of(CHILD, Optional.empty(), Optional.of(TODAY.plusDays(68)), List.of()))
+        assertThat(gaps.of(CHILD, List.of(), Optional.of(TODAY.plusDays(68)), List.of()))
                 .isEmpty();
     }
 
     private static List<Gap> due(LocalDate by, Visit... visits) {
-        return due(Optional.empty(), by, visits);
+        return due(List.of(), by, visits);
     }
 
-    private static List<Gap> due(Optional<Plan> plan, LocalDate by, Visit... visits) {
+    private static List<Gap> due(List<Plan> plans, LocalDate by, Visit... visits) {
         var check = new Gaps.Check("check/HIPS", "check", by, 28);
         return new Gaps(TODAY, 60, "refill", 7)
-                .of(CHILD, plan, Optional.empty(), List.of(check), List.of(visits))
+                .of(CHILD, plans, Optional.empty(), List.of(check), List.of(visits))
                 .toList();
     }
 
@@ -115,7 +115,7 @@ class GapsTests {
         return new Gaps(TODAY, 60, "refill", 7)
                 .of(
                         CHILD,
-                        Optional.of(plan(Plan.State.NOW, window("a", 40, 50))),
+                        List.of(plan(Plan.State.NOW, window("a", 40, 50))),
                         Optional.empty(),
                         List.of(check),
                         List.of(visits))
@@ -143,7 +143,7 @@ class GapsTests {
 
     @Test
     void oneVisitIsNotAskedForTwice() {
-        assertThat(due(Optional.of(plan(Plan.State.NOW, window("a", 5, 9))), TODAY.plusDays(6)))
+        assertThat(due(List.of(plan(Plan.State.NOW, window("a", 5, 9))), TODAY.plusDays(6)))
                 .singleElement()
                 .satisfies(gap -> assertThat(gap.wanted().purpose()).isEqualTo("path/stage/a"));
     }
@@ -167,7 +167,7 @@ class GapsTests {
 
     private static List<Gap> asked(Plan plan, Visit... visits) {
         return new Gaps(TODAY, 60, "refill", 7)
-                .of(CHILD, Optional.of(plan), Optional.empty(), List.of(visits))
+                .of(CHILD, List.of(plan), Optional.empty(), List.of(visits))
                 .toList();
     }
 

@@ -70,7 +70,7 @@ class PathNewsTests {
                         .toList());
         child = Children.enter(register);
         parent = Children.caregiver(households, child, Reach.FULL);
-        plans.begin(PHYSICIAN, child, "sdr", LocalDate.of(2025, 11, 10), "referred");
+        plans.begin(PHYSICIAN, child, "sdr", Plans.Beginning.INSTEAD, LocalDate.of(2025, 11, 10), "referred");
         decide(new Change.Fix("operation", LocalDate.of(2026, 4, 14)));
         lastSeen.open(reader());
         clock.advance(Duration.ofDays(8));
@@ -80,9 +80,10 @@ class PathNewsTests {
         plans.apply(
                 PHYSICIAN,
                 child,
+                "sdr",
                 change,
                 "as agreed",
-                plans.plan(PHYSICIAN, child).orElseThrow().version());
+                plans.plans(PHYSICIAN, child).get(0).version());
     }
 
     private Reader reader() {

@@ -260,7 +260,7 @@ class HostileTextTests {
                         "reason of a path",
                         "reason",
                         500,
-                        (c, text) -> plans.begin(PHYSICIAN, c, "itb", TODAY, text),
+                        (c, text) -> plans.begin(PHYSICIAN, c, "itb", Plans.Beginning.INSTEAD, TODAY, text),
                         c -> plans.decisions(PHYSICIAN, c).get(0).reason()),
                 new Sink(
                         "note on a fill",

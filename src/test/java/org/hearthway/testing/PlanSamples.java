@@ -62,7 +62,9 @@ public final class PlanSamples {
                 start,
                 Optional.empty(),
                 false,
+                false,
                 AT_ONCE,
+                false,
                 Optional.empty());
         var planned = new Plan.Planned(
                 stage,

@@ -41,8 +41,9 @@ class VisitsOfPathsTests {
     @BeforeEach
     void aChildOnAPathWithTwoVisits() {
         child = Children.enter(register);
-        plans.begin(SURGEON, child, "itb", TODAY.minusMonths(3), "referred");
-        var talk = plans.plan(SURGEON, child)
+        plans.begin(SURGEON, child, "itb", Plans.Beginning.INSTEAD, TODAY.minusMonths(3), "referred");
+        var talk = plans.plans(SURGEON, child).stream()
+                .findFirst()
                 .orElseThrow()
                 .plan()
                 .stage("team-meeting")
@@ -65,12 +66,13 @@ class VisitsOfPathsTests {
     }
 
     private void end() {
-        var version = plans.plan(SURGEON, child).orElseThrow().version();
-        plans.apply(SURGEON, child, new Plans.Change.End("test-dose", "no-response", TODAY), "no response", version);
+        var version = plans.plans(SURGEON, child).get(0).version();
+        plans.apply(
+                SURGEON, child, "itb", new Plans.Change.End("test-dose", "no-response", TODAY), "no response", version);
     }
 
     private void takeBack() {
-        var version = plans.plan(SURGEON, child).orElseThrow().version();
+        var version = plans.plans(SURGEON, child).get(0).version();
         plans.undo(SURGEON, child, 2, "entered for another child", version);
     }
 

@@ -178,9 +178,9 @@ class ChildrenView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     }
 
     private NativeTableRow row(
-            Child child, Map<ChildId, Plan> all, Map<ChildId, Visit> next, Map<ChildId, Long> waiting) {
+            Child child, Map<ChildId, List<Plan>> all, Map<ChildId, Visit> next, Map<ChildId, Long> waiting) {
         var row = Keys.row(new NativeTableRow(), child.id().toString());
-        var plan = Optional.ofNullable(all.get(child.id()));
+        var plans = all.getOrDefault(child.id(), List.of());
         var open = gate.allows(viewer, Action.SEE_FOLDER, child.id());
         var name = open
                 ? Keys.press(Tags.link("kidn", "staff/child/" + child.id(), child.fullName()), "enter")
@@ -188,9 +188,8 @@ class ChildrenView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         var age = say("caseload.children.age", child.ageOn(today()));
         var level = child.gmfcs().map(l -> " · " + say("caseload.gmfcs", l)).orElse("");
         row.add(cell("kid", name, Tags.div("hw-sub", Tags.span("", age + level))));
-        row.add(text("path", plan.map(p -> childWords.path(language, p)).orElse(say("caseload.child.no-path"))));
-        row.add(text(
-                "stage", plan.map(p -> childWords.stage(language, p, today())).orElse("")));
+        row.add(text("path", childWords.paths(language, plans)));
+        row.add(text("stage", childWords.stages(language, plans, today())));
         row.add(next(Optional.ofNullable(next.get(child.id()))));
         row.add(text("log", open ? lastLog(child.id()) : ""));
         var count = waiting.getOrDefault(child.id(), 0L);

@@ -18,7 +18,6 @@ import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.hearthway.access.SignedIn;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.Action;
@@ -175,7 +174,9 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
 
     private void drawHead(Child child) {
         var today = LocalDate.ofInstant(clock.instant(), settings.zone());
-        var plan = plans.plan(viewer, child.id()).map(Plans.ChildPlan::plan);
+        var onPaths = plans.plans(viewer, child.id()).stream()
+                .map(Plans.ChildPlan::plan)
+                .toList();
         head.removeAll();
         var initial =
                 Tags.span("hw-initial", child.name().substring(0, child.name().offsetByCodePoints(0, 1)));
@@ -184,7 +185,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
                 initial,
                 Tags.h1(child.fullName()),
                 Tags.span("hw-label line", say("caseload.children.age", child.ageOn(today))),
-                facts(child, plan, today),
+                facts(child, onPaths, today),
                 emergency(child.id()),
                 new StatusSheet(status, viewer, child.id(), child.name(), () -> drawHead(child)));
     }
@@ -202,12 +203,13 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
         return button;
     }
 
-    private Component facts(Child child, Optional<Plan> plan, LocalDate today) {
+    private Component facts(Child child, List<Plan> onPaths, LocalDate today) {
         var facts = Tags.div("facts");
-        facts.add(fact(
-                "caseload.folder.path",
-                plan.map(p -> childWords.path(language, p)).orElse(say("caseload.child.no-path"))));
-        plan.ifPresent(p -> facts.add(fact("caseload.folder.stage", childWords.stage(language, p, today))));
+        facts.add(fact("caseload.folder.path", childWords.paths(language, onPaths)));
+        var stages = childWords.stages(language, onPaths, today);
+        if (!stages.isEmpty()) {
+            facts.add(fact("caseload.folder.stage", stages));
+        }
         var next = visits.upcoming(viewer, child.id()).stream().findFirst();
         facts.add(fact("caseload.folder.next", next.map(this::date).orElse(say("caseload.children.no-date"))));
         facts.add(fact(
@@ -231,7 +233,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
 
     private void drawTabs(ChildId child, List<String> address) {
         var here = address.get(address.size() - 1);
-        var pump = plans.plan(viewer, child).isPresent()
+        var pump = !plans.plans(viewer, child).isEmpty()
                 && signs.topics(viewer, child).contains(Sign.Topic.PUMP);
         tabs.removeAll();
         var talk = gate.allows(viewer, Action.SEE_CHOOSING, child);

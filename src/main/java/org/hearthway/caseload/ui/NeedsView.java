@@ -266,12 +266,11 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
         return rows;
     }
 
-    private Optional<NeedRow.Kid> kid(Map<ChildId, Child> kids, ChildId id, Map<ChildId, Plan> all) {
+    private Optional<NeedRow.Kid> kid(Map<ChildId, Child> kids, ChildId id, Map<ChildId, List<Plan>> all) {
         return Optional.ofNullable(kids.get(id)).map(child -> {
             var age = String.valueOf(child.ageOn(today()));
-            var about = Optional.ofNullable(all.get(id))
-                    .map(plan -> age + " · " + childWords.stage(language, plan, today()))
-                    .orElse(age);
+            var stages = childWords.stages(language, all.getOrDefault(id, List.of()), today());
+            var about = stages.isEmpty() ? age : age + " · " + stages;
             return new NeedRow.Kid(child.fullName(), about);
         });
     }

@@ -214,9 +214,8 @@ class RecordedTalks implements Choosing {
     }
 
     private boolean isOn(Viewer viewer, ChildId child, String path) {
-        return plans.plan(viewer, child)
-                .filter(plan -> plan.plan().template().id().equals(path))
-                .isPresent();
+        return plans.plans(viewer, child).stream()
+                .anyMatch(plan -> plan.plan().template().id().equals(path));
     }
 
     @Override

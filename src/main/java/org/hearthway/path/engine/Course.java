@@ -19,6 +19,7 @@ import org.hearthway.path.engine.network.Span;
  * @param skipped stages that somebody took from it
  * @param gaps rules of this child's own, in the place of the path's
  * @param away days on which the family cannot come
+ * @param closed the day on which the team ended the path, if it did
  */
 public record Course(
         LocalDate begun,
@@ -27,7 +28,8 @@ public record Course(
         Set<String> added,
         Set<String> skipped,
         Map<RuleAt, Template.After> gaps,
-        List<Span> away) {
+        List<Span> away,
+        Optional<LocalDate> closed) {
 
     public Course {
         given = Map.copyOf(given);
@@ -40,32 +42,37 @@ public record Course(
 
     /** A path that begins on a day, and nothing more was said. */
     public static Course begun(LocalDate day) {
-        return new Course(day, Map.of(), Map.of(), Set.of(), Set.of(), Map.of(), List.of());
+        return new Course(day, Map.of(), Map.of(), Set.of(), Set.of(), Map.of(), List.of(), Optional.empty());
     }
 
     /** The same with other dates given. */
     public Course withGiven(Map<String, Given> dates) {
-        return new Course(begun, dates, ended, added, skipped, gaps, away);
+        return new Course(begun, dates, ended, added, skipped, gaps, away, closed);
     }
 
     /** The same with stages ended otherwise. */
     public Course withEnded(Map<String, Ended> ends) {
-        return new Course(begun, given, ends, added, skipped, gaps, away);
+        return new Course(begun, given, ends, added, skipped, gaps, away, closed);
     }
 
     /** The same with other stages put on the plan and taken from it. */
     public Course withStages(Set<String> on, Set<String> off) {
-        return new Course(begun, given, ended, on, off, gaps, away);
+        return new Course(begun, given, ended, on, off, gaps, away, closed);
     }
 
     /** The same with other rules of the child's own. */
     public Course withGaps(Map<RuleAt, Template.After> rules) {
-        return new Course(begun, given, ended, added, skipped, rules, away);
+        return new Course(begun, given, ended, added, skipped, rules, away, closed);
     }
 
     /** The same with other days on which the family cannot come. */
     public Course withAway(List<Span> days) {
-        return new Course(begun, given, ended, added, skipped, gaps, days);
+        return new Course(begun, given, ended, added, skipped, gaps, days, closed);
+    }
+
+    /** The same, ended by the team on a day. */
+    public Course closedOn(LocalDate day) {
+        return new Course(begun, given, ended, added, skipped, gaps, away, Optional.of(day));
     }
 
     /** The date a person gave to a stage, if any. */
@@ -86,6 +93,13 @@ public record Course(
                     new RuleAt(stage.id(), at), stage.timing().begins().get(at)));
         }
         return rules;
+    }
+
+    /** Whether a rule of a stage is the child's own. */
+    boolean isOwn(Template.Stage stage, Template.After rule) {
+        return gaps.entrySet().stream()
+                .anyMatch(own -> own.getKey().stage().equals(stage.id())
+                        && own.getValue().equals(rule));
     }
 
     /** A rule's place: the stage, and which of its rules, from 0. */

@@ -1,23 +1,36 @@
 package org.hearthway.path.engine;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.network.Days;
+import org.hearthway.path.engine.network.Span;
 
-/** The days on which a stage may begin, its rules about gaps aside. */
-record OpenDays(Days days) {
+/**
+ * The days on which a stage may begin, its rules about gaps aside.
+ *
+ * @param days on which the clinic is open, where the stage needs it
+ * @param away on which the family cannot come, where the stage needs it
+ */
+record OpenDays(Days days, List<Span> away) {
 
     /** How far from the day wanted one is looked for. */
     private static final int MOST_DAYS = 366;
 
-    static OpenDays of(Stage stage, Calendar calendar) {
-        return new OpenDays(stage.timing().onOpenDays() ? calendar.clinic() : Days.ALL);
+    static OpenDays of(Stage stage, Calendar calendar, Course course) {
+        return stage.timing().onOpenDays()
+                ? new OpenDays(calendar.clinic(), course.away())
+                : new OpenDays(Days.ALL, List.of());
     }
 
     boolean allow(LocalDate day) {
-        return days.allow(day);
+        return days.allow(day) && !isAway(day);
+    }
+
+    boolean isAway(LocalDate day) {
+        return away.stream().anyMatch(span -> span.holds(day));
     }
 
     /** The allowed day nearest to the one wanted, of two the later, between a first and a last. */

@@ -62,7 +62,7 @@ final class PathNetwork {
     }
 
     private boolean isHere(LocalDate day) {
-        return course.away().stream().noneMatch(span -> !day.isBefore(span.first()) && !day.isAfter(span.last()));
+        return course.away().stream().noneMatch(span -> span.holds(day));
     }
 
     Network network() {

@@ -84,8 +84,8 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         RULE
     }
 
-    /** A path that ended: with which stage, by which outcome, on which day. */
-    public record Over(Template.Stage stage, Template.Outcome outcome, LocalDate day) {}
+    /** A path that ended: on which day, and by which outcome of a stage unless the team ended it. */
+    public record Over(LocalDate day, Optional<Template.Outcome> outcome) {}
 
     /**
      * One stage with its dates.
@@ -135,9 +135,11 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
      * @param from the stage counted from, if any
      * @param base the date counted from, if any
      * @param rule the date the rule alone would give
-     * @param shiftedFrom the day the rule fell on, when the clinic is closed on it and the date moved to an open day
+     * @param shiftedFrom the day the rule fell on, when it cannot be and the date moved to one that can
+     * @param away whether it cannot be that day because the family cannot come; otherwise the clinic is closed
      * @param outside true when the date lies outside what the rule allows: given by a person, or no day was left
      * @param counted the rule that gave the day aimed at
+     * @param own whether that rule is this child's own, in the place of the path's
      * @param pushed the rule that kept the stage from that day, if one did
      */
     public record Why(
@@ -146,8 +148,10 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
             Optional<LocalDate> base,
             LocalDate rule,
             Optional<LocalDate> shiftedFrom,
+            boolean away,
             boolean outside,
             Template.After counted,
+            boolean own,
             Optional<Cause> pushed) {}
 
     /**

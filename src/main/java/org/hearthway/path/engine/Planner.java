@@ -75,7 +75,16 @@ public final class Planner {
             all.add(planned(stage, visits));
             all.addAll(rounds.of(stage, path.counted(stage)));
         }
-        return new Plan(template, today, withStates(all), presence.over());
+        return new Plan(template, today, withStates(untilClosed(all)), presence.over());
+    }
+
+    /** Where the team ended the path, what would have begun later is not on it. */
+    private List<Planned> untilClosed(List<Planned> all) {
+        return course.closed()
+                .map(day -> all.stream()
+                        .filter(stage -> !stage.start().isAfter(day))
+                        .toList())
+                .orElse(all);
     }
 
     private LocalDate start(Stage stage) {
@@ -172,23 +181,22 @@ public final class Planner {
         var given = course.given(stage);
         var rule = given.isPresent() ? byRuleAlone(stage, window) : placed.day();
         var wanted = window.wanted();
+        var open = OpenDays.of(stage, calendar, course);
         return new Why(
                 given.map(Course.Given::origin).orElse(Origin.RULE),
                 counted.from(),
                 Optional.of(window.base()),
                 rule,
-                given.isEmpty()
-                                && !rule.equals(wanted)
-                                && !OpenDays.of(stage, calendar).allow(wanted)
-                        ? Optional.of(wanted)
-                        : Optional.empty(),
+                given.isEmpty() && !rule.equals(wanted) && !open.allow(wanted) ? Optional.of(wanted) : Optional.empty(),
+                open.isAway(wanted),
                 outside,
                 counted.rule(),
+                course.isOwn(stage, counted.rule()),
                 given.isPresent() ? Optional.empty() : placed.pushed().flatMap(path::cause));
     }
 
     private LocalDate byRuleAlone(Stage stage, Window window) {
-        return OpenDays.of(stage, calendar)
+        return OpenDays.of(stage, calendar, course)
                 .nearest(window.first(), window.wanted(), window.last())
                 .orElse(window.wanted());
     }

@@ -31,13 +31,13 @@ record Presence(List<Stage> stages, Optional<Plan.Over> over) {
                 skipped.addAll(way.skips());
             });
             var over = course.ended(stage)
-                    .flatMap(ended ->
-                            outcome.filter(Outcome::endsPath).map(way -> new Plan.Over(stage, way, ended.day())));
+                    .flatMap(
+                            ended -> outcome.filter(Outcome::endsPath).map(way -> new Plan.Over(ended.day(), outcome)));
             if (over.isPresent()) {
                 return new Presence(List.copyOf(stages), over);
             }
         }
-        return new Presence(List.copyOf(stages), Optional.empty());
+        return new Presence(List.copyOf(stages), course.closed().map(day -> new Plan.Over(day, Optional.empty())));
     }
 
     private static Optional<Outcome> outcome(Stage stage, Course course) {

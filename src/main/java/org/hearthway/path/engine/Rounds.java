@@ -51,7 +51,8 @@ record Rounds(
         var last = rule.latest()
                 .map(latest -> base.plus(latest.plus(more)))
                 .orElse(base.plus(repeat.every().multipliedBy(round)));
-        var byRule = OpenDays.of(stage, calendar).nearest(first, wanted, last);
+        var open = OpenDays.of(stage, calendar, course);
+        var byRule = open.nearest(first, wanted, last);
         var given = Optional.ofNullable(course.given().get(stage.id() + "/" + round));
         var start = given.map(Course.Given::day).or(() -> byRule).orElse(last);
         var end = start.plus(length(stage));
@@ -61,8 +62,10 @@ record Rounds(
                 Optional.of(base),
                 byRule.orElse(wanted),
                 given.isEmpty() && !start.equals(wanted) ? Optional.of(wanted) : Optional.empty(),
+                open.isAway(wanted),
                 start.isBefore(first) || start.isAfter(last),
                 later(rule, more),
+                course.isOwn(stage, rule),
                 Optional.empty());
         var clash = given.isPresent() || byRule.isPresent()
                 ? Optional.<Clash>empty()

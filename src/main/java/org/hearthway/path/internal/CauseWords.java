@@ -99,6 +99,12 @@ class CauseWords {
         return told + " " + words.say(language, "path.clash.ways", ways);
     }
 
+    /** A way out as a sentence of its own. */
+    String todo(Template template, Way way, Language language) {
+        var says = way(template, way, language);
+        return says.substring(0, 1).toUpperCase(language.locale()) + says.substring(1);
+    }
+
     private String way(Template template, Way way, Language language) {
         if (way instanceof Way.Move move) {
             return words.say(language, "path.way.move", move.stage().name().in(language), date(language, move.to()));

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.LongFunction;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
@@ -18,30 +19,33 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
-import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans;
+import org.hearthway.path.VisitsForPlans;
+import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.network.Span;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.path.internal.DecisionRecords.Row;
+import org.hearthway.path.internal.Standing.OnPath;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** The plans of the clinic's children, made afresh from template, decisions, calendar and today. */
+/** The plans of the clinic's children, made afresh from templates, decisions, calendar and today. */
 @Service
 class ChildPlans implements Plans {
 
     private final ClinicPaths paths;
     private final DecisionRecords records;
+    private final ChildCourses courses;
+    private final DecisionsTold told;
     private final PathReasons reasons;
     private final ChildRegister children;
+    private final VisitsForPlans visits;
     private final DecisionBounds bounds;
-    private final PlanDays days;
-    private final ClinicSettings settings;
     private final Gate gate;
     private final Clock clock;
     private final ApplicationEventPublisher events;
@@ -49,21 +53,23 @@ class ChildPlans implements Plans {
     ChildPlans(
             ClinicPaths paths,
             DecisionRecords records,
+            ChildCourses courses,
+            DecisionsTold told,
             PathReasons reasons,
             ChildRegister children,
+            VisitsForPlans visits,
             DecisionBounds bounds,
-            PlanDays days,
-            ClinicSettings settings,
             Gate gate,
             Clock clock,
             ApplicationEventPublisher events) {
         this.paths = paths;
         this.records = records;
+        this.courses = courses;
+        this.told = told;
         this.reasons = reasons;
         this.children = children;
+        this.visits = visits;
         this.bounds = bounds;
-        this.days = days;
-        this.settings = settings;
         this.gate = gate;
         this.clock = clock;
         this.events = events;
@@ -76,9 +82,9 @@ class ChildPlans implements Plans {
 
     @Override
     @Transactional(readOnly = true)
-    public Optional<ChildPlan> plan(Viewer viewer, ChildId child) {
+    public List<ChildPlan> plans(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
-        return standingOf(child).map(s -> new ChildPlan(plan(s.pathway(), s.course()), s.version()));
+        return courses.plans(standing(child));
     }
 
     @Override
@@ -88,17 +94,15 @@ class ChildPlans implements Plans {
         var until = records.of(child).stream()
                 .filter(row -> !row.at().isAfter(moment))
                 .toList();
-        return planOf(until).stream().toList();
+        return courses.plans(until);
     }
 
     @Override
     @Transactional(readOnly = true)
-    public Map<ChildId, Plan> all(Viewer viewer) {
+    public Map<ChildId, List<Plan>> all(Viewer viewer) {
         gate.require(viewer, Action.LIST_CHILDREN);
-        var plans = new HashMap<ChildId, Plan>();
-        records.all()
-                .forEach((child, rows) -> Standing.of(rows, this::template)
-                        .ifPresent(s -> plans.put(child, plan(s.pathway(), s.course()))));
+        var plans = new HashMap<ChildId, List<Plan>>();
+        records.all().forEach((child, rows) -> plans.put(child, courses.plans(rows)));
         return Map.copyOf(plans);
     }
 
@@ -106,72 +110,44 @@ class ChildPlans implements Plans {
     @Transactional(readOnly = true)
     public List<Decision> decisions(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FOLDER, child);
-        var rows = records.of(child);
-        var undone = Standing.undone(rows);
-        var newestFirst = new ArrayList<Decision>();
-        for (var row : rows) {
-            newestFirst.add(0, decision(row, subject(row, rows), undone.contains(row.version())));
-        }
-        return List.copyOf(newestFirst);
-    }
-
-    /** What a decision is about: of one that takes another back, what the other was about. */
-    private Bilingual subject(Row row, List<Row> rows) {
-        return row.undoes()
-                .flatMap(other ->
-                        rows.stream().filter(taken -> taken.version() == other).findFirst())
-                .map(taken -> subject(taken, rows))
-                .orElseGet(() -> name(row));
-    }
-
-    private Decision decision(Row row, Bilingual subject, boolean undone) {
-        var outcome = row.stage()
-                .flatMap(template(row.pathway())::stage)
-                .flatMap(stage -> row.outcome().flatMap(stage::outcome))
-                .map(Template.Outcome::name);
-        return new Decision(
-                row.version(), row.kind(), subject, row.day(), outcome, undone, row.reason(), row.by(), row.at());
-    }
-
-    private Bilingual name(Row row) {
-        var template = template(row.pathway());
-        return row.stage()
-                .filter(stage -> row.kind() != Kind.BEGUN)
-                // a stage that a later version of the path left out keeps its identifier
-                .map(id -> template.stage(id.split("/")[0])
-                        .map(Template.Stage::name)
-                        .orElse(Bilingual.same(id)))
-                .orElse(template.name());
+        return told.newestFirst(records.of(child));
     }
 
     @Override
     @Transactional
-    public void begin(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason) {
-        begin(viewer, child, pathway, Optional.empty(), day, reason);
+    public void begin(Viewer viewer, ChildId child, String pathway, Beginning how, LocalDate day, String reason) {
+        begin(viewer, child, pathway, how, Optional.empty(), day, reason);
     }
 
     @Override
     @Transactional
     public void beginChosen(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason) {
-        begin(viewer, child, pathway, paths.find(pathway).flatMap(Template::chosenAt), day, reason);
+        var at = paths.find(pathway).flatMap(Template::chosenAt);
+        begin(viewer, child, pathway, Beginning.INSTEAD, at, day, reason);
     }
 
     private void begin(
-            Viewer viewer, ChildId child, String pathway, Optional<String> at, LocalDate day, String reason) {
+            Viewer viewer,
+            ChildId child,
+            String pathway,
+            Beginning how,
+            Optional<String> at,
+            LocalDate day,
+            String reason) {
         gate.require(viewer, Action.CHANGE_PATH, child);
-        bounds.begin(paths.find(pathway), day, reason, today());
-        var rows = records.of(child);
-        var version = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).version() + 1;
-        add(viewer, DecisionRows.begun(child, version, pathway, at, day), reason);
-        events.publishEvent(new PathChanged(child, viewer, clock.instant(), reasons.begun(template(pathway), day)));
+        bounds.begin(paths.find(pathway), day, reason, courses.today());
+        var version = standing(child).version() + 1;
+        var row = NewDecision.begun(child, version, pathway, at, day, how == Beginning.BESIDE);
+        keep(viewer, child, row, reason, reasons.begun(courses.template(pathway), day));
     }
 
     @Override
     @Transactional(readOnly = true)
-    public List<Remark> advice(Viewer viewer, ChildId child) {
+    public List<Remark> advice(Viewer viewer, ChildId child, String pathway) {
         gate.require(viewer, Action.SEE_FOLDER, child);
-        return standingOf(child)
-                .map(s -> remarks(viewer, child, s.pathway(), s.course()))
+        return standing(child)
+                .on(pathway)
+                .map(path -> remarks(viewer, child, pathway, path.course()))
                 .orElse(List.of());
     }
 
@@ -179,70 +155,112 @@ class ChildPlans implements Plans {
     @Transactional(readOnly = true)
     public List<Remark> adviceIfBegun(Viewer viewer, ChildId child, String pathway, LocalDate day) {
         gate.require(viewer, Action.CHANGE_PATH, child);
-        bounds.outlook(paths.find(pathway), day, today());
+        bounds.outlook(paths.find(pathway), day, courses.today());
         return remarks(viewer, child, pathway, Course.begun(day));
     }
 
     private List<Remark> remarks(Viewer viewer, ChildId child, String pathway, Course course) {
         var data = children.get(viewer, child).data();
-        return Remark.on(plan(pathway, course), data.birthDate(), data.gmfcs());
+        return Remark.on(courses.plan(pathway, course), data.birthDate(), data.gmfcs());
     }
 
     @Override
     @Transactional(readOnly = true)
-    public Preview preview(Viewer viewer, ChildId child, Change change) {
+    public Preview preview(Viewer viewer, ChildId child, String pathway, Change change) {
         gate.require(viewer, Action.CHANGE_PATH, child);
-        return preview(standing(child), change);
+        return preview(child, standing(child), pathway, change);
     }
 
     private Standing standing(ChildId child) {
-        return standingOf(child).orElseThrow(() -> new Invalid(Problem.at("", "path.problem.none")));
+        return courses.standing(records.of(child));
     }
 
-    private Optional<Standing> standingOf(ChildId child) {
-        return Standing.of(records.of(child), this::template);
+    private static OnPath on(Standing standing, String pathway) {
+        return standing.on(pathway).orElseThrow(() -> new Invalid(Problem.at("", "path.problem.none")));
     }
 
-    private Preview preview(Standing standing, Change change) {
-        var before = plan(standing.pathway(), standing.course());
-        bounds.change(before, change, standing.course().begun(), today());
-        var after = plan(standing.pathway(), changed(standing, change));
+    private Preview preview(ChildId child, Standing standing, String pathway, Change change) {
+        var path = on(standing, pathway);
+        var before = courses.plan(pathway, path.course());
+        bounds.change(before, change, path.course().begun(), courses.today());
+        var course = new CourseChange(path.course(), courses.template(pathway)).by(change);
+        var after = courses.plan(pathway, course);
         bounds.order(before, after);
         bounds.clashes(before, after, change, clash -> reasons.clash(after.template(), clash));
         var outside = after.stage(change.stage())
                 .filter(stage -> stage.why().outside())
                 .isPresent();
-        return new Preview(before, after, Effects.between(before, after), outside, standing.version());
-    }
-
-    private Course changed(Standing standing, Change change) {
-        return new CourseChange(standing.course(), template(standing.pathway())).by(change);
+        var effect = Effects.between(List.of(before), List.of(after), visits.ahead(child));
+        return new Preview(before, after, effect, outside, standing.version());
     }
 
     @Override
     @Transactional
-    public void apply(Viewer viewer, ChildId child, Change change, String reason, long seen) {
+    public void apply(Viewer viewer, ChildId child, String pathway, Change change, String reason, long seen) {
         gate.require(viewer, Action.CHANGE_PATH, child);
-        var standing = standing(child);
-        if (standing.version() != seen) {
-            throw new Overtaken();
-        }
+        var standing = seen(records.of(child), seen);
         bounds.reason(reason);
-        var preview = preview(standing, change);
-        add(viewer, DecisionRows.of(child, seen + 1, standing.pathway(), change), reason);
-        events.publishEvent(new PathChanged(child, viewer, clock.instant(), told(preview, change)));
+        var preview = preview(child, standing, pathway, change);
+        keep(viewer, child, NewDecision.changed(child, seen + 1, pathway, change), reason, says(preview, change));
     }
 
-    private Bilingual told(Preview preview, Change change) {
+    private Bilingual says(Preview preview, Change change) {
         var before = preview.before().stage(change.stage());
         var after = preview.after().stage(change.stage());
         if (before.isEmpty() || after.isEmpty() || change instanceof Change.End) {
-            return reasons.told(template(preview.after().template().id()), change);
+            return reasons.told(preview.after().template(), change);
         }
         var others = preview.effect().moves().stream()
                 .filter(m -> !m.stage().equals(change.stage()))
                 .count();
-        return reasons.told(after.get(), before.get().start(), (int) others, today());
+        return reasons.told(after.get(), before.get().start(), (int) others, courses.today());
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Effect effectOfClosing(Viewer viewer, ChildId child, String pathway, LocalDate day) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        var rows = records.of(child);
+        bounds.closing(on(courses.standing(rows), pathway).course().begun(), day, courses.today());
+        return effectOf(child, rows, version -> NewDecision.closed(child, version, pathway, day));
+    }
+
+    @Override
+    @Transactional
+    public void close(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason, long seen) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        var standing = seen(records.of(child), seen);
+        bounds.reason(reason);
+        bounds.closing(on(standing, pathway).course().begun(), day, courses.today());
+        var says = reasons.closed(courses.template(pathway), day);
+        keep(viewer, child, NewDecision.closed(child, seen + 1, pathway, day), reason, says);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Effect effectOfAway(Viewer viewer, ChildId child, Span days) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        bounds.away(days, courses.today());
+        return effectOf(child, records.of(child), version -> NewDecision.away(child, version, days));
+    }
+
+    @Override
+    @Transactional
+    public void away(Viewer viewer, ChildId child, Span days, String reason, long seen) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        seen(records.of(child), seen);
+        bounds.reason(reason);
+        bounds.away(days, courses.today());
+        keep(viewer, child, NewDecision.away(child, seen + 1, days), reason, reasons.away(days));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Effect effectOfUndo(Viewer viewer, ChildId child, long version) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        var rows = records.of(child);
+        var taken = counting(rows, version);
+        return effectOf(child, rows, next -> NewDecision.undone(child, next, taken));
     }
 
     @Override
@@ -250,13 +268,10 @@ class ChildPlans implements Plans {
     public void undo(Viewer viewer, ChildId child, long version, String reason, long seen) {
         gate.require(viewer, Action.CHANGE_PATH, child);
         var rows = records.of(child);
-        if (rows.isEmpty() || rows.get(rows.size() - 1).version() != seen) {
-            throw new Overtaken();
-        }
+        seen(rows, seen);
         bounds.reason(reason);
-        var undone = counting(rows, version);
-        add(viewer, DecisionRows.undone(child, seen + 1, undone), reason);
-        events.publishEvent(new PathChanged(child, viewer, clock.instant(), reasons.takenBack(name(undone))));
+        var taken = counting(rows, version);
+        keep(viewer, child, NewDecision.undone(child, seen + 1, taken), reason, reasons.takenBack(told.name(taken)));
     }
 
     private static Row counting(List<Row> rows, long version) {
@@ -267,35 +282,36 @@ class ChildPlans implements Plans {
                 .orElseThrow(() -> new Invalid(Problem.at("", "path.problem.undone")));
     }
 
-    @Override
-    @Transactional(readOnly = true)
-    public Effect effectOfUndo(Viewer viewer, ChildId child, long version) {
-        gate.require(viewer, Action.CHANGE_PATH, child);
-        var rows = records.of(child);
-        var without = new ArrayList<>(rows);
-        without.add(DecisionRows.undone(child, version + 1, counting(rows, version)));
-        return Effects.between(planOf(rows), planOf(without));
+    private Effect effectOf(ChildId child, List<Row> rows, LongFunction<NewDecision> decision) {
+        var with = new ArrayList<>(rows);
+        with.add(decision.apply(courses.standing(rows).version() + 1).unsaid());
+        return Effects.between(courses.plans(rows), courses.plans(with), visits.ahead(child));
     }
 
-    private Optional<Plan> planOf(List<Row> rows) {
-        return Standing.of(rows, this::template).map(s -> plan(s.pathway(), s.course()));
+    private Standing seen(List<Row> rows, long seen) {
+        var standing = courses.standing(rows);
+        if (standing.version() != seen) {
+            throw new Overtaken();
+        }
+        return standing;
     }
 
-    private void add(Viewer viewer, Row row, String reason) {
+    private void keep(Viewer viewer, ChildId child, NewDecision decision, String reason, Bilingual says) {
         Optional<AccountId> by =
                 viewer instanceof Viewer.Person person ? Optional.of(person.account()) : Optional.empty();
-        records.add(row.said(reason.strip(), by, clock.instant()), viewer);
+        var now = clock.instant();
+        records.add(decision.said(reason.strip(), by, now), viewer);
+        events.publishEvent(new PathChanged(child, viewer, now, says));
     }
 
     @Override
     @Transactional(readOnly = true)
     public List<Plan.Care> precautions(Viewer viewer, ChildId child, LocalDate day) {
-        return plan(viewer, child)
-                .map(p -> p.plan().stages().stream()
-                        .flatMap(stage -> stage.precautions().stream())
-                        .filter(care -> care.holdsOn(day))
-                        .toList())
-                .orElse(List.of());
+        return plans(viewer, child).stream()
+                .flatMap(plan -> plan.plan().stages().stream())
+                .flatMap(stage -> stage.precautions().stream())
+                .filter(care -> care.holdsOn(day))
+                .toList();
     }
 
     @Override
@@ -303,16 +319,8 @@ class ChildPlans implements Plans {
         return reasons.why(plan.template(), stage);
     }
 
-    private Plan plan(String pathway, Course course) {
-        return Planner.plan(template(pathway), course, days.on(today()), today());
-    }
-
-    private Template template(String pathway) {
-        return paths.find(pathway)
-                .orElseThrow(() -> new IllegalStateException("no path " + pathway + " in the content"));
-    }
-
-    private LocalDate today() {
-        return LocalDate.ofInstant(clock.instant(), settings.zone());
+    @Override
+    public Bilingual way(Plan plan, Clash.Way way) {
+        return reasons.way(plan.template(), way);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.path.Plans.Kind;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Course.Ended;
 import org.hearthway.path.engine.Course.Given;
@@ -24,6 +25,9 @@ record CourseChange(Course course, Template template) {
 
     /** The course after a decision that was kept. */
     Course by(Row row) {
+        if (row.kind() == Kind.CLOSED) {
+            return course.closedOn(row.day().orElseThrow());
+        }
         var stage = row.stage().orElseThrow();
         return switch (row.kind()) {
             case FIXED -> given(stage, Optional.of(new Given(row.day().orElseThrow(), Origin.ACTUAL)));
@@ -34,7 +38,7 @@ record CourseChange(Course course, Template template) {
             case SKIPPED -> onPlan(stage, false);
             case OWN_RULE -> ruled(new RuleAt(stage, row.ruleAt().orElseThrow()), row.rule());
             case SHARED_RULE -> ruled(new RuleAt(stage, row.ruleAt().orElseThrow()), Optional.empty());
-            case BEGUN, UNDONE -> course;
+            case BEGUN, BESIDE, CLOSED, AWAY, UNDONE -> course;
         };
     }
 

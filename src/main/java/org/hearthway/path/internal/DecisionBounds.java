@@ -1,6 +1,7 @@
 package org.hearthway.path.internal;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.hearthway.path.Plans.Change;
 import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.network.Span;
 import org.springframework.stereotype.Component;
 
 /** What may be decided for a path: the bounds of what a person types, each refusal with its bound and a way out. */
@@ -24,6 +26,8 @@ class DecisionBounds {
     private static final int YEARS_BACK = 20;
     private static final int BEGIN_YEARS_AHEAD = 2;
     private static final int YEARS_AHEAD = 10;
+    private static final int AWAY_YEARS_AHEAD = 2;
+    private static final int AWAY_MOST_DAYS = 366;
 
     void begin(Optional<Template> pathway, LocalDate day, String reason, LocalDate today) {
         var problems = new ArrayList<>(reasonProblems(reason));
@@ -56,6 +60,33 @@ class DecisionBounds {
         return length < REASON_LEAST || length > REASON_MOST
                 ? List.of(Problem.at("reason", "path.problem.reason", REASON_LEAST, REASON_MOST))
                 : List.of();
+    }
+
+    /** A path ends on a day from its first until today. */
+    void closing(LocalDate begun, LocalDate day, LocalDate today) {
+        var problems = new ArrayList<Problem>();
+        if (day.isBefore(begun)) {
+            problems.add(Problem.at("day", "path.problem.before-begin"));
+        }
+        if (day.isAfter(today)) {
+            problems.add(Problem.at("day", "path.problem.ended-ahead", today));
+        }
+        Invalid.ifAny(problems);
+    }
+
+    /** Days away are not all over, not too many and not too far ahead. */
+    void away(Span days, LocalDate today) {
+        var problems = new ArrayList<Problem>();
+        if (days.last().isBefore(today)) {
+            problems.add(Problem.at("until", "path.problem.away-over", today));
+        }
+        if (days.last().isAfter(today.plusYears(AWAY_YEARS_AHEAD))) {
+            problems.add(Problem.at("until", "path.problem.away-far", AWAY_YEARS_AHEAD));
+        }
+        if (ChronoUnit.DAYS.between(days.first(), days.last()) >= AWAY_MOST_DAYS) {
+            problems.add(Problem.at("until", "path.problem.away-long", AWAY_MOST_DAYS));
+        }
+        Invalid.ifAny(problems);
     }
 
     void change(Plan plan, Change change, LocalDate begun, LocalDate today) {

@@ -20,6 +20,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Template.After;
 import org.hearthway.path.engine.Template.Edge;
+import org.hearthway.path.engine.network.Span;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -29,7 +30,7 @@ import org.springframework.stereotype.Repository;
 class DecisionRecords {
 
     private static final String COLUMNS = """
-            select child_id, version, kind, pathway, stage, given_day, outcome, rule_at, earliest, usual, latest, undoes,
+            select child_id, version, kind, pathway, stage, given_day, last_day, outcome, rule_at, earliest, usual, latest, undoes,
               reason, account_id, decided_at
             from path_change
             """;
@@ -45,9 +46,10 @@ class DecisionRecords {
             ChildId child,
             long version,
             Plans.Kind kind,
-            String pathway,
+            Optional<String> pathway,
             Optional<String> stage,
             Optional<LocalDate> day,
+            Optional<LocalDate> last,
             Optional<String> outcome,
             Optional<Integer> ruleAt,
             Optional<After> rule,
@@ -56,30 +58,9 @@ class DecisionRecords {
             Optional<AccountId> by,
             Instant at) {
 
-        Row said(String why, Optional<AccountId> person, Instant now) {
-            return new Row(child, version, kind, pathway, stage, day, outcome, ruleAt, rule, undoes, why, person, now);
-        }
-
-        Row withOutcome(String end) {
-            return new Row(
-                    child, version, kind, pathway, stage, day, Optional.of(end), ruleAt, rule, undoes, reason, by, at);
-        }
-
-        Row withRule(int place, Optional<After> gaps) {
-            return new Row(
-                    child,
-                    version,
-                    kind,
-                    pathway,
-                    stage,
-                    day,
-                    outcome,
-                    Optional.of(place),
-                    gaps,
-                    undoes,
-                    reason,
-                    by,
-                    at);
+        /** The days on which the family cannot come, where that was decided. */
+        Optional<Span> away() {
+            return last.flatMap(until -> day.map(from -> new Span(from, until)));
         }
     }
 
@@ -101,15 +82,16 @@ class DecisionRecords {
     void add(Row row, Viewer by) {
         try {
             jdbc.sql("""
-                    insert into path_change (child_id, version, kind, pathway, stage, given_day, outcome, rule_at,
-                      earliest, usual, latest, undoes, reason, actor, account_id, decided_at)
-                    values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
+                    insert into path_change (child_id, version, kind, pathway, stage, given_day, last_day, outcome,
+                      rule_at, earliest, usual, latest, undoes, reason, actor, account_id, decided_at)
+                    values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
                     .param(row.child().value())
                     .param(row.version())
                     .param(row.kind().name())
-                    .param(row.pathway())
+                    .param(row.pathway().orElse(null))
                     .param(row.stage().orElse(null))
                     .param(row.day().orElse(null))
+                    .param(row.last().orElse(null))
                     .param(row.outcome().orElse(null))
                     .param(row.ruleAt().orElse(null))
                     .param(row.rule().map(After::earliest).map(Period::toString).orElse(null))
@@ -149,9 +131,10 @@ class DecisionRecords {
                 new ChildId(rs.getObject("child_id", UUID.class)),
                 rs.getLong("version"),
                 Plans.Kind.valueOf(rs.getString("kind")),
-                rs.getString("pathway"),
+                Optional.ofNullable(rs.getString("pathway")),
                 Optional.ofNullable(rs.getString("stage")),
                 Optional.ofNullable(rs.getObject("given_day", LocalDate.class)),
+                Optional.ofNullable(rs.getObject("last_day", LocalDate.class)),
                 Optional.ofNullable(rs.getString("outcome")),
                 Optional.ofNullable(rs.getObject("rule_at", Integer.class)),
                 rule(rs),

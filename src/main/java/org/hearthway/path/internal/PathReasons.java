@@ -15,6 +15,7 @@ import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.Why;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.Template.Edge;
+import org.hearthway.path.engine.network.Span;
 import org.hearthway.words.Words;
 import org.springframework.stereotype.Component;
 
@@ -70,12 +71,19 @@ class PathReasons {
         var why = planned.why();
         var parts = new ArrayList<String>();
         parts.add(counted(planned, why, language));
+        if (why.own()) {
+            parts.add(words.say(language, "path.why.own-gap"));
+        }
         if (planned.stage().timing().signal()) {
             parts.add(words.say(language, "path.why.no-date-yet"));
         } else {
             why.pushed().ifPresent(cause -> parts.add(pushed(template, cause, language)));
         }
-        why.shiftedFrom().ifPresent(day -> parts.add(closed(day, language)));
+        why.shiftedFrom()
+                .ifPresent(day -> parts.add(
+                        why.away()
+                                ? words.say(language, "path.why.away", date(language, day))
+                                : closed(day, language)));
         if (why.outside()) {
             tooLate(planned, language).ifPresent(parts::add);
         }
@@ -151,6 +159,11 @@ class PathReasons {
         return causes.say(template, clash);
     }
 
+    /** A way out of a clash, as something to do. */
+    Bilingual way(Template template, Clash.Way way) {
+        return told(language -> causes.todo(template, way, language));
+    }
+
     /** What the family is told when a stage ends, comes on the plan or leaves it. */
     Bilingual told(Template template, Change change) {
         var stage = template.stage(change.stage()).orElseThrow();
@@ -161,6 +174,26 @@ class PathReasons {
         }
         var added = change instanceof Change.Add;
         return told(language -> words.say(language, added ? "path.told.added" : "path.told.skipped", stage.name()));
+    }
+
+    /** What the family is told when the team ends a path. */
+    Bilingual closed(Template template, LocalDate day) {
+        return told(language ->
+                words.say(language, "path.told.closed", template.name(), words.dateWithYear(language, day)));
+    }
+
+    /** What the family is told when days were kept on which it cannot come. */
+    Bilingual away(Span days) {
+        return told(language -> words.say(
+                language,
+                "path.told.away",
+                words.dateWithYear(language, days.first()),
+                words.dateWithYear(language, days.last())));
+    }
+
+    /** The name of days away, where a decision is named. */
+    Bilingual away() {
+        return told(language -> words.say(language, "path.away.name"));
     }
 
     /** What the family is told when a decision is taken back. */

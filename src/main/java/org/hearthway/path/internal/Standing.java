@@ -1,7 +1,10 @@
 package org.hearthway.path.internal;
 
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -9,38 +12,61 @@ import java.util.stream.Collectors;
 import org.hearthway.path.Plans.Kind;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.network.Span;
 import org.hearthway.path.internal.DecisionRecords.Row;
 
-/** What the decisions of a child add up to: the path that counts, and its course. */
-record Standing(String pathway, Course course, long version) {
+/**
+ * What the decisions of a child add up to.
+ *
+ * @param paths the paths it is on, in the order they were begun
+ * @param version of the last decision; 0 while there is none
+ */
+record Standing(List<OnPath> paths, long version) {
+
+    /** One of a child's paths, and what was said of its course. */
+    record OnPath(String pathway, Course course) {}
 
     /**
-     * From all of a child's decisions, oldest first; empty when none counts.
+     * From all of a child's decisions, oldest first.
      *
-     * @param paths the path of an identifier
+     * @param templates the path of an identifier
      */
-    static Optional<Standing> of(List<Row> rows, Function<String, Template> paths) {
-        if (rows.isEmpty()) {
-            return Optional.empty();
-        }
+    static Standing of(List<Row> rows, Function<String, Template> templates) {
         var undone = undone(rows);
-        long version = rows.get(rows.size() - 1).version();
-        Optional<Standing> result = Optional.empty();
+        var paths = new LinkedHashMap<String, Course>();
+        var away = new ArrayList<Span>();
         for (var row : rows) {
-            if (row.kind() == Kind.BEGUN && !undone.contains(row.version())) {
-                result = Optional.of(new Standing(row.pathway(), begun(row, paths), version));
-            } else if (row.kind() != Kind.UNDONE && !undone.contains(row.version())) {
-                result = result.map(before -> before.with(row, paths));
+            if (!undone.contains(row.version())) {
+                row.away().ifPresent(away::add);
+                row.pathway().ifPresent(pathway -> decided(paths, pathway, row, templates));
             }
         }
-        return result;
+        return new Standing(
+                paths.entrySet().stream()
+                        .map(path -> new OnPath(path.getKey(), path.getValue().withAway(away)))
+                        .toList(),
+                rows.isEmpty() ? 0 : rows.get(rows.size() - 1).version());
+    }
+
+    private static void decided(
+            Map<String, Course> paths, String pathway, Row row, Function<String, Template> templates) {
+        if (row.kind() == Kind.BEGUN) {
+            paths.clear();
+        }
+        if (row.kind() == Kind.BEGUN || row.kind() == Kind.BESIDE) {
+            // the same path begun again is the newest one
+            paths.remove(pathway);
+            paths.put(pathway, begun(row, templates.apply(pathway)));
+        } else if (row.kind() != Kind.UNDONE) {
+            paths.computeIfPresent(pathway, (id, course) -> new CourseChange(course, templates.apply(id)).by(row));
+        }
     }
 
     /** A path that was chosen begins where its tests are done: what stands before that stage is not on the plan. */
-    private static Course begun(Row row, Function<String, Template> paths) {
+    private static Course begun(Row row, Template template) {
         var course = Course.begun(row.day().orElseThrow());
         return row.stage()
-                .map(first -> paths.apply(row.pathway()).stages().stream()
+                .map(first -> template.stages().stream()
                         .map(Template.Stage::id)
                         .takeWhile(id -> !id.equals(first))
                         .collect(Collectors.toSet()))
@@ -60,7 +86,8 @@ record Standing(String pathway, Course course, long version) {
         return undone;
     }
 
-    private Standing with(Row row, Function<String, Template> paths) {
-        return new Standing(pathway, new CourseChange(course, paths.apply(pathway)).by(row), version);
+    /** The path of that identifier, if the child is on it. */
+    Optional<OnPath> on(String pathway) {
+        return paths.stream().filter(path -> path.pathway().equals(pathway)).findFirst();
     }
 }

@@ -13,15 +13,12 @@ import org.hearthway.path.engine.Remark.Answer;
 /** For whom a path is usually chosen, each fact with this child's own figure beside it and its source. */
 final class AdviceList extends Section {
 
-    AdviceList(StageWords say, List<Remark> remarks, LocalDate today) {
+    AdviceList(StageWords say, String title, List<Remark> remarks, LocalDate today) {
         addClassName("hw-advice");
-        getElement().setAttribute("aria-label", say.say("path.advice.title"));
+        getElement().setAttribute("aria-label", title);
         var list = new UnorderedList();
         remarks.forEach(remark -> list.add(item(say, remark, today)));
-        add(
-                Tags.div("hw-colh", Tags.h2("", say.say("path.advice.title"))),
-                Tags.p("hw-s hw-quiet", say.say("path.advice.hint")),
-                list);
+        add(Tags.div("hw-colh", Tags.h2("", title)), Tags.p("hw-s hw-quiet", say.say("path.advice.hint")), list);
     }
 
     private static Component item(StageWords say, Remark remark, LocalDate today) {

@@ -15,6 +15,7 @@ import org.hearthway.base.Problem;
 import org.hearthway.parts.DayField;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
+import org.hearthway.path.Plans.Beginning;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
 import org.hearthway.words.Words;
@@ -28,16 +29,27 @@ final class BeginForm extends Section {
     interface Acts {
         List<Remark> advice(String pathway, LocalDate day);
 
-        void begin(String pathway, LocalDate day, String reason);
+        void begin(String pathway, Beginning how, LocalDate day, String reason);
     }
 
-    BeginForm(StageWords say, Words words, List<Template> pathways, LocalDate today, Acts acts) {
+    /**
+     * Asks.
+     *
+     * @param another whether the child is on a path already
+     */
+    BeginForm(StageWords say, Words words, List<Template> pathways, boolean another, LocalDate today, Acts acts) {
         addClassNames("hw-sheet", "u-edged", "u-onpaper", "u-own", "hw-fields");
         getElement().setAttribute("aria-label", say.say("path.begin.title"));
         var pathway = new RadioButtonGroup<Template>(say.say("path.begin.pathway"));
         pathway.addThemeVariants(RadioGroupVariant.LUMO_VERTICAL);
         pathway.setItems(pathways);
         pathway.setItemLabelGenerator(path -> path.name().in(say.language()));
+        var how = new RadioButtonGroup<Beginning>(say.say("path.begin.how"));
+        how.addThemeVariants(RadioGroupVariant.LUMO_VERTICAL);
+        how.setItems(Beginning.BESIDE, Beginning.INSTEAD);
+        how.setItemLabelGenerator(one -> say.say("path.begin.how." + one.name()));
+        how.setValue(Beginning.BESIDE);
+        how.setVisible(another);
         var day = new DayField(say.say("path.begin.day"), words, say.language());
         day.setValue(today);
         day.setWidthFull();
@@ -50,7 +62,7 @@ final class BeginForm extends Section {
             if (!pathway.isEmpty() && !day.isEmpty()) {
                 try {
                     var remarks = acts.advice(pathway.getValue().id(), day.getValue());
-                    advice.add(new AdviceList(say, remarks, today));
+                    advice.add(new AdviceList(say, say.say("path.advice.title"), remarks, today));
                 } catch (Invalid dayOutOfBounds) {
                     // the field says so when the path is to begin
                 }
@@ -63,6 +75,7 @@ final class BeginForm extends Section {
                 Tags.div("hw-colh", Tags.h2("", say.say("path.begin.title"))),
                 Tags.p("hw-s hw-quiet", say.say("path.begin.hint")),
                 pathway,
+                how,
                 day,
                 advice,
                 reason,
@@ -76,7 +89,7 @@ final class BeginForm extends Section {
                             problems.add(Problem.at("day", "path.problem.day"));
                         }
                         Invalid.ifAny(problems);
-                        acts.begin(pathway.getValue().id(), day.getValue(), reason.getValue());
+                        acts.begin(pathway.getValue().id(), how.getValue(), day.getValue(), reason.getValue());
                     } catch (Invalid invalid) {
                         Told.problems(invalid.problems(), fields, words, say.language());
                     }

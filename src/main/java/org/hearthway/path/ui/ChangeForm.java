@@ -10,22 +10,28 @@ import com.vaadin.flow.component.radiobutton.RadioGroupVariant;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Problem;
 import org.hearthway.parts.DayField;
+import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.path.Plans.ChildPlan;
 import org.hearthway.path.Plans.Preview;
+import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Template.Outcome;
 import org.hearthway.words.Words;
 
-/** Gives one stage a day: what would move stands under the field before anything is saved. */
+/** Changes one stage of a child's plan: what would move stands under the fields before anything is saved. */
 final class ChangeForm extends Section {
 
     private static final int REASON_MOST = 500;
@@ -36,8 +42,12 @@ final class ChangeForm extends Section {
         BY_HAND,
         BY_RULE,
         ENDED,
-        SKIP
+        SKIP,
+        OWN_GAP,
+        SHARED_GAP
     }
+
+    private static final Set<How> DATED = EnumSet.of(How.FIX, How.BY_HAND, How.ENDED);
 
     /** What the form asks of its page. */
     interface Acts {
@@ -54,19 +64,23 @@ final class ChangeForm extends Section {
     private final transient StageWords say;
     private final transient Words words;
     private final transient Planned stage;
+    private final transient Course course;
     private final transient Acts acts;
     private final RadioButtonGroup<How> how = new RadioButtonGroup<>();
     private final RadioButtonGroup<Outcome> outcome = new RadioButtonGroup<>();
     private final DayField day;
+    private final RuleFields rule;
     private final TextField reason = new TextField();
     private final Div moves = new Div();
 
-    ChangeForm(StageWords say, Words words, Planned stage, Acts acts) {
+    ChangeForm(StageWords say, Words words, ChildPlan plan, Planned stage, Acts acts) {
         this.say = say;
         this.words = words;
         this.stage = stage;
         this.acts = acts;
+        this.course = plan.course();
         this.day = new DayField(say.say("path.change.day"), words, say.language());
+        this.rule = new RuleFields(say, plan.plan().template(), stage.stage(), course, this::show);
         addClassNames("hw-sheet", "u-preview", "u-own", "hw-fields");
         var name = stage.stage().name().in(say.language());
         getElement().setAttribute("aria-label", name);
@@ -76,6 +90,7 @@ final class ChangeForm extends Section {
                 how,
                 outcome,
                 day,
+                rule,
                 moves,
                 reason,
                 Tags.p("hw-sub u-mb2", say.say("path.change.told")),
@@ -96,6 +111,10 @@ final class ChangeForm extends Section {
                 choices.add(How.ENDED);
             }
             choices.add(How.SKIP);
+            choices.add(How.OWN_GAP);
+            if (ownGap().isPresent()) {
+                choices.add(How.SHARED_GAP);
+            }
         }
         outcome.setLabel(say.say("path.change.outcome"));
         outcome.addThemeVariants(RadioGroupVariant.LUMO_VERTICAL);
@@ -108,9 +127,11 @@ final class ChangeForm extends Section {
         how.setItems(choices);
         how.setItemLabelGenerator(h -> say.say("path.change.how." + h.name()));
         how.setValue(stage.stage().timing().signal() || stage.why().origin() == Origin.ACTUAL ? How.FIX : How.BY_HAND);
+        rule.setVisible(false);
         how.addValueChangeListener(change -> {
-            day.setVisible(change.getValue() != How.BY_RULE && change.getValue() != How.SKIP);
+            day.setVisible(DATED.contains(change.getValue()));
             outcome.setVisible(change.getValue() == How.ENDED);
+            rule.setVisible(change.getValue() == How.OWN_GAP);
             show();
         });
         day.setWidthFull();
@@ -121,8 +142,21 @@ final class ChangeForm extends Section {
         reason.setValueChangeMode(ValueChangeMode.ON_BLUR);
     }
 
+    /** Which rule of the stage is another one for this child, if one is. */
+    private Optional<Integer> ownGap() {
+        return course.gaps().keySet().stream()
+                .filter(place -> place.stage().equals(stage.stage().id()))
+                .map(Course.RuleAt::at)
+                .min(Integer::compare);
+    }
+
     private Map<String, HasValidation> fields() {
-        return Map.of("day", day, "reason", reason, "outcome", outcome);
+        Map<String, HasValidation> fields = new HashMap<>(Map.of("reason", reason, "outcome", outcome));
+        fields.put("usual", rule.usual());
+        if (day.isVisible()) {
+            fields.put("day", day);
+        }
+        return fields;
     }
 
     private Optional<Change> change() {
@@ -134,6 +168,8 @@ final class ChangeForm extends Section {
             case BY_RULE -> Optional.of(new Change.ByRule(id));
             case ENDED -> typed.flatMap(d -> outcome.getOptionalValue().map(o -> new Change.End(id, o.id(), d)));
             case SKIP -> Optional.of(new Change.Skip(id));
+            case OWN_GAP -> rule.change();
+            case SHARED_GAP -> ownGap().map(at -> new Change.SharedRule(id, at));
         };
     }
 
@@ -145,14 +181,21 @@ final class ChangeForm extends Section {
             try {
                 moves.add(new MoveList(say, acts.preview(change), change));
             } catch (Invalid invalid) {
-                var problem = invalid.problems().get(0);
-                day.setErrorMessage(words.say(say.language(), problem));
-                day.setInvalid(true);
+                var says = words.say(say.language(), invalid.problems().get(0));
+                if (day.isVisible()) {
+                    day.setErrorMessage(says);
+                    day.setInvalid(true);
+                } else {
+                    moves.add(Tags.div("hw-banner u-my2", Icon.CLASH.draw(), Tags.span("", says)));
+                }
             }
         });
     }
 
     private Problem missing() {
+        if (how.getValue() == How.OWN_GAP) {
+            return Problem.at("usual", "path.problem.rule-earliest");
+        }
         return how.getValue() == How.ENDED && outcome.isEmpty()
                 ? Problem.at("outcome", "path.problem.outcome")
                 : Problem.at("day", "path.problem.day");

@@ -30,6 +30,11 @@ final class DecisionList extends Section {
         add(Tags.div("hw-colh", Tags.h2("", words.say("path.decided.title"))));
         var table = new NativeTable();
         table.addClassNames("hw-moves", "hw-decided");
+        var several = decisions.stream()
+                        .flatMap(one -> one.path().stream())
+                        .distinct()
+                        .count()
+                > 1;
         for (var decision : decisions) {
             var row = new NativeTableRow();
             var when = LocalDate.ofInstant(decision.at(), zone);
@@ -46,7 +51,15 @@ final class DecisionList extends Section {
                                             .orElse(""),
                                     decision.outcome()
                                             .map(name -> name.in(words.language()))
+                                            .orElse(""),
+                                    decision.last()
+                                            .map(day -> words.date(day, today))
                                             .orElse("")))));
+            if (several) {
+                decision.path()
+                        .filter(path -> !path.equals(decision.name()))
+                        .ifPresent(path -> what.add(Tags.div("", Tags.span("hw-sub", path.in(words.language())))));
+            }
             if (decision.undone()) {
                 what.addClassName("u-struck");
                 what.add(Tags.div("", Tags.span("hw-label line", words.say("path.decided.undone"))));

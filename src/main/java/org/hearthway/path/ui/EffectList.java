@@ -22,6 +22,18 @@ final class EffectList extends Div {
         }
         stages(words, "path.preview.coming", effect.coming());
         stages(words, "path.preview.leaving", effect.leaving());
+        stages(words, "path.preview.late", effect.late());
+        stages(words, "path.preview.no-day", effect.noDay());
+        effect.visits()
+                .forEach(visit -> add(Tags.p(
+                        "u-mb1",
+                        words.say(
+                                "path.preview.visit",
+                                visit.kind(),
+                                words.date(visit.start().toLocalDate(), today)))));
+        if (getChildren().findAny().isEmpty()) {
+            add(Tags.p("hw-quiet", words.say("path.preview.nothing")));
+        }
     }
 
     private void stages(StageWords words, String key, List<Bilingual> names) {

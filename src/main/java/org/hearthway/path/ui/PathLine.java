@@ -1,7 +1,6 @@
 package org.hearthway.path.ui;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -9,24 +8,25 @@ import org.hearthway.base.Language;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.Stone;
 import org.hearthway.parts.SvgText;
-import org.hearthway.path.Plans;
+import org.hearthway.path.Plans.Move;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.State;
+import org.hearthway.path.ui.Lanes.Lane;
+import org.hearthway.path.ui.Lanes.Placed;
 import org.hearthway.words.Words;
 
 /**
- * The path as a level row of stones on a time line: behind us filled, now lit at today, ahead outlined on its window,
- * and where a change would move them.
+ * A child's paths, each a level row of stones on one time line: behind us filled, now lit at today, ahead outlined on
+ * its window, and where a change would move them.
  */
 final class PathLine {
 
     private static final double WIDTH = 1248;
-    private static final double HEIGHT = 196;
     private static final double LEFT = 38;
-    private static final double LINE = 90;
-    private static final double FLOOR = 168;
     private static final double CEILING = 22;
+    private static final double LINE = 90;
+    private static final double LANE = 146;
+    private static final double FOOT = 28;
     private static final double STONE_GAP = 40;
     private static final double LETTER_ROOM = 13;
     private static final double YEAR_ROOM = 44;
@@ -36,45 +36,42 @@ final class PathLine {
 
     private final Words words;
     private final Language language;
+    private final List<Plan> plans;
+    private final Lanes lanes;
+    private final double floor;
 
-    PathLine(Words words, Language language) {
+    PathLine(Words words, Language language, List<Plan> plans, Zoom zoom) {
         this.words = words;
         this.language = language;
+        this.plans = plans;
+        lanes = new Lanes(plans, zoom, LEFT, WIDTH - 2 * LEFT, STONE_GAP);
+        floor = CEILING + LANE * plans.size();
     }
 
-    /** A stage on the line, with the day it is drawn at: the present one lies at today. */
-    private record Placed(Planned stage, LocalDate day) {}
-
-    Drawing draw(Plan plan, List<Plans.Move> moves) {
-        var placed = plan.until(plan.today().plusYears(StageTable.YEARS_AHEAD)).stream()
-                .map(s -> new Placed(s, s.state() == State.NOW ? plan.today() : s.start()))
-                .sorted(Comparator.comparing(Placed::day))
-                .collect(Collectors.toList());
-        var scale = new TimeScale(
-                placed.stream().map(Placed::day).collect(Collectors.toList()), LEFT, WIDTH - 2 * LEFT, STONE_GAP);
-        var picture = new SvgText("u-block u-over", 0, 0, WIDTH, HEIGHT).named(label(plan));
-        months(
-                picture,
-                scale,
-                placed.get(0).day(),
-                placed.get(placed.size() - 1).day());
-        windows(picture, scale, placed);
-        way(picture, scale, plan, placed);
-        var moved = moves.stream().collect(Collectors.toMap(Plans.Move::stage, move -> move));
-        for (int i = 0; i < placed.size(); i++) {
-            stone(picture, placed.get(i), scale.ofStone(i), i);
-            var move = Optional.ofNullable(moved.get(placed.get(i).stage().point()));
-            var from = scale.ofStone(i);
-            // one arrow tells the change; what follows it only shows where it goes
-            var first = move.filter(m -> m.equals(moves.get(0))).isPresent();
-            move.ifPresent(m -> moving(picture, from, scale.of(m.to()), first));
+    /** The picture, with the moves of one of the paths, which is named. */
+    Drawing draw(String moving, List<Move> moves) {
+        var picture = new SvgText("u-block u-over", 0, 0, WIDTH, floor + FOOT).named(label());
+        months(picture);
+        var down = 0.0;
+        for (var lane : lanes.all()) {
+            picture.group("transform", "translate(0 " + SvgText.number(down) + ")");
+            lane(picture, lane, lane.plan().template().id().equals(moving) ? moves : List.of());
+            picture.end();
+            down += LANE;
         }
-        names(picture, scale, placed);
+        today(picture);
         return new Drawing(picture);
+    }
+
+    private String label() {
+        return plans.stream().map(this::label).collect(Collectors.joining(" "));
     }
 
     private String label(Plan plan) {
         var stages = plan.stages();
+        if (stages.isEmpty()) {
+            return plan.template().name().in(language);
+        }
         return words.say(
                 language,
                 "path.line.label",
@@ -84,17 +81,19 @@ final class PathLine {
                 plan.now().map(s -> s.stage().name().in(language)).orElse(words.say(language, "path.line.none")));
     }
 
-    private void months(SvgText picture, TimeScale scale, LocalDate first, LocalDate last) {
-        picture.shape("path", "class", "ch-ax2", "d", line(LEFT - 22, FLOOR, WIDTH - LEFT + 22));
+    private void months(SvgText picture) {
+        var first = lanes.first();
+        var last = lanes.last();
+        picture.shape("path", "class", "ch-ax2", "d", line(LEFT - 22, floor, WIDTH - LEFT + 22));
         var before = -LETTER_ROOM;
         var yearSaid = 0;
         var yearAt = -YEAR_ROOM;
         for (var month = first.withDayOfMonth(1); !month.isAfter(last); month = month.plusMonths(1)) {
-            var x = month.isBefore(first) ? LEFT - 22 : scale.of(month);
-            var next = scale.of(month.plusMonths(1));
-            picture.shape("path", "class", "ch-ax", "d", "M" + number(x) + " " + number(CEILING) + "V" + number(FLOOR));
+            var x = month.isBefore(first) ? LEFT - 22 : lanes.of(month);
+            var next = lanes.of(month.plusMonths(1));
+            picture.shape("path", "class", "ch-ax", "d", "M" + number(x) + " " + number(CEILING) + "V" + number(floor));
             if (next - x > LETTER_ROOM && x - before >= LETTER_ROOM) {
-                picture.text((x + next) / 2, FLOOR + 16, "ch-t", "middle", letters(month, next - x));
+                picture.text((x + next) / 2, floor + 16, "ch-t", "middle", letters(month, next - x));
             }
             if (month.getYear() != yearSaid && x - yearAt >= YEAR_ROOM) {
                 picture.text(x + 4, 14, "ch-tb", "start", String.valueOf(month.getYear()));
@@ -111,12 +110,35 @@ final class PathLine {
         return room > 30 ? name : name.substring(0, 1).toUpperCase(language.locale());
     }
 
-    private static void windows(SvgText picture, TimeScale scale, List<Placed> placed) {
-        for (var one : placed) {
-            var stage = one.stage();
+    private void lane(SvgText picture, Lane lane, List<Move> moves) {
+        if (plans.size() > 1) {
+            picture.text(
+                    LEFT - 22,
+                    CEILING + 12,
+                    "ch-tb",
+                    "start",
+                    lane.plan().template().name().in(language));
+        }
+        windows(picture, lane);
+        way(picture, lane);
+        var moved = moves.stream().collect(Collectors.toMap(Move::stage, move -> move));
+        for (int i = 0; i < lane.placed().size(); i++) {
+            var placed = lane.placed().get(i);
+            stone(picture, placed, i);
+            var move = Optional.ofNullable(moved.get(placed.stage().point()));
+            // one arrow tells the change; what follows it only shows where it goes
+            var first = move.filter(m -> m.equals(moves.get(0))).isPresent();
+            move.ifPresent(m -> moving(picture, placed.x(), lanes.of(m.to()), first));
+        }
+        names(picture, lane);
+    }
+
+    private void windows(SvgText picture, Lane lane) {
+        for (var placed : lane.placed()) {
+            var stage = placed.stage();
             var latest = stage.latest().orElse(stage.earliest());
             if (stage.state() == State.TO_COME && latest.isAfter(stage.earliest())) {
-                var from = scale.of(stage.earliest());
+                var from = lanes.of(stage.earliest());
                 picture.shape(
                         "rect",
                         "class",
@@ -126,7 +148,7 @@ final class PathLine {
                         "y",
                         number(LINE - 5),
                         "width",
-                        number(Math.max(4, scale.of(latest) - from)),
+                        number(Math.max(4, lanes.of(latest) - from)),
                         "height",
                         "10",
                         "rx",
@@ -135,15 +157,12 @@ final class PathLine {
         }
     }
 
-    private void way(SvgText picture, TimeScale scale, Plan plan, List<Placed> placed) {
-        var today = scale.of(plan.today());
-        var end = WIDTH - LEFT + 22;
-        var hasNow = plan.now().isPresent();
-        var meets = hasNow
-                ? placed.stream().filter(p -> p.stage().state() == State.NOW).findFirst()
-                : Optional.<Placed>empty();
-        var x = meets.map(p -> scale.ofStone(placed.indexOf(p))).orElse(today);
-        if (hasNow) {
+    private void way(SvgText picture, Lane lane) {
+        var now = lane.placed().stream()
+                .filter(placed -> placed.stage().state() == State.NOW)
+                .findFirst();
+        var x = now.map(Placed::x).orElseGet(() -> lanes.of(lane.plan().today()));
+        if (now.isPresent()) {
             picture.shape(
                     "ellipse",
                     "class",
@@ -157,8 +176,19 @@ final class PathLine {
                     "ry",
                     number(GLOW_Y));
         }
-        picture.shape("path", "class", "st-track", "d", line(x, LINE, end));
-        picture.shape("path", "class", "st-behind", "d", line(LEFT, LINE, x));
+        if (lane.plan().over().isEmpty()) {
+            picture.shape("path", "class", "st-track", "d", line(x, LINE, WIDTH - LEFT + 22));
+        }
+        lane.plan().stages().stream()
+                .findFirst()
+                .map(first -> lanes.of(first.start()))
+                .filter(begun -> begun < x)
+                .ifPresent(begun -> picture.shape("path", "class", "st-behind", "d", line(begun, LINE, x)));
+    }
+
+    private void today(SvgText picture) {
+        var day = plans.get(0).today();
+        var x = lanes.of(day);
         picture.shape(
                 "path",
                 "class",
@@ -166,17 +196,14 @@ final class PathLine {
                 "stroke-width",
                 "1.5",
                 "d",
-                "M" + number(x) + " " + number(CEILING) + "V" + number(FLOOR));
+                "M" + number(x) + " " + number(CEILING) + "V" + number(floor));
         var near = x > WIDTH - TODAY_ROOM;
         picture.text(
-                near ? x - 5 : x + 5,
-                32,
-                "ch-tb",
-                near ? "end" : "start",
-                words.say(language, "path.line.today", plan.today()));
+                near ? x - 5 : x + 5, 32, "ch-tb", near ? "end" : "start", words.say(language, "path.line.today", day));
     }
 
-    private static void stone(SvgText picture, Placed placed, double x, int seed) {
+    private static void stone(SvgText picture, Placed placed, int seed) {
+        var x = placed.x();
         switch (placed.stage().state()) {
             case PAST -> {
                 picture.shape("path", "class", "st-done", "d", Stone.outline(x, LINE, 12, 9.6, seed));
@@ -212,12 +239,12 @@ final class PathLine {
         }
     }
 
-    private void names(SvgText picture, TimeScale scale, List<Placed> placed) {
+    private void names(SvgText picture, Lane lane) {
         var labels = new Labels(List.of(118.0, 56.0, 134.0, 150.0), WIDTH);
-        for (int i = 0; i < placed.size(); i++) {
-            var name = placed.get(i).stage().stage().name().in(language);
-            var x = scale.ofStone(i);
-            labels.row(x, name).ifPresent(y -> picture.text(labels.middle(x, name), y, "ch-tb", "middle", name));
+        for (var placed : lane.placed()) {
+            var name = placed.stage().stage().name().in(language);
+            labels.row(placed.x(), name)
+                    .ifPresent(y -> picture.text(labels.middle(placed.x(), name), y, "ch-tb", "middle", name));
         }
     }
 

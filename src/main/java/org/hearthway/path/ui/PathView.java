@@ -9,11 +9,11 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
-import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -23,24 +23,27 @@ import org.hearthway.access.SignedIn;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
+import org.hearthway.base.Invalid;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
+import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
-import org.hearthway.parts.Drawing;
+import org.hearthway.parts.DayField;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.KeyBar;
-import org.hearthway.parts.Stone;
-import org.hearthway.parts.SvgText;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans;
+import org.hearthway.path.Plans.Beginning;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.ChildPlan;
 import org.hearthway.path.Plans.Decision;
+import org.hearthway.path.Plans.Effect;
 import org.hearthway.path.Plans.Move;
 import org.hearthway.path.Plans.Preview;
+import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
@@ -48,12 +51,22 @@ import org.hearthway.path.engine.Remark;
 import org.hearthway.path.internal.GapWords;
 import org.hearthway.words.Words;
 
-/** A child's path in the folder: the way on a time line, every date with its rule, and what a change would move. */
+/** A child's paths in the folder: on one time line, every date with its rule, and what a decision would move. */
 @Route("staff/child/:child/path")
 @RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
-class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, ChangeForm.Acts {
+class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private static final String STAGE = "stage";
+    private static final String PATH = "path";
+    private static final String ZOOM = "zoom";
+
+    /** On a phone the line is wider than the screen: today comes into its middle. */
+    private static final String TO_TODAY = """
+            requestAnimationFrame(() => {
+                const today = this.querySelector('.today')?.getBoundingClientRect();
+                if (today) this.scrollLeft += today.left - this.getBoundingClientRect().left - this.clientWidth / 2;
+            });
+            """;
 
     private final transient Plans plans;
     private final transient Accounts accounts;
@@ -64,20 +77,15 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
     private final transient ClinicSettings settings;
     private final transient Clock clock;
     private final Div head = new Div();
-    /** On a phone the line is wider than the screen: today comes into its middle. */
-    private static final String TO_TODAY = """
-            requestAnimationFrame(() => {
-                const today = this.querySelector('.today')?.getBoundingClientRect();
-                if (today) this.scrollLeft += today.left - this.getBoundingClientRect().left - this.clientWidth / 2;
-            });
-            """;
-
     private final Div line = new Div();
-    private final Div table = new Div();
+    private final Div tables = new Div();
     private final Div beside = new Div();
     private final Div below = new Div();
     private transient ChildId child = new ChildId(new UUID(0, 0));
+    private transient List<ChildPlan> onPaths = List.of();
+    private transient Optional<String> chosenPath = Optional.empty();
     private transient Optional<String> chosen = Optional.empty();
+    private Zoom zoom = Zoom.ALL;
     private long seen;
 
     PathView(
@@ -107,7 +115,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                 .tell(say.say("path.keys.choose"), say.say("parts.key.enter"))
                 .tell(say.say("path.keys.leave"), say.say("parts.key.escape"))
                 .remark(say.say("path.keys.written-down"));
-        add(Tags.div("hw-desk", head, line, Tags.div("hw-cols u-side24", Tags.div("", table, below), beside)), keys);
+        add(Tags.div("hw-desk", head, line, Tags.div("hw-cols u-side24", Tags.div("", tables, below), beside)), keys);
     }
 
     @Override
@@ -119,49 +127,85 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
     public void beforeEnter(BeforeEnterEvent event) {
         child = event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
         gate.require(viewer, Action.SEE_FOLDER, child);
-        chosen = event.getLocation().getQueryParameters().getSingleParameter(STAGE);
+        var asked = event.getLocation().getQueryParameters();
+        chosenPath = asked.getSingleParameter(PATH);
+        chosen = asked.getSingleParameter(STAGE);
+        zoom = Zoom.of(asked.getSingleParameter(ZOOM));
         draw();
     }
 
     private void draw() {
         head.removeAll();
         line.removeAll();
-        table.removeAll();
+        tables.removeAll();
         beside.removeAll();
         below.removeAll();
-        var plan = plans.plan(viewer, child);
-        seen = plan.map(ChildPlan::version).orElse(0L);
-        if (plan.isEmpty()) {
+        onPaths = plans.plans(viewer, child);
+        seen = onPaths.stream().map(ChildPlan::version).findFirst().orElse(0L);
+        if (onPaths.isEmpty()) {
             head.add(
                     Tags.div("hw-colh", Tags.h2("u-xl", say.say("path.none"))),
                     Tags.p("hw-quiet", say.say("path.none.hint")));
             if (mayChange()) {
-                table.add(beginForm());
+                tables.add(beginForm());
             }
-            return;
+        } else {
+            drawPlans(List.of());
+            drawBeside();
         }
-        drawPlan(plan.get().plan(), List.of());
-        drawBeside(plan.get().plan());
-        drawDecisions(plan.get().plan().today());
+        drawDecisions();
+    }
+
+    /** The path and the stage that are chosen: an address that names no path means the first that has the stage. */
+    private Optional<ChildPlan> chosenPlan() {
+        return onPaths.stream()
+                .filter(on -> chosenPath.isEmpty()
+                        || chosenPath.get().equals(on.plan().template().id()))
+                .filter(on -> chosen.flatMap(on.plan()::stage).isPresent())
+                .findFirst();
+    }
+
+    private Optional<Planned> chosenStage() {
+        return chosenPlan().flatMap(on -> chosen.flatMap(on.plan()::stage));
     }
 
     private boolean mayChange() {
         return gate.allows(viewer, Action.CHANGE_PATH, child);
     }
 
-    private void drawPlan(Plan plan, List<Move> moves) {
+    private void drawPlans(List<Move> moves) {
         head.removeAll();
         line.removeAll();
-        table.removeAll();
-        head.add(title(plan));
-        line.add(new PathLine(words, viewer.language()).draw(plan, moves));
+        tables.removeAll();
+        var all = onPaths.stream().map(ChildPlan::plan).toList();
+        var moving = chosenPlan().map(on -> on.plan().template().id()).orElse("");
+        head.add(new LineHead(say, zoom, one -> address(chosenPath, chosen, one)));
+        line.add(new PathLine(words, viewer.language(), all, zoom).draw(moving, moves));
         line.getElement().executeJs(TO_TODAY);
-        table.add(new StageTable(say, plan, this::address, chosen, moves));
-        chosen.flatMap(plan::stage).ifPresent(stage -> table.add(why(plan, stage)));
+        for (var plan : all) {
+            var id = plan.template().id();
+            var own = id.equals(moving) ? chosen : Optional.<String>empty();
+            tables.add(
+                    title(plan),
+                    new StageTable(
+                            say,
+                            plan,
+                            stage -> address(Optional.of(id), Optional.of(stage), zoom),
+                            own,
+                            id.equals(moving) ? moves : List.of()));
+            own.flatMap(plan::stage).ifPresent(stage -> tables.add(why(plan, stage)));
+        }
     }
 
-    private String address(String stage) {
-        return "staff/child/" + child + "/path?" + STAGE + "=" + stage;
+    private String address(Optional<String> path, Optional<String> stage, Zoom one) {
+        var asked = new ArrayList<String>();
+        path.ifPresent(id -> asked.add(PATH + "=" + id));
+        stage.ifPresent(id -> asked.add(STAGE + "=" + id));
+        if (one != Zoom.ALL) {
+            asked.add(ZOOM + "=" + one.inAddress());
+        }
+        var page = "staff/child/" + child + "/path";
+        return asked.isEmpty() ? page : page + "?" + String.join("&", asked);
     }
 
     private Component title(Plan plan) {
@@ -169,28 +213,19 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                 .filter(s -> s.why().origin() != Origin.RULE)
                 .count();
         return Tags.div(
-                "hw-colh hw-pathhead",
+                "hw-colh hw-pathhead u-mt5",
                 Tags.h2("", plan.template().name().in(viewer.language())),
                 Tags.span("hw-sub", say.say("path.template", plan.template().version(), byHand)),
-                plan.over()
-                        .map(over -> Tags.span(
-                                "hw-label ember",
-                                say.say(
-                                        "path.over",
-                                        say.date(over.day(), plan.today()),
-                                        over.outcome().name().in(viewer.language()))))
-                        .orElseGet(() -> Tags.span("", "")),
-                Tags.span("grow", ""),
-                key("st-done", "path.key.behind"),
-                key("st-now", "path.key.now"),
-                key("st-later", "path.key.later"));
+                plan.over().map(over -> over(plan, over)).orElseGet(() -> Tags.span("", "")));
     }
 
-    private Component key(String stone, String says) {
-        var picture = new SvgText("", 0, 0, 18, 16)
-                .decorative()
-                .shape("path", "class", stone, "d", Stone.outline(9, 8, 7.2, 5.9, 2));
-        return Tags.span("hw-cell", new Drawing(picture), new Span(say.say(says)));
+    private Component over(Plan plan, Plan.Over over) {
+        var day = say.date(over.day(), plan.today());
+        return Tags.span(
+                "hw-label ember",
+                over.outcome()
+                        .map(outcome -> say.say("path.over", day, outcome.name().in(viewer.language())))
+                        .orElseGet(() -> say.say("path.over.by-team", day)));
     }
 
     private Component why(Plan plan, Planned stage) {
@@ -202,53 +237,266 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
                                 ? say.say("path.why.no-day")
                                 : say.say("path.why.title", say.date(stage.start(), plan.today()))),
                 new Span(" " + plans.why(plan, stage).in(viewer.language()) + " "),
-                new Span(
-                        say.allowed(stage.stage()).map(allowed -> allowed + " ").orElse("")),
+                new Span(say.allowed(stage).map(allowed -> allowed + " ").orElse("")),
                 Tags.span("hw-sub", say.say("path.why.source", stage.stage().source())));
+        if (mayChange()) {
+            stage.clash().ifPresent(clash -> says.add(ways(plan, clash)));
+        }
         return Tags.div("hw-banner river u-mt3 u-start", Icon.WHY.draw(), says);
     }
 
-    private void drawBeside(Plan plan) {
-        var stage = chosen.flatMap(plan::stage);
+    /** What would help, each a press away from its preview. */
+    private Component ways(Plan plan, Clash clash) {
+        var ways = Tags.div("u-row u-mt2");
+        for (var way : clash.ways()) {
+            var title = plans.way(plan, way).in(viewer.language());
+            ways.add(Tags.button("plain", title, pressed -> propose(title, change(way), say.say("path.change.save"))));
+        }
+        return ways;
+    }
+
+    private static Change change(Clash.Way way) {
+        if (way instanceof Clash.Way.Move move) {
+            return new Change.SetByHand(move.stage().id(), move.to());
+        }
+        var give = (Clash.Way.Give) way;
+        return new Change.OwnRule(give.stage().id(), give.at(), give.rule());
+    }
+
+    private void propose(String title, Change change, String save) {
+        open(new ReadyForm(say, words, title, change, save, acts(chosenPlan().orElseThrow())));
+    }
+
+    private void open(Component form) {
+        beside.removeAll();
+        beside.add(form);
+    }
+
+    private void drawBeside() {
+        var stage = chosenStage();
         if (!mayChange()) {
             beside.add(Tags.p("hw-quiet", say.say("path.read-only")));
         } else if (stage.isPresent()) {
-            beside.add(new ChangeForm(say, words, stage.get(), this));
+            var on = chosenPlan().orElseThrow();
+            beside.add(new ChangeForm(say, words, on, stage.get(), acts(on)));
         } else {
-            beside.add(Tags.div(
-                    "hw-sheet u-edged u-onpaper",
-                    Tags.div("hw-colh", Tags.h2("", say.say("path.choose"))),
-                    Tags.p("hw-quiet u-mb3", say.say("path.choose.hint")),
-                    Tags.button("plain", say.say("path.begin.other"), pressed -> {
-                        beside.removeAll();
-                        beside.add(beginForm());
-                    })));
-        }
-        if (stage.isEmpty()
-                && mayChange()
-                && plan.over().isEmpty()
-                && plan.template().stages().stream()
-                        .anyMatch(s -> plan.stage(s.id()).isEmpty())) {
-            beside.add(notOnPlan(plan));
+            beside.add(choose());
+            onPaths.stream().filter(on -> on.plan().over().isEmpty()).forEach(this::notOnPlan);
         }
         if (stage.isEmpty()) {
-            beside.add(new AdviceList(say, plans.advice(viewer, child), plan.today()));
+            onPaths.stream()
+                    .filter(on -> on.plan().over().isEmpty())
+                    .map(ChildPlan::plan)
+                    .forEach(plan -> beside.add(new AdviceList(
+                            say,
+                            titled("path.advice.title", plan),
+                            plans.advice(viewer, child, plan.template().id()),
+                            today())));
         }
     }
 
-    private void takeBack(Decision decision) {
-        beside.removeAll();
-        var effect = plans.effectOfUndo(viewer, child, decision.version());
-        beside.add(new TakeBackForm(say, words, decision, effect, today(), new TakeBackForm.Acts() {
+    private Component choose() {
+        var acts = Tags.div(
+                "u-row",
+                Tags.button("plain", say.say("path.begin.other"), pressed -> open(beginForm())),
+                Tags.button("plain", say.say("path.away"), pressed -> open(awayForm())));
+        onPaths.stream()
+                .map(ChildPlan::plan)
+                .filter(plan -> plan.over().isEmpty())
+                .forEach(plan -> {
+                    var name = plan.template().name().in(viewer.language());
+                    acts.add(Tags.button("plain", say.say("path.close", name), pressed -> open(closeForm(plan))));
+                });
+        return Tags.div(
+                "hw-sheet u-edged u-onpaper",
+                Tags.div("hw-colh", Tags.h2("", say.say("path.choose"))),
+                Tags.p("hw-quiet u-mb3", say.say("path.choose.hint")),
+                acts);
+    }
+
+    /** Stages that come on the plan only if needed, and those that were taken from it. */
+    private void notOnPlan(ChildPlan on) {
+        var plan = on.plan();
+        var list = new UnorderedList();
+        list.addClassName("hw-plain");
+        plan.template().stages().stream()
+                .filter(stage -> plan.stage(stage.id()).isEmpty())
+                .forEach(stage -> list.add(new ListItem(
+                        new Span(stage.name().in(viewer.language()) + " "),
+                        Tags.button(
+                                "text",
+                                say.say("path.add"),
+                                pressed -> open(new ReadyForm(
+                                        say,
+                                        words,
+                                        stage.name().in(viewer.language()),
+                                        new Change.Add(stage.id()),
+                                        say.say("path.add.save"),
+                                        acts(on)))))));
+        if (list.getChildren().findAny().isPresent()) {
+            beside.add(Tags.div("u-mt5", Tags.h2("u-l", titled("path.not-on-plan", plan)), list));
+        }
+    }
+
+    /** A title, with the path's name where the child is on several. */
+    private String titled(String key, Plan plan) {
+        var several = onPaths.stream().filter(on -> on.plan().over().isEmpty()).count() > 1;
+        var title = say.say(key);
+        return several ? say.say("path.of", title, plan.template().name()) : title;
+    }
+
+    private Component beginForm() {
+        return new BeginForm(say, words, plans.pathways(), !onPaths.isEmpty(), today(), new BeginForm.Acts() {
             @Override
-            public void takeBack(String reason) {
+            public List<Remark> advice(String path, LocalDate day) {
+                return plans.adviceIfBegun(viewer, child, path, day);
+            }
+
+            @Override
+            public void begin(String path, Beginning how, LocalDate day, String reason) {
+                plans.begin(viewer, child, path, how, day, reason);
+                done("path.begin.done");
+            }
+        });
+    }
+
+    private Component closeForm(Plan plan) {
+        var path = plan.template().id();
+        var day = new DayField(say.say("path.close.day"), words, viewer.language());
+        day.setValue(today());
+        var says = new EffectForm.Says(
+                say.say("path.close", plan.template().name().in(viewer.language())),
+                say.say("path.close.hint"),
+                say.say("path.close.save"));
+        return new EffectForm(say, words, says, List.of(new EffectForm.Asked("day", day)), today(), new Deciding() {
+            @Override
+            public Effect effect(List<LocalDate> days) {
+                return plans.effectOfClosing(viewer, child, path, days.get(0));
+            }
+
+            @Override
+            void decide(List<LocalDate> days, String reason) {
+                plans.close(viewer, child, path, days.get(0), reason, seen);
+            }
+        });
+    }
+
+    private Component awayForm() {
+        var says = new EffectForm.Says(say.say("path.away"), say.say("path.away.hint"), say.say("path.away.save"));
+        var asked = List.of(
+                new EffectForm.Asked("from", new DayField(say.say("path.away.from"), words, viewer.language())),
+                new EffectForm.Asked("until", new DayField(say.say("path.away.until"), words, viewer.language())));
+        return new EffectForm(say, words, says, asked, today(), new Deciding() {
+            @Override
+            public Effect effect(List<LocalDate> days) {
+                return plans.effectOfAway(viewer, child, span(days));
+            }
+
+            @Override
+            void decide(List<LocalDate> days, String reason) {
+                plans.away(viewer, child, span(days), reason, seen);
+            }
+        });
+    }
+
+    private static org.hearthway.path.engine.network.Span span(List<LocalDate> days) {
+        if (days.get(1).isBefore(days.get(0))) {
+            throw new Invalid(Problem.at("until", "path.problem.away-order"));
+        }
+        return new org.hearthway.path.engine.network.Span(days.get(0), days.get(1));
+    }
+
+    private void takeBack(Decision decision) {
+        var says = new EffectForm.Says(
+                say.say("path.take-back", decision.name().in(viewer.language())),
+                say.say("path.take-back.hint"),
+                say.say("path.decided.take-back"));
+        open(new EffectForm(say, words, says, List.of(), today(), new Deciding() {
+            @Override
+            public Effect effect(List<LocalDate> days) {
+                return plans.effectOfUndo(viewer, child, decision.version());
+            }
+
+            @Override
+            void decide(List<LocalDate> days, String reason) {
+                plans.undo(viewer, child, decision.version(), reason, seen);
+            }
+        }));
+    }
+
+    /** A decision about no single stage. */
+    private abstract class Deciding implements EffectForm.Acts {
+
+        abstract void decide(List<LocalDate> days, String reason);
+
+        @Override
+        public void save(List<LocalDate> days, String reason) {
+            try {
+                decide(days, reason);
+                done("path.change.done");
+            } catch (Overtaken overtaken) {
+                Told.couldNot(say.say("path.change.overtaken"));
+            }
+        }
+
+        @Override
+        public void leave() {
+            PathView.this.leave();
+        }
+    }
+
+    private void done(String says) {
+        Told.done(say.say(says));
+        TallyChanged.tell();
+        leave();
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), settings.zone());
+    }
+
+    private void drawDecisions() {
+        below.removeAll();
+        var decisions = plans.decisions(viewer, child);
+        if (decisions.isEmpty()) {
+            return;
+        }
+        var people = decisions.stream().flatMap(d -> d.by().stream()).collect(Collectors.toSet());
+        below.add(new DecisionList(
+                say,
+                decisions,
+                accounts.byId(viewer, people),
+                settings.zone(),
+                today(),
+                mayChange() ? Optional.of(this::takeBack) : Optional.empty()));
+    }
+
+    /** What forms about a stage of one path ask for. */
+    private ChangeForm.Acts acts(ChildPlan on) {
+        var path = on.plan().template().id();
+        return new ChangeForm.Acts() {
+            @Override
+            public Preview preview(Change change) {
+                var preview = plans.preview(viewer, child, path, change);
+                seen = preview.version();
+                onPaths = plans.plans(viewer, child);
+                drawPlans(preview.effect().moves());
+                return preview;
+            }
+
+            @Override
+            public void save(Change change, String reason) {
                 try {
-                    plans.undo(viewer, child, decision.version(), reason, seen);
-                    Told.done(say.say("path.change.done"));
-                    TallyChanged.tell();
-                    leave();
+                    plans.apply(viewer, child, path, change, reason, seen);
+                    done("path.change.done");
                 } catch (Overtaken overtaken) {
+                    // what was typed stays; the plan under it is drawn afresh, with what would move now
                     Told.couldNot(say.say("path.change.overtaken"));
+                    beside.getChildren()
+                            .filter(ChangeForm.class::isInstance)
+                            .map(ChangeForm.class::cast)
+                            .forEach(ChangeForm::show);
+                    drawDecisions();
                 }
             }
 
@@ -256,90 +504,14 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Chan
             public void leave() {
                 PathView.this.leave();
             }
-        }));
+        };
     }
 
-    /** Stages that come on the plan only if needed, and those that were taken from it. */
-    private Component notOnPlan(Plan plan) {
-        var list = new UnorderedList();
-        list.addClassName("hw-plain");
-        plan.template().stages().stream()
-                .filter(stage -> plan.stage(stage.id()).isEmpty())
-                .forEach(stage -> list.add(new ListItem(
-                        new Span(stage.name().in(viewer.language()) + " "),
-                        Tags.button("text", say.say("path.add"), pressed -> {
-                            beside.removeAll();
-                            beside.add(new AddForm(say, words, stage, this));
-                        }))));
-        return Tags.div("u-mt5", Tags.h2("u-l", say.say("path.not-on-plan")), list);
-    }
-
-    private Component beginForm() {
-        return new BeginForm(say, words, plans.pathways(), today(), new BeginForm.Acts() {
-            @Override
-            public List<Remark> advice(String path, LocalDate day) {
-                return plans.adviceIfBegun(viewer, child, path, day);
-            }
-
-            @Override
-            public void begin(String path, LocalDate day, String reason) {
-                plans.begin(viewer, child, path, day, reason);
-                Told.done(say.say("path.begin.done"));
-                TallyChanged.tell();
-                leave();
-            }
-        });
-    }
-
-    private LocalDate today() {
-        return LocalDate.ofInstant(clock.instant(), settings.zone());
-    }
-
-    private void drawDecisions(LocalDate today) {
-        var decisions = plans.decisions(viewer, child);
-        var people = decisions.stream().flatMap(d -> d.by().stream()).collect(Collectors.toSet());
-        below.add(new DecisionList(
-                say,
-                decisions,
-                accounts.byId(viewer, people),
-                settings.zone(),
-                today,
-                mayChange() ? Optional.of(this::takeBack) : Optional.empty()));
-    }
-
-    @Override
-    public Preview preview(Change change) {
-        var preview = plans.preview(viewer, child, change);
-        seen = preview.version();
-        drawPlan(preview.before(), preview.effect().moves());
-        return preview;
-    }
-
-    @Override
-    public void save(Change change, String reason) {
-        try {
-            plans.apply(viewer, child, change, reason, seen);
-            Told.done(say.say("path.change.done"));
-            TallyChanged.tell();
-            leave();
-        } catch (Overtaken overtaken) {
-            // what was typed stays; the plan under it is drawn afresh, with what would move now
-            Told.couldNot(say.say("path.change.overtaken"));
-            beside.getChildren()
-                    .filter(ChangeForm.class::isInstance)
-                    .map(ChangeForm.class::cast)
-                    .forEach(ChangeForm::show);
-            below.removeAll();
-            plans.plan(viewer, child).ifPresent(p -> drawDecisions(p.plan().today()));
-        }
-    }
-
-    @Override
-    public void leave() {
+    private void leave() {
         if (chosen.isEmpty()) {
             draw();
         } else {
-            UI.getCurrent().navigate("staff/child/" + child + "/path", QueryParameters.empty());
+            UI.getCurrent().navigate(address(Optional.empty(), Optional.empty(), zoom));
         }
     }
 }

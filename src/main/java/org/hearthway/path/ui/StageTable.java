@@ -65,7 +65,6 @@ final class StageTable extends Div {
             Function<String, String> address,
             Optional<String> chosen,
             Map<String, Move> moving) {
-        var stage = planned.stage();
         var today = plan.today();
         var row = Keys.row(new NativeTableRow(), planned.point());
         var on = chosen.filter(planned.point()::equals).isPresent();
@@ -81,7 +80,7 @@ final class StageTable extends Div {
         words.outside(planned).ifPresent(says -> state.add(new Text(" "), Tags.span("hw-label ember", says)));
         row.add(
                 cell("stage", name),
-                cell("rule", small(words.rule(plan.template(), stage))),
+                cell("rule", small(words.rule(plan.template(), planned))),
                 bound("earliest", planned, Optional.of(planned.earliest())),
                 planned(planned, today, move),
                 bound("latest", planned, planned.latest()),

@@ -10,8 +10,8 @@ import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.State;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.Template.After;
 import org.hearthway.path.engine.Template.Edge;
-import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.internal.GapWords;
 import org.hearthway.words.Words;
 
@@ -53,30 +53,43 @@ final class StageWords {
     }
 
     /** The rule for the first day, in few words. */
-    String rule(Template path, Stage stage) {
-        var begins = stage.timing().begins().get(0);
-        var anchor = begins.stage().flatMap(path::stage).map(s -> s.name().in(language));
+    String rule(Template path, Planned planned) {
+        var counted = planned.why().counted();
+        var anchor = counted.stage().flatMap(path::stage).map(s -> s.name().in(language));
         if (anchor.isEmpty()) {
             return say("path.rule.first");
         }
-        var usual = gaps.say(language, begins.usual().orElse(begins.earliest()));
-        var edge = begins.edge() == Edge.START ? "start" : "end";
-        return say("path.rule." + edge, usual, anchor.get());
+        var usual = counted.usual().orElse(counted.earliest());
+        return usual.isZero()
+                ? say("path.rule.on." + edge(counted), anchor.get())
+                : say("path.rule." + edge(counted), gaps.say(language, usual), anchor.get());
+    }
+
+    /** What a rule counts from. */
+    String anchor(Template path, After rule) {
+        return rule.stage()
+                .flatMap(path::stage)
+                .map(stage -> say("path.rule.from." + edge(rule), stage.name().in(language)))
+                .orElse(say("path.rule.first"));
+    }
+
+    private static String edge(After rule) {
+        return rule.edge() == Edge.START ? "start" : "end";
     }
 
     /** The gaps that the rule allows; empty when it allows only one. */
-    Optional<String> allowed(Stage stage) {
-        var begins = stage.timing().begins().get(0);
-        var earliest = gaps.say(language, begins.earliest());
-        if (begins.latest().isEmpty()) {
+    Optional<String> allowed(Planned planned) {
+        var counted = planned.why().counted();
+        var earliest = gaps.say(language, counted.earliest());
+        if (counted.latest().isEmpty()) {
             return Optional.of(say("path.rule.allowed-from", earliest));
         }
-        return begins.latest().filter(begins.earliest()::equals).isPresent()
+        return counted.latest().filter(counted.earliest()::equals).isPresent()
                 ? Optional.empty()
                 : Optional.of(say(
                         "path.rule.allowed",
                         earliest,
-                        gaps.say(language, begins.latest().get())));
+                        gaps.say(language, counted.latest().get())));
     }
 
     /** The state as a label: word and weight, never colour alone. */
@@ -96,6 +109,9 @@ final class StageWords {
             return planned.start().isAfter(today)
                     ? Tags.span("hw-label river", say("path.state.fixed"))
                     : Tags.span("hw-label moss", say("path.state.happened"));
+        }
+        if (planned.state() == State.PAST && !planned.end().isBefore(today)) {
+            return Tags.span("hw-label", say("path.state.goes-on"));
         }
         if (planned.state() == State.PAST) {
             return Tags.span("hw-label line", say("path.state.unrecorded"));

@@ -26,7 +26,7 @@ class Cautions {
 
     /** Every rule of care of the child's plan, whenever it holds. */
     List<Plan.Care> rules(Viewer viewer, ChildId child) {
-        return plans.plan(viewer, child).stream()
+        return plans.plans(viewer, child).stream()
                 .flatMap(p -> p.plan().stages().stream())
                 .flatMap(stage -> stage.precautions().stream())
                 .toList();

@@ -95,8 +95,9 @@ class ReportedSigns implements Signs {
     @Transactional(readOnly = true)
     public Set<Sign.Topic> topics(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
-        return kind.topics(
-                plans.plan(viewer, child).map(plan -> plan.plan().template().id()));
+        return kind.topics(plans.plans(viewer, child).stream()
+                .map(plan -> plan.plan().template().id())
+                .toList());
     }
 
     @Override

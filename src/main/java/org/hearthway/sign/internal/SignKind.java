@@ -192,10 +192,11 @@ class SignKind implements ContentKind, SignNames {
     }
 
     /** Topics that concern everyone, and those of the pathway; all of them when the pathway is not known. */
-    Set<Topic> topics(Optional<String> pathway) {
+    Set<Topic> topics(List<String> pathways) {
         return files.stream()
-                .filter(file ->
-                        file.everyone() || pathway.map(file.paths()::contains).orElse(true))
+                .filter(file -> file.everyone()
+                        || pathways.isEmpty()
+                        || pathways.stream().anyMatch(file.paths()::contains))
                 .map(TopicFile::topic)
                 .collect(Collectors.toUnmodifiableSet());
     }

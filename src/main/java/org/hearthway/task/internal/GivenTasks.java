@@ -183,7 +183,8 @@ class GivenTasks implements Tasks {
     @Transactional(readOnly = true)
     public List<Ready> ready(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.GIVE_TASK, child);
-        return texts.ready(plans.plan(viewer, child).map(Plans.ChildPlan::plan), rules.today());
+        var now = plans.plans(viewer, child).stream().map(Plans.ChildPlan::plan).toList();
+        return texts.ready(now, rules.today());
     }
 
     @Override

@@ -110,9 +110,9 @@ class ReadyTexts implements ContentKind {
         return texts.values().stream().filter(text -> text.to() == To.FAMILY).toList();
     }
 
-    /** Those of the path first: they are of today. */
-    List<Ready> ready(Optional<Plan> plan, LocalDate today) {
-        return Stream.concat(plan.stream().flatMap(known -> ofPath(known, today)), ofContent(today))
+    /** Those of the paths first: they are of today. */
+    List<Ready> ready(List<Plan> plans, LocalDate today) {
+        return Stream.concat(plans.stream().flatMap(known -> ofPath(known, today)), ofContent(today))
                 .toList();
     }
 

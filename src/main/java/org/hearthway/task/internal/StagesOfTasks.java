@@ -29,7 +29,8 @@ class StagesOfTasks {
 
     /** The child's plans that go on; a path that ended asks nothing more. */
     List<Plan> plans(ChildId child) {
-        return plans.plan(MACHINE, child).map(Plans.ChildPlan::plan).stream()
+        return plans.plans(MACHINE, child).stream()
+                .map(Plans.ChildPlan::plan)
                 .filter(plan -> plan.over().isEmpty())
                 .toList();
     }

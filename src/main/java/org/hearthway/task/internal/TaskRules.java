@@ -85,7 +85,8 @@ class TaskRules {
     }
 
     private boolean isOfThePath(ChildId child, String stage) {
-        return plans.plan(MACHINE, child).map(Plans.ChildPlan::plan).stream()
+        return plans.plans(MACHINE, child).stream()
+                .map(Plans.ChildPlan::plan)
                 .anyMatch(plan -> plan.stages().stream()
                         .anyMatch(known -> StagesOfTasks.name(plan, known).equals(stage)));
     }

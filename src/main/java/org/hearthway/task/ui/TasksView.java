@@ -126,9 +126,9 @@ class TasksView extends Div implements BeforeEnterObserver, HasDynamicTitle, Tas
 
     private Map<String, String> stages() {
         var stages = new LinkedHashMap<String, String>();
-        plans.plan(viewer, child)
+        plans.plans(viewer, child).stream()
                 .map(Plans.ChildPlan::plan)
-                .ifPresent(plan -> plan.next()
+                .forEach(plan -> plan.next()
                         .forEach(stage -> stages.put(
                                 plan.template().id() + "/" + stage.point(),
                                 stage.stage().name().in(viewer.language()))));

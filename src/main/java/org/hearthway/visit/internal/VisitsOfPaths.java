@@ -41,7 +41,7 @@ class VisitsOfPaths {
 
     @EventListener
     void on(PathChanged change) {
-        plans.plan(PATH, change.child()).ifPresent(found -> follow(change.child(), found.plan(), clock.instant()));
+        plans.plans(PATH, change.child()).forEach(found -> follow(change.child(), found.plan(), clock.instant()));
     }
 
     private void follow(ChildId child, Plan plan, Instant now) {

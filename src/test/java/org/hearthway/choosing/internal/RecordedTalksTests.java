@@ -222,7 +222,8 @@ class RecordedTalksTests {
     void aDecisionBeginsThePathOnItsDay() {
         var child = child(5, Optional.of(3));
         choosing.decide(PHYSICIAN, child, decided("sdr"), 0);
-        var plan = plans.plan(PHYSICIAN, child).orElseThrow().plan();
+        var plan =
+                plans.plans(PHYSICIAN, child).stream().findFirst().orElseThrow().plan();
         assertThat(plan.template().id()).isEqualTo("sdr");
         assertThat(plan.stages().get(0).start()).isEqualTo(TODAY.minusDays(2));
         var kept = choosing.decisions(THERAPIST, child).get(0);
@@ -234,11 +235,16 @@ class RecordedTalksTests {
     @Test
     void aPathThatTheChildIsOnGoesOnAsItIs() {
         var child = child(5, Optional.of(3));
-        plans.begin(PHYSICIAN, child, "sdr", TODAY.minusDays(60), "To be looked at");
+        plans.begin(PHYSICIAN, child, "sdr", Plans.Beginning.INSTEAD, TODAY.minusDays(60), "To be looked at");
         choosing.decide(PHYSICIAN, child, decided("sdr"), 0);
         assertThat(plans.decisions(PHYSICIAN, child)).hasSize(1);
         choosing.decide(PHYSICIAN, child, decided("itb"), 1);
-        assertThat(plans.plan(PHYSICIAN, child).orElseThrow().plan().template().id())
+        assertThat(plans.plans(PHYSICIAN, child).stream()
+                        .findFirst()
+                        .orElseThrow()
+                        .plan()
+                        .template()
+                        .id())
                 .isEqualTo("itb");
     }
 
@@ -247,7 +253,7 @@ class RecordedTalksTests {
         var child = child(5, Optional.of(3));
         var none = new Decision.Data(Optional.empty(), TODAY, "Mother", "They want to wait for summer");
         choosing.decide(PHYSICIAN, child, none, 0);
-        assertThat(plans.plan(PHYSICIAN, child)).isEmpty();
+        assertThat(plans.plans(PHYSICIAN, child).stream().findFirst()).isEmpty();
         choosing.decide(PHYSICIAN, child, decided("itb"), 1);
         assertThat(choosing.decisions(PHYSICIAN, child))
                 .extracting(decision -> decision.data().path())
@@ -264,7 +270,7 @@ class RecordedTalksTests {
                 new Decision.Data(Optional.of("itb"), TODAY.minusYears(21), "Mother, surgeon", "As was said then");
         assertThatThrownBy(() -> choosing.decide(PHYSICIAN, child, long_ago, 0)).isInstanceOf(Invalid.class);
         assertThat(choosing.decisions(PHYSICIAN, child)).isEmpty();
-        assertThat(plans.plan(PHYSICIAN, child)).isEmpty();
+        assertThat(plans.plans(PHYSICIAN, child).stream().findFirst()).isEmpty();
     }
 
     @Test

@@ -34,10 +34,12 @@ import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
+import org.hearthway.path.VisitsForPlans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.network.Span;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.LeanClinic;
@@ -80,6 +82,11 @@ class ChildPlansTests {
         @Bean
         SignNames signs() {
             return Set::of;
+        }
+
+        @Bean
+        VisitsForPlans booked() {
+            return child -> List.of();
         }
 
         /** Knows no kind of visit; the cross-check has a test of its own. */
@@ -147,13 +154,14 @@ class ChildPlansTests {
     }
 
     private void begin() {
-        plans.begin(SURGEON, child, "sdr", BEGIN, "referred by the clinic");
-        plans.apply(SURGEON, child, new Change.Fix("operation", SURGERY), "done as planned", 1);
+        plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, BEGIN, "referred by the clinic");
+        plans.apply(SURGEON, child, "sdr", new Change.Fix("operation", SURGERY), "done as planned", 1);
         heard.changes.clear();
     }
 
     private LocalDate start(String stage) {
-        return plans.plan(SURGEON, child)
+        return plans.plans(SURGEON, child).stream()
+                .findFirst()
                 .orElseThrow()
                 .plan()
                 .stage(stage)
@@ -163,10 +171,10 @@ class ChildPlansTests {
 
     @Test
     void hasNoPlanBeforeAPathIsBegun() {
-        assertThat(plans.plan(SURGEON, child)).isEmpty();
+        assertThat(plans.plans(SURGEON, child).stream().findFirst()).isEmpty();
         assertThat(plans.precautions(SURGEON, child, SURGERY)).isEmpty();
         assertThat(plans.all(SURGEON)).doesNotContainKey(child);
-        assertThatThrownBy(() -> plans.preview(SURGEON, child, new Change.Fix("operation", SURGERY)))
+        assertThatThrownBy(() -> plans.preview(SURGEON, child, "sdr", new Change.Fix("operation", SURGERY)))
                 .isInstanceOf(Invalid.class);
     }
 
@@ -175,12 +183,12 @@ class ChildPlansTests {
         var born = LocalDate.of(2016, 2, 11);
         given(children.get(SURGEON, child))
                 .willReturn(new Child(child, ChildData.plain(Names.plain("Ada", "Test"), born, Optional.of(2), 1), 1));
-        assertThat(plans.advice(SURGEON, child)).isEmpty();
+        assertThat(plans.advice(SURGEON, child, "sdr")).isEmpty();
         begin();
-        assertThat(age(plans.advice(SURGEON, child)).answer()).isEqualTo(Remark.Answer.USUAL);
-        plans.apply(SURGEON, child, new Change.Fix("operation", SURGERY.plusDays(1)), "one day later", 2);
-        assertThat(age(plans.advice(SURGEON, child)).answer()).isEqualTo(Remark.Answer.OUTSIDE);
-        assertThat(age(plans.advice(SURGEON, child)).own()).contains(10);
+        assertThat(age(plans.advice(SURGEON, child, "sdr")).answer()).isEqualTo(Remark.Answer.USUAL);
+        plans.apply(SURGEON, child, "sdr", new Change.Fix("operation", SURGERY.plusDays(1)), "one day later", 2);
+        assertThat(age(plans.advice(SURGEON, child, "sdr")).answer()).isEqualTo(Remark.Answer.OUTSIDE);
+        assertThat(age(plans.advice(SURGEON, child, "sdr")).own()).contains(10);
     }
 
     @Test
@@ -191,18 +199,18 @@ class ChildPlansTests {
                         new Child(child, ChildData.plain(Names.plain("Ada", "Test"), born, Optional.empty(), 1), 1));
         var remarks = plans.adviceIfBegun(SURGEON, child, "sdr", BEGIN);
         assertThat(age(remarks).answer()).isEqualTo(Remark.Answer.OUTSIDE);
-        assertThat(plans.plan(SURGEON, child)).isEmpty();
+        assertThat(plans.plans(SURGEON, child).stream().findFirst()).isEmpty();
         assertThatThrownBy(() -> plans.adviceIfBegun(SURGEON, child, "no-such-path", BEGIN))
                 .isInstanceOf(Invalid.class);
-        plans.begin(SURGEON, child, "sdr", BEGIN, "the family and the team chose it");
-        assertThat(plans.plan(SURGEON, child)).isPresent();
+        plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, BEGIN, "the family and the team chose it");
+        assertThat(plans.plans(SURGEON, child).stream().findFirst()).isPresent();
     }
 
     @Test
     void adviceIsForTheTeam() {
         begin();
         gate.deny(Action.SEE_FOLDER, Action.CHANGE_PATH);
-        assertThatThrownBy(() -> plans.advice(SURGEON, child)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.advice(SURGEON, child, "sdr")).isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> plans.adviceIfBegun(SURGEON, child, "sdr", BEGIN))
                 .isInstanceOf(NotAvailable.class);
     }
@@ -222,14 +230,18 @@ class ChildPlansTests {
         // 2026-05-10 is a Sunday
         assertThat(start("three-month-review")).isEqualTo(LocalDate.of(2026, 5, 11));
         assertThat(plans.all(SURGEON)).containsKey(child);
-        assertThat(plans.plan(SURGEON, child).orElseThrow().version()).isEqualTo(2);
+        assertThat(plans.plans(SURGEON, child).stream()
+                        .findFirst()
+                        .orElseThrow()
+                        .version())
+                .isEqualTo(2);
     }
 
     @Test
     void aPreviewSavesNothingAndNamesWhatMoves() {
         begin();
-        var preview =
-                plans.preview(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)));
+        var preview = plans.preview(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)));
         assertThat(preview.effect().moves())
                 .extracting(Plans.Move::stage)
                 .containsExactly("six-month-review", "further");
@@ -237,7 +249,8 @@ class ChildPlansTests {
         assertThat(preview.outsideTheRule()).isFalse();
         assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 10));
         assertThat(heard.changes).isEmpty();
-        var late = plans.preview(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 10, 1)));
+        var late = plans.preview(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 10, 1)));
         assertThat(late.outsideTheRule()).isTrue();
     }
 
@@ -247,6 +260,7 @@ class ChildPlansTests {
         plans.apply(
                 SURGEON,
                 child,
+                "sdr",
                 new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)),
                 " family away ",
                 2);
@@ -270,9 +284,11 @@ class ChildPlansTests {
     @Test
     void goesBackToTheRuleWithoutForgettingWhatWasSet() {
         begin();
-        plans.apply(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
-        plans.apply(SURGEON, child, new Change.ByRule("six-month-review"), "back at home", 3);
-        var stage = plans.plan(SURGEON, child)
+        plans.apply(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
+        plans.apply(SURGEON, child, "sdr", new Change.ByRule("six-month-review"), "back at home", 3);
+        var stage = plans.plans(SURGEON, child).stream()
+                .findFirst()
                 .orElseThrow()
                 .plan()
                 .stage("six-month-review")
@@ -285,9 +301,15 @@ class ChildPlansTests {
     @Test
     void ofTwoWhoChangeAtOnceTheSecondIsToldAndNothingIsLost() {
         begin();
-        plans.apply(SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
+        plans.apply(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "away", 2);
         assertThatThrownBy(() -> plans.apply(
-                        SURGEON, child, new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 6)), "other", 2))
+                        SURGEON,
+                        child,
+                        "sdr",
+                        new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 6)),
+                        "other",
+                        2))
                 .isInstanceOf(Overtaken.class);
         assertThat(start("six-month-review")).isEqualTo(LocalDate.of(2026, 8, 20));
     }
@@ -295,8 +317,9 @@ class ChildPlansTests {
     @Test
     void aNewPathTakesThePlaceOfTheOldOneAndKeepsItsTrail() {
         begin();
-        plans.begin(SURGEON, child, "itb", LocalDate.of(2026, 3, 12), "decided with the family");
-        var plan = plans.plan(SURGEON, child).orElseThrow();
+        plans.begin(
+                SURGEON, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2026, 3, 12), "decided with the family");
+        var plan = plans.plans(SURGEON, child).stream().findFirst().orElseThrow();
         assertThat(plan.plan().template().id()).isEqualTo("itb");
         assertThat(plan.plan().stage("operation").orElseThrow().why().origin()).isEqualTo(Origin.RULE);
         assertThat(plans.decisions(SURGEON, child))
@@ -325,7 +348,7 @@ class ChildPlansTests {
     void refusesADayOutOfBoundsOrOrderWithAWayOut(String stage, LocalDate day, String field, String key) {
         begin();
         var refused = catchThrowableOfType(
-                Invalid.class, () -> plans.apply(SURGEON, child, new Change.Fix(stage, day), "reason", 2));
+                Invalid.class, () -> plans.apply(SURGEON, child, "sdr", new Change.Fix(stage, day), "reason", 2));
         assertThat(refused.problems()).singleElement().satisfies(problem -> {
             assertThat(problem.field()).isEqualTo(field);
             assertThat(problem.key()).isEqualTo(key);
@@ -341,7 +364,8 @@ class ChildPlansTests {
         begin();
         for (var reason : List.of("", "  a  ", "r".repeat(501))) {
             var refused = catchThrowableOfType(
-                    Invalid.class, () -> plans.apply(SURGEON, child, new Change.ByRule("six-month-review"), reason, 2));
+                    Invalid.class,
+                    () -> plans.apply(SURGEON, child, "sdr", new Change.ByRule("six-month-review"), reason, 2));
             assertThat(refused.problems()).extracting(Problem::field).containsExactly("reason");
         }
     }
@@ -349,7 +373,8 @@ class ChildPlansTests {
     @Test
     void saysAllThatIsWrongWithABeginningAtOnce() {
         var refused = catchThrowableOfType(
-                Invalid.class, () -> plans.begin(SURGEON, child, "nowhere", LocalDate.of(2005, 1, 1), ""));
+                Invalid.class,
+                () -> plans.begin(SURGEON, child, "nowhere", Plans.Beginning.INSTEAD, LocalDate.of(2005, 1, 1), ""));
         assertThat(refused.problems()).extracting(Problem::field).containsExactly("reason", "pathway", "day");
     }
 
@@ -358,14 +383,15 @@ class ChildPlansTests {
         begin();
         gate.deny(Action.SEE_FAMILY_PAGES, Action.SEE_FOLDER, Action.CHANGE_PATH, Action.LIST_CHILDREN);
         var change = new Change.Fix("operation", SURGERY);
-        assertThatThrownBy(() -> plans.plan(SURGEON, child)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.plans(SURGEON, child).stream().findFirst())
+                .isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> plans.all(SURGEON)).isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> plans.decisions(SURGEON, child)).isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> plans.precautions(SURGEON, child, SURGERY)).isInstanceOf(NotAvailable.class);
-        assertThatThrownBy(() -> plans.preview(SURGEON, child, change)).isInstanceOf(NotAvailable.class);
-        assertThatThrownBy(() -> plans.apply(SURGEON, child, change, "reason", 2))
+        assertThatThrownBy(() -> plans.preview(SURGEON, child, "itb", change)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> plans.apply(SURGEON, child, "itb", change, "reason", 2))
                 .isInstanceOf(NotAvailable.class);
-        assertThatThrownBy(() -> plans.begin(SURGEON, child, "itb", SURGERY, "reason"))
+        assertThatThrownBy(() -> plans.begin(SURGEON, child, "itb", Plans.Beginning.INSTEAD, SURGERY, "reason"))
                 .isInstanceOf(NotAvailable.class);
     }
 
@@ -373,8 +399,12 @@ class ChildPlansTests {
     void explainsEveryDateOfEveryPathInBothLanguages() {
         for (var template : plans.pathways()) {
             var other = ChildId.random();
-            plans.begin(SURGEON, other, template.id(), LocalDate.of(2025, 6, 2), "for the words");
-            var plan = plans.plan(SURGEON, other).orElseThrow().plan();
+            plans.begin(
+                    SURGEON, other, template.id(), Plans.Beginning.INSTEAD, LocalDate.of(2025, 6, 2), "for the words");
+            var plan = plans.plans(SURGEON, other).stream()
+                    .findFirst()
+                    .orElseThrow()
+                    .plan();
             for (var stage : plan.stages()) {
                 var why = plans.why(plan, stage);
                 assertThat(why.en()).isNotBlank().doesNotContain("{").endsWith(".");
@@ -386,7 +416,8 @@ class ChildPlansTests {
     @Test
     void explainsADateInOneSentence() {
         begin();
-        var plan = plans.plan(SURGEON, child).orElseThrow().plan();
+        var plan =
+                plans.plans(SURGEON, child).stream().findFirst().orElseThrow().plan();
         assertThat(plans.why(plan, plan.stage("six-week-check").orElseThrow()).en())
                 .isEqualTo("6 weeks after the first day of “Surgery” (Feb 10, 2026).");
         assertThat(plans.why(plan, plan.stage("three-month-review").orElseThrow())
@@ -399,39 +430,42 @@ class ChildPlansTests {
 
     @Test
     void anOperationWithoutADateSaysSo() {
-        plans.begin(SURGEON, child, "sdr", LocalDate.of(2025, 6, 2), "referred");
-        var plan = plans.plan(SURGEON, child).orElseThrow().plan();
+        plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, LocalDate.of(2025, 6, 2), "referred");
+        var plan =
+                plans.plans(SURGEON, child).stream().findFirst().orElseThrow().plan();
         var operation = plan.stage("operation").orElseThrow();
         assertThat(operation.start()).isAfterOrEqualTo(LocalDate.of(2026, 3, 13));
         assertThat(plans.why(plan, operation).en()).contains("The clinic has not set this date yet.");
     }
 
     private List<String> stages() {
-        return plans.plan(SURGEON, child).orElseThrow().plan().next().stream()
+        return plans.plans(SURGEON, child).stream().findFirst().orElseThrow().plan().next().stream()
                 .map(stage -> stage.stage().id())
                 .toList();
     }
 
     private Plan now() {
-        return plans.plan(SURGEON, child).orElseThrow().plan();
+        return plans.plans(SURGEON, child).stream().findFirst().orElseThrow().plan();
     }
 
     /** US prescribing information, screening: no response to the largest trial dose is no candidate. */
     @Test
     void aTrialThatDidNothingEndsThePathAndTakingThatBackRestoresAllOfIt() {
-        plans.begin(SURGEON, child, "itb", LocalDate.of(2025, 12, 1), "referred");
+        plans.begin(SURGEON, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2025, 12, 1), "referred");
         var before = now();
         heard.changes.clear();
 
         plans.apply(
                 SURGEON,
                 child,
+                "itb",
                 new Change.End("test-dose", "no-response", LocalDate.of(2026, 3, 10)),
                 "no response to the largest dose",
                 1);
 
         assertThat(stages()).contains("test-dose").doesNotContain("operation", "device-care", "growing");
-        assertThat(now().over().orElseThrow().outcome().id()).isEqualTo("no-response");
+        assertThat(now().over().orElseThrow().outcome().map(Template.Outcome::id))
+                .contains("no-response");
         assertThat(heard.changes)
                 .singleElement()
                 .satisfies(told -> assertThat(told.words().en())
@@ -455,6 +489,120 @@ class ChildPlansTests {
         assertThat(now().over()).isPresent();
     }
 
+    private List<String> paths() {
+        return plans.plans(SURGEON, child).stream()
+                .map(on -> on.plan().template().id())
+                .toList();
+    }
+
+    @Test
+    void aPathBegunBesideAnotherLeavesItAsItIs() {
+        begin();
+        var before = now();
+        plans.begin(SURGEON, child, "rehab", Plans.Beginning.BESIDE, LocalDate.of(2026, 3, 12), "weeks of therapy");
+        assertThat(paths()).containsExactly("sdr", "rehab");
+        assertThat(now()).isEqualTo(before);
+
+        plans.apply(
+                SURGEON,
+                child,
+                "rehab",
+                new Change.SetByHand("goals", LocalDate.of(2026, 4, 2)),
+                "the first free room",
+                3);
+        assertThat(now()).isEqualTo(before);
+        assertThat(plans.decisions(SURGEON, child).get(0).path().map(Bilingual::en))
+                .isNotEqualTo(plans.decisions(SURGEON, child).get(2).path().map(Bilingual::en));
+
+        plans.begin(SURGEON, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2026, 3, 12), "chosen");
+        assertThat(paths()).containsExactly("itb");
+        plans.undo(SURGEON, child, 5, "not chosen after all", 5);
+        assertThat(paths()).containsExactly("sdr", "rehab");
+        assertThat(plans.preview(SURGEON, child, "rehab", new Change.ByRule("goals"))
+                        .before()
+                        .stage("goals")
+                        .orElseThrow()
+                        .start())
+                .isEqualTo(LocalDate.of(2026, 4, 2));
+    }
+
+    @Test
+    void careRulesOfEveryPathHold() {
+        begin();
+        var alone = plans.precautions(SURGEON, child, LocalDate.of(2026, 2, 20));
+        plans.begin(SURGEON, child, "itb", Plans.Beginning.BESIDE, LocalDate.of(2025, 12, 1), "both, in this test");
+        plans.apply(SURGEON, child, "itb", new Change.Fix("operation", LocalDate.of(2026, 2, 18)), "done", 3);
+        assertThat(plans.precautions(SURGEON, child, LocalDate.of(2026, 2, 20)))
+                .containsAll(alone)
+                .hasSizeGreaterThan(alone.size());
+    }
+
+    @Test
+    void anEndedPathKeepsWhatHasBegunAndItsCareRulesAndStandsBehindTheOthers() {
+        begin();
+        plans.begin(SURGEON, child, "rehab", Plans.Beginning.BESIDE, LocalDate.of(2026, 3, 2), "weeks of therapy");
+        var care = plans.precautions(SURGEON, child, LocalDate.of(2026, 3, 20));
+        assertThat(care).isNotEmpty();
+        var effect = plans.effectOfClosing(SURGEON, child, "sdr", LocalDate.of(2026, 3, 12));
+        assertThat(effect.leaving().stream().map(Bilingual::en)).contains("Six-month check");
+        assertThat(effect.moves()).isEmpty();
+
+        plans.close(SURGEON, child, "sdr", LocalDate.of(2026, 3, 12), "goes on at another clinic", 3);
+
+        assertThat(paths()).containsExactly("rehab", "sdr");
+        var ended = plans.plans(SURGEON, child).get(1).plan();
+        assertThat(ended.over()).contains(new Plan.Over(LocalDate.of(2026, 3, 12), Optional.empty()));
+        assertThat(ended.stages()).noneMatch(stage -> stage.start().isAfter(LocalDate.of(2026, 3, 12)));
+        assertThat(ended.stage("operation")).isPresent();
+        assertThat(plans.precautions(SURGEON, child, LocalDate.of(2026, 3, 20))).containsAll(care);
+        assertThatThrownBy(() ->
+                        plans.close(SURGEON, child, "rehab", LocalDate.of(2026, 3, 13), "not before it has ended", 4))
+                .isInstanceOf(Invalid.class);
+        assertThatThrownBy(() -> plans.close(SURGEON, child, "rehab", LocalDate.of(2026, 3, 12), "too late", 3))
+                .isInstanceOf(Overtaken.class);
+        plans.undo(SURGEON, child, 4, "she stays", 4);
+        assertThat(paths()).containsExactly("sdr", "rehab");
+    }
+
+    /** The six-month check of this child lies on Monday, August 10, 2026. */
+    @Test
+    void whileTheFamilyIsAwayNothingIsPlannedThatNeedsTheClinic() {
+        begin();
+        var before = now();
+        var august = new Span(LocalDate.of(2026, 8, 8), LocalDate.of(2026, 8, 23));
+        var effect = plans.effectOfAway(SURGEON, child, august);
+        assertThat(effect.moves()).extracting(Plans.Move::stage).contains("six-month-review");
+        assertThat(now()).isEqualTo(before);
+
+        plans.away(SURGEON, child, august, "with the grandparents", 2);
+
+        var stage = now().stage("six-month-review").orElseThrow();
+        assertThat(august.holds(stage.start())).isFalse();
+        assertThat(plans.why(now(), stage).en()).contains("The family cannot come on Aug 10, 2026");
+        assertThat(now().stages())
+                .filteredOn(
+                        one -> one.stage().timing().onOpenDays() && one.start().isAfter(LocalDate.of(2026, 3, 12)))
+                .noneMatch(one -> august.holds(one.start()));
+        var decision = plans.decisions(SURGEON, child).get(0);
+        assertThat(decision.day()).contains(august.first());
+        assertThat(decision.last()).contains(august.last());
+        plans.undo(SURGEON, child, 3, "the journey is off", 3);
+        assertThat(now()).isEqualTo(before);
+    }
+
+    @Test
+    void refusesDaysAwayThatAreOverTooManyOrTooFarAhead() {
+        begin();
+        var today = LocalDate.of(2026, 3, 12);
+        for (var days : List.of(
+                new Span(today.minusDays(5), today.minusDays(1)),
+                new Span(today, today.plusDays(366)),
+                new Span(today.plusYears(2), today.plusYears(2).plusDays(1)))) {
+            assertThatThrownBy(() -> plans.away(SURGEON, child, days, "too much of it", 2))
+                    .isInstanceOf(Invalid.class);
+        }
+    }
+
     @Test
     void nothingIsTakenBackTwiceOrByWhoSawAnOlderPlan() {
         begin();
@@ -472,11 +620,11 @@ class ChildPlansTests {
                 .orElseThrow()
                 .id();
         assertThat(stages()).doesNotContain(optional);
-        plans.apply(SURGEON, child, new Change.Add(optional), "the team found it needed", 2);
+        plans.apply(SURGEON, child, "sdr", new Change.Add(optional), "the team found it needed", 2);
         assertThat(stages()).contains(optional);
-        plans.apply(SURGEON, child, new Change.Skip(optional), "not needed after all", 3);
+        plans.apply(SURGEON, child, "sdr", new Change.Skip(optional), "not needed after all", 3);
         assertThat(stages()).doesNotContain(optional);
-        assertThatThrownBy(() -> plans.apply(SURGEON, child, new Change.Skip(optional), "again", 4))
+        assertThatThrownBy(() -> plans.apply(SURGEON, child, "sdr", new Change.Skip(optional), "again", 4))
                 .isInstanceOf(Invalid.class);
     }
 
@@ -489,11 +637,11 @@ class ChildPlansTests {
                 Period.ofWeeks(7),
                 Optional.of(Period.ofWeeks(8)),
                 Optional.of(Period.ofWeeks(9)));
-        plans.apply(SURGEON, child, new Change.OwnRule("six-week-check", 0, longer), "slow to heal", 2);
+        plans.apply(SURGEON, child, "sdr", new Change.OwnRule("six-week-check", 0, longer), "slow to heal", 2);
         var check = now().stage("six-week-check").orElseThrow();
         assertThat(check.start()).isEqualTo(SURGERY.plusWeeks(8));
         assertThat(plans.why(now(), check).en()).startsWith("8 weeks after the first day of “Surgery”");
-        plans.apply(SURGEON, child, new Change.SharedRule("six-week-check", 0), "healed well", 3);
+        plans.apply(SURGEON, child, "sdr", new Change.SharedRule("six-week-check", 0), "healed well", 3);
         assertThat(now().stage("six-week-check").orElseThrow().start()).isEqualTo(SURGERY.plusWeeks(6));
     }
 
@@ -508,7 +656,8 @@ class ChildPlansTests {
                 Optional.of(Period.ofDays(40)));
         // 39 and 40 days after that Tuesday lie on a weekend
         var refused = catchThrowableOfType(
-                Invalid.class, () -> plans.preview(SURGEON, child, new Change.OwnRule("six-week-check", 0, never)));
+                Invalid.class,
+                () -> plans.preview(SURGEON, child, "sdr", new Change.OwnRule("six-week-check", 0, never)));
         var says = words.say(Language.EN, refused.problems().get(0));
         assertThat(says)
                 .contains(
@@ -519,12 +668,12 @@ class ChildPlansTests {
 
     @Test
     void refusesAnEndThatLiesAheadOrIsNotOneOfTheStage() {
-        plans.begin(SURGEON, child, "itb", LocalDate.of(2025, 12, 1), "referred");
+        plans.begin(SURGEON, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2025, 12, 1), "referred");
         var ahead = new Change.End("test-dose", "helped", LocalDate.of(2026, 3, 13));
-        assertThatThrownBy(() -> plans.apply(SURGEON, child, ahead, "reason", 1))
+        assertThatThrownBy(() -> plans.apply(SURGEON, child, "itb", ahead, "reason", 1))
                 .isInstanceOf(Invalid.class);
         var unknown = new Change.End("test-dose", "flew", LocalDate.of(2026, 3, 10));
-        assertThatThrownBy(() -> plans.apply(SURGEON, child, unknown, "reason", 1))
+        assertThatThrownBy(() -> plans.apply(SURGEON, child, "itb", unknown, "reason", 1))
                 .isInstanceOf(Invalid.class);
     }
 
@@ -541,11 +690,11 @@ class ChildPlansTests {
 
     @Test
     void saysWhatLeavesAndWhatTakingBackWouldBringBeforeAnythingIsSaved() {
-        plans.begin(SURGEON, child, "itb", LocalDate.of(2025, 12, 1), "referred");
+        plans.begin(SURGEON, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2025, 12, 1), "referred");
         var end = new Change.End("test-dose", "no-response", LocalDate.of(2026, 3, 10));
-        var leaving = plans.preview(SURGEON, child, end).effect().leaving();
+        var leaving = plans.preview(SURGEON, child, "itb", end).effect().leaving();
         assertThat(leaving).extracting(Bilingual::en).contains("Surgery");
-        plans.apply(SURGEON, child, end, "no response", 1);
+        plans.apply(SURGEON, child, "itb", end, "no response", 1);
         assertThat(plans.effectOfUndo(SURGEON, child, 2).coming()).isEqualTo(leaving);
         assertThat(plans.effectOfUndo(SURGEON, child, 1).leaving()).isNotEmpty();
         assertThat(now().over()).isPresent();

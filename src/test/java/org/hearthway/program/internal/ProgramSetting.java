@@ -18,6 +18,7 @@ import org.hearthway.base.Change;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Template;
 import org.hearthway.program.ProgramWords;
@@ -120,7 +121,8 @@ class ProgramSetting {
             when(stage.precautions()).thenReturn(care);
             var plan = mock(Plan.class);
             when(plan.stages()).thenReturn(List.of(stage));
-            when(plans.plan(any(), any())).thenReturn(Optional.of(new Plans.ChildPlan(plan, 1)));
+            when(plans.plans(any(), any()))
+                    .thenReturn(List.of(new Plans.ChildPlan(plan, Course.begun(plan.today()), 1)));
         }
     }
 }

@@ -155,21 +155,21 @@ class SignKindTests {
     @Test
     void choosesTopicsByPathway() {
         var kind = shipped();
-        assertThat(kind.topics(Optional.of("sdr")))
+        assertThat(kind.topics(List.of("sdr")))
                 .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.SURGERY, Topic.REHAB);
-        assertThat(kind.topics(Optional.of("itb")))
+        assertThat(kind.topics(List.of("itb")))
                 .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.PUMP, Topic.REHAB);
-        assertThat(kind.topics(Optional.of("dbs")))
+        assertThat(kind.topics(List.of("dbs")))
                 .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.STIMULATOR, Topic.REHAB);
-        assertThat(kind.topics(Optional.of("rehab")))
+        assertThat(kind.topics(List.of("rehab")))
                 .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.REHAB);
-        assertThat(kind.topics(Optional.of("followup")))
+        assertThat(kind.topics(List.of("followup")))
                 .containsExactlyInAnyOrder(Topic.ANY_CHILD, Topic.MEDICINE, Topic.REHAB);
     }
 
     @Test
     void rulesNoTopicOutWhileNoPathIsKnown() {
-        assertThat(shipped().topics(Optional.empty())).isEqualTo(Set.of(Topic.values()));
+        assertThat(shipped().topics(List.of())).isEqualTo(Set.of(Topic.values()));
     }
 
     private static String file(String en, String es) {

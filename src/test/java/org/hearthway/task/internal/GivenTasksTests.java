@@ -229,7 +229,7 @@ class GivenTasksTests {
 
     @Test
     void belongsToAStageOfTheChildsOwnPathOnly() {
-        plans.begin(People.with(Role.PHYSICIAN), child, "sdr", TODAY, "as agreed");
+        plans.begin(People.with(Role.PHYSICIAN), child, "sdr", Plans.Beginning.INSTEAD, TODAY, "as agreed");
         var home = new Asked(FAMILY, "Rest.", "", TUESDAY, Optional.of("sdr/referral"));
         assertThat(find(tasks.give(COORDINATOR, child, home)).stage()).contains("sdr/referral");
         at(problems(new Asked(FAMILY, "Rest.", "", TUESDAY, Optional.of("itb/steady"))), "stage", "task.problem.stage");

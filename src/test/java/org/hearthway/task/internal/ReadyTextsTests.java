@@ -10,7 +10,6 @@ import static org.mockito.Mockito.when;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentReading;
@@ -39,7 +38,7 @@ class ReadyTextsTests {
     }
 
     private List<Ready> ofFamilies() {
-        return texts.ready(Optional.empty(), TODAY).stream()
+        return texts.ready(List.of(), TODAY).stream()
                 .filter(text -> text.role().isEmpty())
                 .toList();
     }
@@ -94,7 +93,7 @@ class ReadyTextsTests {
             assertThat(text.says().en()).isEqualTo("Bring your X-rays.");
             assertThat(text.due()).isEqualTo("2026-03-26");
         });
-        assertThat(texts.ready(Optional.empty(), TODAY)).hasSizeGreaterThan(1);
+        assertThat(texts.ready(List.of(), TODAY)).hasSizeGreaterThan(1);
     }
 
     private static Plan plan(Plan.State state) {
@@ -104,15 +103,13 @@ class ReadyTextsTests {
 
     @Test
     void comeFromTheStageThatIsOpenWithADayOfTheStage() {
-        assertThat(texts.ready(Optional.of(plan(Plan.State.NOW)), TODAY))
-                .hasSize(2)
-                .allSatisfy(text -> {
-                    assertThat(text.stage()).contains("sdr/home");
-                    assertThat(text.due()).isEqualTo("2026-03-29");
-                    assertThat(text.role()).isEmpty();
-                });
-        assertThat(texts.ready(Optional.of(plan(Plan.State.TO_COME)), TODAY)).isEmpty();
+        assertThat(texts.ready(List.of(plan(Plan.State.NOW)), TODAY)).hasSize(2).allSatisfy(text -> {
+            assertThat(text.stage()).contains("sdr/home");
+            assertThat(text.due()).isEqualTo("2026-03-29");
+            assertThat(text.role()).isEmpty();
+        });
+        assertThat(texts.ready(List.of(plan(Plan.State.TO_COME)), TODAY)).isEmpty();
         when(signOff.isShown(any())).thenReturn(false);
-        assertThat(texts.ready(Optional.of(plan(Plan.State.NOW)), TODAY)).isEmpty();
+        assertThat(texts.ready(List.of(plan(Plan.State.NOW)), TODAY)).isEmpty();
     }
 }

@@ -102,7 +102,7 @@ class StageTasksTests {
                 .account();
         households.link(People.with(Role.ADMINISTRATOR), child, account, Reach.FULL);
         parent = People.as(account, Role.CAREGIVER);
-        plans.begin(PHYSICIAN, child, "sdr", TODAY, "as agreed");
+        plans.begin(PHYSICIAN, child, "sdr", Plans.Beginning.INSTEAD, TODAY, "as agreed");
     }
 
     private List<Asked> asked(String stage) {
@@ -112,11 +112,11 @@ class StageTasksTests {
     }
 
     private void decide(Change change) {
-        plans.apply(PHYSICIAN, child, change, "as agreed", version());
+        plans.apply(PHYSICIAN, child, "sdr", change, "as agreed", version());
     }
 
     private long version() {
-        return plans.plan(PHYSICIAN, child).orElseThrow().version();
+        return plans.plans(PHYSICIAN, child).get(0).version();
     }
 
     @Test
@@ -197,7 +197,7 @@ class StageTasksTests {
         decide(new Change.SetByHand("assessment", TODAY.plusDays(46)));
         assertThat(asked(FIRST).get(0).isDone()).isTrue();
         clock.advance(Duration.ofDays(200));
-        plans.begin(PHYSICIAN, child, "sdr", TODAY.plusDays(200), "once more");
+        plans.begin(PHYSICIAN, child, "sdr", Plans.Beginning.INSTEAD, TODAY.plusDays(200), "once more");
         assertThat(asked(FIRST)).noneMatch(Asked::isDone);
         stages.tick(parent, child, FIRST, 0);
         assertThat(asked(FIRST).get(0).isDone()).isTrue();
@@ -245,7 +245,8 @@ class StageTasksTests {
     }
 
     private LocalDate stage(String id) {
-        return plans.plan(PHYSICIAN, child)
+        return plans.plans(PHYSICIAN, child).stream()
+                .findFirst()
                 .orElseThrow()
                 .plan()
                 .stage(id)

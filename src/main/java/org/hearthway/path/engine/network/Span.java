@@ -17,6 +17,11 @@ public record Span(LocalDate first, LocalDate last) {
                 first.isBefore(other.first) ? first : other.first, last.isAfter(other.last) ? last : other.last);
     }
 
+    /** Whether a day lies within. */
+    public boolean holds(LocalDate day) {
+        return !day.isBefore(first) && !day.isAfter(last);
+    }
+
     /** Whether the other lies within this one. */
     boolean holds(Span other) {
         return !other.first.isBefore(first) && !other.last.isAfter(last);

@@ -10,31 +10,28 @@ import org.hearthway.base.Invalid;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans.Change;
-import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.words.Words;
 
-/** Puts a stage on the plan that is there only if needed: when it would be stands there before it is saved. */
-final class AddForm extends Section {
+/** Makes a change that needs nothing but a reason: a stage put on the plan, a way out of a clash. */
+final class ReadyForm extends Section {
 
     private static final int REASON_MOST = 500;
 
-    AddForm(StageWords say, Words words, Stage stage, ChangeForm.Acts acts) {
+    ReadyForm(StageWords say, Words words, String title, Change change, String save, ChangeForm.Acts acts) {
         addClassNames("hw-sheet", "u-preview", "u-own", "hw-fields");
-        var name = stage.name().in(say.language());
-        getElement().setAttribute("aria-label", name);
-        var change = new Change.Add(stage.id());
+        getElement().setAttribute("aria-label", title);
         var reason = new TextField(say.say("path.change.reason"));
         reason.setMaxLength(REASON_MOST);
         reason.setWidthFull();
         var moves = new Div();
         add(
-                Tags.div("hw-colh", Tags.h2("", name)),
+                Tags.div("hw-colh", Tags.h2("", title)),
                 moves,
                 reason,
                 Tags.div(
                         "u-row u-end",
                         Tags.button("plain", say.say("path.change.leave"), pressed -> acts.leave()),
-                        Tags.button("main", say.say("path.add.save"), pressed -> {
+                        Tags.button("main", save, pressed -> {
                             try {
                                 acts.save(change, reason.getValue());
                             } catch (Invalid invalid) {
