@@ -46,9 +46,7 @@ record PathNews(Reader reader, Instant since, List<Plan> before) {
     }
 
     private Optional<Plan> before(Plan plan) {
-        return before.stream()
-                .filter(old -> isSame(old, plan))
-                .findFirst();
+        return before.stream().filter(old -> isSame(old, plan)).findFirst();
     }
 
     private static boolean isSame(Plan old, Plan plan) {

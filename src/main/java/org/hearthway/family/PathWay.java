@@ -69,7 +69,9 @@ class PathWay extends Section {
     }
 
     private List<Planned> lying(Plan.State state) {
-        return plan.next().stream().filter(stage -> PathWords.lies(reader, stage) == state).toList();
+        return plan.next().stream()
+                .filter(stage -> PathWords.lies(reader, stage) == state)
+                .toList();
     }
 
     private Component head() {
@@ -185,7 +187,8 @@ class PathWay extends Section {
                 Bits.el(
                         "h3",
                         "",
-                        reader.say("family.path.besides", reader.text(stage.stage().name()))),
+                        reader.say(
+                                "family.path.besides", reader.text(stage.stage().name()))),
                 when(stage, "p", "win"),
                 Tags.p("u-mt1", reader.text(stage.stage().says())));
         needs.besides(plan, stage).forEach(words::add);

@@ -55,8 +55,8 @@ final class PathWords {
     }
 
     /** A day that nobody has fixed, by its month: "about July" or "about January 2027". */
-    private static String about(Reader reader, Plan.Planned stage) {
-        return reader.say("family.path.about", month(reader, stage.start()));
+    static String about(Reader reader, LocalDate day) {
+        return reader.say("family.path.about", month(reader, day));
     }
 
     private static String month(Reader reader, LocalDate day) {
@@ -94,7 +94,7 @@ final class PathWords {
         if (isFixed(stage)) {
             return reader.say("family.path.on", day(reader, stage.start()));
         }
-        return isFar(reader, stage.start()) ? about(reader, stage) : between(reader, stage);
+        return isFar(reader, stage.start()) ? about(reader, stage.start()) : between(reader, stage);
     }
 
     /** Whether the day stands: somebody gave it, or what it counts from leaves no other. */
@@ -111,7 +111,7 @@ final class PathWords {
         var last = possible.last();
         return last.isAfter(first) && !last.isAfter(first.plusDays(WIDE_DAYS))
                 ? reader.say("family.path.between", from(reader, first, last), date(reader, last))
-                : about(reader, stage);
+                : about(reader, stage.start());
     }
 
     /** The first of two days; the year is said once, at the second. */

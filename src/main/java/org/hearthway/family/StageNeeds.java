@@ -44,15 +44,16 @@ class StageNeeds {
 
             @Override
             public List<Component> besides(Plan plan, Planned stage) {
-                return parts(
-                        Stream.of(ticks.list(reader, name(plan, stage), true, again), ofStages.list(stage)));
+                return parts(Stream.of(ticks.list(reader, name(plan, stage), true, again), ofStages.list(stage)));
             }
 
             @Override
             public List<Component> next(Plan plan, Planned stage) {
                 var stands = PathWords.isFixed(stage) || ofStages.day(stage).isPresent();
                 return parts(Stream.of(
-                        ticks.list(reader, name(plan, stage), stands, again), ofStages.list(stage), care.ahead(reader, stage)));
+                        ticks.list(reader, name(plan, stage), stands, again),
+                        ofStages.list(stage),
+                        care.ahead(reader, stage)));
             }
 
             @Override

@@ -53,7 +53,9 @@ class StageTicks {
                 .toList();
         var section = Tags.div("hw-need");
         var toTick = rows(
-                all, asked -> !folded.contains(asked) && hasDay(asked), asked -> row(reader, asked, stands, mayTick, again));
+                all,
+                asked -> !folded.contains(asked) && hasDay(asked),
+                asked -> row(reader, asked, stands, mayTick, again));
         var always = rows(all, asked -> !hasDay(asked), asked -> Bits.el("li", "", reader.text(asked.says())));
         add(section, reader.say("family.todo.title"), toTick, "hw-tasks");
         if (!folded.isEmpty()) {

@@ -8,7 +8,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
@@ -58,15 +60,15 @@ final class StageVisits {
 
     /** The list; empty when no visit of the stage lies ahead. */
     Optional<Component> list(Planned stage) {
-        var rows = new ArrayList<HtmlContainer>();
+        var rows = new TreeMap<LocalDateTime, List<HtmlContainer>>();
         var asked = new HashSet<String>();
         for (var window : stage.visits()) {
             var booked = of(coming, window);
             if (booked.isPresent()) {
                 asked.add(series(window));
-                rows.add(booked(booked.get(), fits(stage, window, booked.get())));
+                add(rows, booked.get().start(), booked(booked.get(), fits(stage, window, booked.get())));
             } else if (isOpen(window) && asked.add(series(window))) {
-                kind(window).ifPresent(kind -> rows.add(open(window, kind)));
+                kind(window).ifPresent(kind -> add(rows, window.from().atStartOfDay(), open(window, kind)));
             }
         }
         if (rows.isEmpty()) {
@@ -74,8 +76,12 @@ final class StageVisits {
         }
         var list = Bits.el("ul", "hw-tasks dated");
         list.getElement().setAttribute("role", "list");
-        rows.forEach(list::add);
+        rows.values().forEach(some -> some.forEach(list::add));
         return Optional.of(Tags.div("hw-need", Bits.el("h4", "", reader.say("family.path.visits")), list));
+    }
+
+    private static void add(Map<LocalDateTime, List<HtmlContainer>> rows, LocalDateTime at, HtmlContainer row) {
+        rows.computeIfAbsent(at, first -> new ArrayList<>()).add(row);
     }
 
     private boolean isOpen(VisitWindow window) {
@@ -145,14 +151,15 @@ final class StageVisits {
     }
 
     private HtmlContainer open(VisitWindow window, VisitKind kind) {
-        var when = Bits.el("small", "", OpenVisit.when(reader, window) + " ");
-        OpenVisit.was(reader, window, news).ifPresent(when::add);
-        var words = Tags.div(
-                "",
-                Bits.el("b", "says", reader.text(kind.name())),
-                when,
-                Bits.el("small", "", reader.say("family.path.visit.open")));
-        bring(kind).ifPresent(words::add);
+        var words = Tags.div("", Bits.el("b", "says", reader.text(kind.name())));
+        if (window.from().isAfter(reader.today().plusDays(DatesView.DAYS_AHEAD))) {
+            words.add(Bits.el("small", "", PathWords.about(reader, window.from())));
+        } else {
+            var when = Bits.el("small", "", OpenVisit.when(reader, window) + " ");
+            OpenVisit.was(reader, window, news).ifPresent(when::add);
+            words.add(when, Bits.el("small", "", reader.say("family.path.visit.open")));
+            bring(kind).ifPresent(words::add);
+        }
         return Bits.el("li", "", Icon.DATES.draw("sm"), words);
     }
 

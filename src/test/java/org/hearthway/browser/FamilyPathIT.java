@@ -25,6 +25,7 @@ import org.hearthway.child.Households.Reach;
 import org.hearthway.child.Names;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
+import org.hearthway.path.Plans.Beginning;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.testing.People;
@@ -61,12 +62,13 @@ class FamilyPathIT {
                 .enter(SETUP, ChildData.plain(name, LocalDate.of(2020, 8, 3), Optional.of(3), 2));
         clinic.part(Households.class).link(SETUP, child, account("rowan", Role.CAREGIVER), Reach.FULL);
         account("physician", Role.PHYSICIAN);
-        plans().begin(SETUP, child, "sdr", LocalDate.of(2025, 11, 10), "referred by the school");
-        plans().apply(SETUP, child, new Change.Fix("operation", FIRST), "a bed is free", 1);
+        plans().begin(SETUP, child, "sdr", Beginning.INSTEAD, LocalDate.of(2025, 11, 10), "referred by the school");
+        plans().apply(SETUP, child, "sdr", new Change.Fix("operation", FIRST), "a bed is free", 1);
         operation = visits().book(
                         SETUP,
                         child,
-                        new Visits.Booking("operation", FIRST.atTime(8, 0), 240, "", Optional.of("sdr/operation/surgery")));
+                        new Visits.Booking(
+                                "operation", FIRST.atTime(8, 0), 240, "", Optional.of("sdr/operation/surgery")));
     }
 
     @AfterEach
@@ -76,9 +78,7 @@ class FamilyPathIT {
 
     private AccountId account(String name, Role role) {
         var invitation = clinic.part(Accounts.class)
-                .invite(
-                        SETUP,
-                        new NewAccount(name, mail(name), "", Set.of(role), Language.EN, People.ZONE));
+                .invite(SETUP, new NewAccount(name, mail(name), "", Set.of(role), Language.EN, People.ZONE));
         var token = invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
         clinic.part(Passwords.class).set(token, PASSWORD);
         return invitation.account();
@@ -89,7 +89,10 @@ class FamilyPathIT {
     }
 
     private static Browser signIn(Browser browser, String name) {
-        browser.open("/sign-in").type("Email", mail(name)).type("Password", PASSWORD).press("Sign in");
+        browser.open("/sign-in")
+                .type("Email", mail(name))
+                .type("Password", PASSWORD)
+                .press("Sign in");
         return browser;
     }
 
@@ -137,16 +140,24 @@ class FamilyPathIT {
                     .press("Save and tell the family")
                     .see("Saved.");
 
-            phone.open("/my/" + child + "/path").see("on Tuesday, May 12").see("dates changed. The old ones are struck out.");
+            phone.open("/my/" + child + "/path")
+                    .see("on Tuesday, May 12")
+                    .see("dates changed. The old ones are struck out.");
             assertThat(struck(phone)).contains("before: on Tuesday, April 14").hasSizeGreaterThan(3);
             phone.see("This time is from before the change. We will tell you the new one.");
             phone.fitsItsWidth("a path that moved").accessible("a path that moved");
             phone.picture(PICTURES.resolve("moved-390.png"));
 
-            visits().move(SETUP, operation, SECOND.atTime(8, 0), visits().get(SETUP, operation).version());
+            visits().move(
+                            SETUP,
+                            operation,
+                            SECOND.atTime(8, 0),
+                            visits().get(SETUP, operation).version());
             phone.open("/my/" + child + "/dates").see("Operation day").see("before: Tuesday, April 14, 8:00 AM");
             phone.accessible("dates that moved").picture(PICTURES.resolve("moved-dates-390.png"));
-            assertThat(mails()).isNotEmpty().allMatch(due -> due.isAfter(at(FIRST.plusWeeks(2).atStartOfDay())));
+            assertThat(mails())
+                    .isNotEmpty()
+                    .allMatch(due -> due.isAfter(at(FIRST.plusWeeks(2).atStartOfDay())));
             phone.open("/my/" + child + "/today").see("Surgery");
 
             plans().undo(SETUP, child, 3, "a slip", 3);

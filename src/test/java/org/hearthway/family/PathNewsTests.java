@@ -77,13 +77,8 @@ class PathNewsTests {
     }
 
     private void decide(Change change) {
-        plans.apply(
-                PHYSICIAN,
-                child,
-                "sdr",
-                change,
-                "as agreed",
-                plans.plans(PHYSICIAN, child).get(0).version());
+        var on = plans.plans(PHYSICIAN, child).get(0);
+        plans.apply(PHYSICIAN, child, on.plan().template().id(), change, "as agreed", on.version());
     }
 
     private Reader reader() {
@@ -153,7 +148,7 @@ class PathNewsTests {
 
     @Test
     void strikesNothingOfAPathThatIsNewAsAWholeUntilThePersonHasSeenIt() {
-        plans.begin(PHYSICIAN, child, "itb", LocalDate.of(2026, 3, 9), "another way");
+        plans.begin(PHYSICIAN, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2026, 3, 9), "another way");
         decide(new Change.SetByHand("assessment", LocalDate.of(2026, 4, 20)));
         assertThat(struck()).isEmpty();
         clock.advance(Duration.ofDays(1));
