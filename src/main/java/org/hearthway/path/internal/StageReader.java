@@ -19,7 +19,6 @@ import org.hearthway.path.engine.ValueRules;
 /** Reads the stages of a path. What lies in other content is noted, to be looked for when all of it was read. */
 final class StageReader {
 
-
     private final List<Asked> asked;
     private final List<Link> links;
 
