@@ -363,7 +363,9 @@ class PathRulesTests {
     @Test
     void aPathThatTheTeamEndedIsSilent() {
         var closed = DATED.closedOn(LocalDate.of(2026, 3, 24));
-        assertThat(on(closed, "2026-03-25").unbooked()).as("begun before it ended").isNotEmpty();
+        assertThat(on(closed, "2026-03-25").unbooked())
+                .as("begun before it ended")
+                .isNotEmpty();
         assertThat(causes(closed, "2026-03-25")).isEmpty();
     }
 
