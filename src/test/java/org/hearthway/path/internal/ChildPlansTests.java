@@ -92,7 +92,7 @@ class ChildPlansTests {
         }
 
         @Bean
-        PrecautionNames movements() {
+        PrecautionNames precautions() {
             return Set::of;
         }
 
