@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
@@ -53,6 +54,11 @@ class VisitKinds implements ContentKind, VisitKindNames {
         return kinds.values().stream()
                 .sorted(Comparator.comparing(kind -> kind.name().in(Language.EN)))
                 .toList();
+    }
+
+    @Override
+    public Optional<Bilingual> name(String kind) {
+        return Optional.ofNullable(kinds.get(kind)).map(VisitKind::name);
     }
 
     @Override

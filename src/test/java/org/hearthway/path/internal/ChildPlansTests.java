@@ -99,6 +99,11 @@ class ChildPlansTests {
                 }
 
                 @Override
+                public Optional<Bilingual> name(String kind) {
+                    return Optional.empty();
+                }
+
+                @Override
                 public Set<DayOfWeek> weekdays(String kind) {
                     return Set.of();
                 }
@@ -588,6 +593,27 @@ class ChildPlansTests {
         assertThat(decision.last()).contains(august.last());
         plans.undo(SURGEON, child, 3, "the journey is off", 3);
         assertThat(now()).isEqualTo(before);
+    }
+
+    @Test
+    void thePathAloneKeepsWhatHappenedAndDropsWhatTheTeamChose() {
+        begin();
+        var alone = now();
+        plans.apply(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "room", 2);
+        var optional = now().template().stages().stream()
+                .filter(stage -> stage.timing().optional())
+                .findFirst()
+                .orElseThrow()
+                .id();
+        plans.apply(SURGEON, child, "sdr", new Change.Add(optional), "needed", 3);
+        assertThat(now()).isNotEqualTo(alone);
+        assertThat(plans.byPathAlone(SURGEON, child, "sdr")).contains(alone);
+        assertThat(alone.stage("operation").orElseThrow().start()).isEqualTo(SURGERY);
+        assertThat(plans.byPathAlone(SURGEON, child, "itb")).isEmpty();
+
+        plans.beginChosen(SURGEON, child, "sdr", LocalDate.of(2026, 3, 12), "chosen anew");
+        assertThat(plans.byPathAlone(SURGEON, child, "sdr")).contains(now());
     }
 
     @Test
