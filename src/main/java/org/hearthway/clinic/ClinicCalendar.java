@@ -13,6 +13,9 @@ public interface ClinicCalendar {
     /** The holiday's name on that day, if it is one. */
     Optional<Bilingual> holiday(LocalDate day);
 
+    /** Counts what was said about closed days: while it is the same, every day is as it was. */
+    long edition();
+
     /** The day itself when open, else the next open day. Looks at most a year ahead. */
     LocalDate onOrAfter(LocalDate day);
 

@@ -51,6 +51,8 @@ public record Board(List<Row> rows) {
         ASKED_TO_MOVE(Group.WAITING),
         /** Caregivers said different things of one visit; the office settles it. */
         DISAGREED(Group.WAITING),
+        /** Booked, and the clinic has closed that day since. */
+        CLOSED_DAY(Group.WAITING),
         /** The visit is over; nobody noted whether the child came. */
         OVER(Group.WAITING),
         TO_CALL(Group.NOT_REACHED),

@@ -35,11 +35,15 @@ record Composer(Instant now, int soonDays, int outDays) {
     record Gap(ChildId child, Wanted wanted, Optional<Visit> misplaced) {}
 
     Board compose(List<Message> messages, List<Visit> visits, List<Gap> gaps) {
-        return compose(messages, visits, gaps, Set.of());
+        return compose(messages, visits, gaps, Set.of(), Set.of());
     }
 
-    /** The same, with the visits of which caregivers said different things. */
-    Board compose(List<Message> messages, List<Visit> visits, List<Gap> gaps, Set<VisitId> disputed) {
+    /**
+     * The same, with the visits of which caregivers said different things, and those on a day that the clinic has closed
+     * since.
+     */
+    Board compose(
+            List<Message> messages, List<Visit> visits, List<Gap> gaps, Set<VisitId> disputed, Set<VisitId> closed) {
         var byId = visits.stream().collect(Collectors.toMap(Visit::id, Function.identity(), (one, same) -> one));
         var byVisit = messages.stream()
                 .filter(message -> message.visit().isPresent())
@@ -50,10 +54,17 @@ record Composer(Instant now, int soonDays, int outDays) {
                 // a call to one of two who disagree would settle nothing: the visit itself stands here
                 .filter(message -> message.state() != State.TO_CALL
                         || message.visit().filter(disputed::contains).isEmpty())
+                // nobody is called about a time that cannot be
+                .filter(message -> (message.state() != State.TO_CALL && message.state() != State.NOT_REACHED)
+                        || message.visit().filter(closed::contains).isEmpty())
                 .forEach(message -> ofMessage(message, byId).ifPresent(rows::add));
-        visits.forEach(
-                visit -> ofVisit(visit, byVisit.getOrDefault(visit.id(), List.of()), disputed.contains(visit.id()))
-                        .ifPresent(rows::add));
+        visits.forEach(visit -> {
+            var about = byVisit.getOrDefault(visit.id(), List.<Message>of());
+            var row = closed.contains(visit.id()) && isToCome(visit)
+                    ? Optional.of(row(visit, Case.CLOSED_DAY, last(about)))
+                    : ofVisit(visit, about, disputed.contains(visit.id()));
+            row.ifPresent(rows::add);
+        });
         gaps.forEach(gap -> rows.add(ofGap(gap)));
         rows.sort(Comparator.comparing(Row::group).thenComparing(this::when).thenComparing(Row::id));
         return new Board(rows);
@@ -100,6 +111,10 @@ record Composer(Instant now, int soonDays, int outDays) {
     /** A mail that was not delivered matters no more; a call does until the outbox takes it back. */
     private boolean isBeyondWriting(Visit visit) {
         return visit.answer() != Visit.Answer.NONE || !visit.startsAt().isAfter(now);
+    }
+
+    private boolean isToCome(Visit visit) {
+        return visit.state() == Visit.State.BOOKED && visit.startsAt().isAfter(now);
     }
 
     private Optional<Row> ofVisit(Visit visit, List<Message> messages, boolean disputed) {

@@ -15,6 +15,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Standings;
 import org.hearthway.child.Status;
+import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.equipment.Fittings;
 import org.hearthway.equipment.Fittings.Fitting;
@@ -51,6 +52,7 @@ public class Desk {
     private final Gate gate;
     private final DeskContent content;
     private final ClinicSettings settings;
+    private final ClinicCalendar calendar;
     private final Clock clock;
 
     Desk(
@@ -65,6 +67,7 @@ public class Desk {
             Gate gate,
             DeskContent content,
             ClinicSettings settings,
+            ClinicCalendar calendar,
             Clock clock) {
         this.outbox = outbox;
         this.visits = visits;
@@ -77,6 +80,7 @@ public class Desk {
         this.gate = gate;
         this.content = content;
         this.settings = settings;
+        this.calendar = calendar;
         this.clock = clock;
     }
 
@@ -126,7 +130,11 @@ public class Desk {
                         outbox.board(viewer),
                         booked,
                         open,
-                        visits.disputed(viewer).keySet());
+                        visits.disputed(viewer).keySet(),
+                        booked.stream()
+                                .filter(visit -> !calendar.isOpen(visit.start().toLocalDate()))
+                                .map(Visit::id)
+                                .collect(Collectors.toSet()));
         return new Board(
                 whole.rows().stream().filter(row -> tellsTheTruth(viewer, row)).toList());
     }

@@ -1,15 +1,14 @@
 package org.hearthway.desk;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.hearthway.base.ChildId;
 import org.hearthway.desk.Board.Wanted;
 import org.hearthway.desk.Composer.Gap;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.visit.Unbooked;
 import org.hearthway.visit.Visit;
 
 /**
@@ -37,8 +36,6 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
             this(purpose, kind, by, windowDays, Optional.empty());
         }
     }
-
-    private static final int NEED_PARTS = 3;
 
     /** What the purpose of a visit for a check of hips or spine begins with. */
     static final String CHECK = "check/";
@@ -86,57 +83,31 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
     }
 
     Stream<Gap> of(ChildId child, List<Plan> plans, Optional<LocalDate> refillBy, List<Visit> visits) {
-        var counting = visits.stream()
-                .filter(visit -> visit.state() == Visit.State.BOOKED || visit.state() == Visit.State.ATTENDED)
-                .toList();
         var asked = plans.stream()
-                .flatMap(p -> p.stages().stream())
-                .flatMap(stage -> stage.visits().stream()
-                        .filter(window -> stage.state() != Plan.State.PAST
-                                || !window.until().isBefore(today))
-                        .filter(window -> !isSuperseded(window, stage.visits())))
-                .map(window -> new Wanted(window.purpose(), window.kind(), window.from(), window.until()))
-                .flatMap(wanted -> gap(child, wanted, counting, visit -> answers(visit, wanted)));
+                .flatMap(p -> Unbooked.of(p, visits, today))
+                .filter(unbooked -> unbooked.stage().state() != Plan.State.PAST
+                        || !unbooked.window().until().isBefore(today))
+                .map(unbooked -> new Gap(child, wanted(unbooked.window()), unbooked.misplaced()));
         var refill = refillBy.stream()
                 .map(by -> new Wanted(REFILL, refillKind, by.minusDays(refillWindowDays), by))
-                .flatMap(wanted -> gap(child, wanted, counting, visit -> isRefillToCome(visit)));
+                .flatMap(wanted -> refill(child, wanted, visits));
         return Stream.concat(asked, refill).filter(gap -> !gap.wanted().from().isAfter(today.plusDays(aheadDays)));
     }
 
-    /** Of a visit that comes again, the time that was missed counts no more once the next one has come. */
-    private boolean isSuperseded(Plan.VisitWindow window, List<Plan.VisitWindow> all) {
-        return all.stream()
-                .anyMatch(other -> need(other).equals(need(window))
-                        && other.from().isAfter(window.from())
-                        && !other.from().isAfter(today));
+    private static Wanted wanted(Plan.VisitWindow window) {
+        return new Wanted(window.purpose(), window.kind(), window.from(), window.until());
     }
 
-    /** Path, stage and visit, without the number that later times of a visit carry. */
-    private static List<String> need(Plan.VisitWindow window) {
-        return Arrays.stream(window.purpose().split("/")).limit(NEED_PARTS).toList();
-    }
-
-    private static boolean answers(Visit visit, Wanted wanted) {
-        return visit.purpose().filter(wanted.purpose()::equals).isPresent();
+    private Stream<Gap> refill(ChildId child, Wanted wanted, List<Visit> visits) {
+        var found = visits.stream().filter(this::isRefillToCome).toList();
+        return found.stream().anyMatch(visit -> !visit.start().toLocalDate().isAfter(wanted.until()))
+                ? Stream.empty()
+                : Stream.of(new Gap(child, wanted, found.stream().findFirst()));
     }
 
     private boolean isRefillToCome(Visit visit) {
         return visit.state() == Visit.State.BOOKED
                 && visit.kind().id().equals(refillKind)
                 && !visit.start().toLocalDate().isBefore(today);
-    }
-
-    /** A visit that took place answers its purpose on whatever day; a booked one must lie within the window. */
-    private static Stream<Gap> gap(ChildId child, Wanted wanted, List<Visit> visits, Predicate<Visit> isFor) {
-        var found = visits.stream().filter(isFor).toList();
-        if (found.stream().anyMatch(visit -> visit.state() == Visit.State.ATTENDED || keeps(visit, wanted))) {
-            return Stream.empty();
-        }
-        return Stream.of(new Gap(child, wanted, found.stream().findFirst()));
-    }
-
-    private static boolean keeps(Visit visit, Wanted wanted) {
-        var day = visit.start().toLocalDate();
-        return !day.isAfter(wanted.until()) && (wanted.purpose().equals(REFILL) || !day.isBefore(wanted.from()));
     }
 }

@@ -40,6 +40,7 @@ import org.hearthway.child.Names;
 import org.hearthway.choosing.Answer;
 import org.hearthway.choosing.Choosing;
 import org.hearthway.choosing.Decision;
+import org.hearthway.clinic.ClosedDays;
 import org.hearthway.equipment.CastSeries;
 import org.hearthway.equipment.Casts;
 import org.hearthway.equipment.Equipment;
@@ -127,6 +128,9 @@ class HostileTextTests {
 
     @Autowired
     private Tasks tasks;
+
+    @Autowired
+    private ClosedDays closed;
 
     @Autowired
     private Outbox outbox;
@@ -429,6 +433,12 @@ class HostileTextTests {
                                 .preparation()
                                 .name()),
                 new Sink(
+                        "name of a closed day",
+                        "spanish",
+                        ClosedDays.LONGEST_NAME,
+                        (c, text) -> closed.close(ADMINISTRATOR, LocalDate.of(2028, 3, 1), "Town fair", text),
+                        c -> nameOfTheClosedDay()),
+                new Sink(
                         "used name",
                         "usedName",
                         80,
@@ -452,6 +462,13 @@ class HostileTextTests {
                                 .filter(name -> !name.equals("Ana Lindgren"))
                                 .findFirst()
                                 .orElseThrow()));
+    }
+
+    /** Opens it again, so that each text can be the next day's name. */
+    private String nameOfTheClosedDay() {
+        var day = closed.ahead(ADMINISTRATOR).get(0);
+        closed.open(ADMINISTRATOR, day.day(), day.version());
+        return day.name().es();
     }
 
     private static Optional<Integer> none() {

@@ -89,6 +89,11 @@ public class LeanClinic {
         }
 
         @Override
+        public long edition() {
+            return 0;
+        }
+
+        @Override
         public LocalDate onOrAfter(LocalDate day) {
             return isOpen(day) ? day : onOrAfter(day.plusDays(1));
         }

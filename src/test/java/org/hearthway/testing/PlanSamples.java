@@ -70,6 +70,7 @@ public final class PlanSamples {
                 stage,
                 1,
                 state,
+                Plan.Said.NOTHING,
                 start,
                 start,
                 Optional.of(start),

@@ -28,10 +28,11 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
             "texts", "staff/clinic/texts",
             "hazards", "staff/clinic/hazards",
             "on-call", "staff/clinic/on-call",
+            "calendar", "staff/clinic/calendar",
             "settings", "staff/clinic/settings",
             "trail", "staff/clinic/trail");
     private static final List<String> ORDER =
-            List.of("people", "children", "texts", "on-call", "hazards", "settings", "trail");
+            List.of("people", "children", "texts", "on-call", "calendar", "hazards", "settings", "trail");
 
     final transient Words words;
     final Language language;

@@ -14,6 +14,7 @@ import org.hearthway.base.Change;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.Viewer;
+import org.hearthway.clinic.events.ClosedDaySaid;
 import org.hearthway.content.events.TextDecided;
 import org.springframework.context.annotation.Lazy;
 import org.springframework.context.event.EventListener;
@@ -68,6 +69,12 @@ class Trail implements AuditTrail {
     @EventListener
     void decided(TextDecided decided) {
         happened(decided.by(), decided.what());
+    }
+
+    /** A day on which the clinic is closed moves the plans of many children. */
+    @EventListener
+    void closed(ClosedDaySaid said) {
+        happened(said.by(), (said.closed() ? "day closed: " : "day opened: ") + said.day());
     }
 
     private void write(Instant at, Viewer viewer, Optional<ChildId> child, String what) {

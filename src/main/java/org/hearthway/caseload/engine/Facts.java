@@ -3,9 +3,12 @@ package org.hearthway.caseload.engine;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.hearthway.base.AccountId;
+import org.hearthway.path.engine.Plan;
 
 /**
  * What is known about one child on a day.
@@ -18,6 +21,7 @@ import org.hearthway.base.AccountId;
  * @param tasks tasks that have not ended and are not set aside, in any order
  * @param checks checks of hips and spine that are due next, in any order
  * @param unconfirmed doses that a second person has not typed again yet, in any order
+ * @param paths the paths that the child is on
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
 public record Facts(
@@ -29,6 +33,7 @@ public record Facts(
         List<OpenTask> tasks,
         List<Check> checks,
         List<Unconfirmed> unconfirmed,
+        List<OnPath> paths,
         Optional<LocalDate> silenceAnsweredOn) {
 
     public Facts {
@@ -39,9 +44,10 @@ public record Facts(
         tasks = List.copyOf(tasks);
         checks = List.copyOf(checks);
         unconfirmed = List.copyOf(unconfirmed);
+        paths = List.copyOf(paths);
     }
 
-    /** Of a child of whom no check is due and no dose in doubt. */
+    /** Of a child on no path, of whom no check is due and no dose in doubt. */
     public Facts(
             List<Report> reports,
             List<Pain> pains,
@@ -50,7 +56,17 @@ public record Facts(
             List<CriticalVisit> criticalVisits,
             List<OpenTask> tasks,
             Optional<LocalDate> silenceAnsweredOn) {
-        this(reports, pains, homeDays, refill, criticalVisits, tasks, List.of(), List.of(), silenceAnsweredOn);
+        this(
+                reports,
+                pains,
+                homeDays,
+                refill,
+                criticalVisits,
+                tasks,
+                List.of(),
+                List.of(),
+                List.of(),
+                silenceAnsweredOn);
     }
 
     /** Nothing known. */
@@ -116,10 +132,34 @@ public record Facts(
      * A check that is due next.
      *
      * @param watched what is checked
+     * @param kind the kind of visit at which it is done
      * @param by the day by which it should be done
      * @param booked whether a visit is booked at which it is done in good time
      */
-    public record Check(String watched, LocalDate by, boolean booked) {}
+    public record Check(String watched, String kind, LocalDate by, boolean booked) {}
+
+    /**
+     * A path that the child is on.
+     *
+     * @param plan the plan as of today
+     * @param kept purposes of visits that took place, and of those booked in their window
+     * @param seen days on which a visit of a stage took place, by the stage's identifier
+     * @param booked stages with a visit to come, by identifier
+     * @param unbooked visits that it asks for and that are not booked in their window
+     */
+    public record OnPath(
+            Plan plan, Set<String> kept, Map<String, LocalDate> seen, Set<String> booked, List<Unbooked> unbooked) {
+
+        public OnPath {
+            kept = Set.copyOf(kept);
+            seen = Map.copyOf(seen);
+            booked = Set.copyOf(booked);
+            unbooked = List.copyOf(unbooked);
+        }
+    }
+
+    /** A visit that a stage asks for, by the stage's name in the plan, and that is not booked in its window. */
+    public record Unbooked(String point, Plan.VisitWindow window) {}
 
     /**
      * A dose, a calendar of doses or a setting that waits for its second check.

@@ -16,6 +16,8 @@ public enum Gone {
     TYPED_AGAIN,
     /** The refill-by date is no longer near. */
     NOT_NEAR,
+    /** The path says something else of it now: it began or ended, has another day, or is on the plan no longer. */
+    PATH_CHANGED,
     /** The task was done, is not needed, is set aside, or is for another day or another person. */
     TASK_WORKED
 }

@@ -26,10 +26,21 @@ public record NeedsRules(RuleBook book, Office office) {
                 .flatMap(waiting -> secondCheck(waiting, today).stream())
                 .forEach(causes::add);
         causes.addAll(missed(facts));
+        causes.addAll(ofPaths(facts, today));
         silence(facts, today).ifPresent(causes::add);
         causes.addAll(late(facts, today));
         causes.sort(Comparator.comparing(Cause::rule).thenComparing(Cause::key));
         return List.copyOf(causes);
+    }
+
+    private List<Cause> ofPaths(Facts facts, LocalDate today) {
+        var asked = facts.checks().stream()
+                .filter(check -> check(check, today).isPresent())
+                .map(Facts.Check::kind)
+                .collect(Collectors.toSet());
+        return facts.paths().stream()
+                .flatMap(path -> new PathRules(book.path(), office, path, today).causes(asked).stream())
+                .toList();
     }
 
     private Cause report(Facts.Report report) {

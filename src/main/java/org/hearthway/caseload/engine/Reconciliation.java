@@ -64,6 +64,8 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
             case TASK -> Gone.TASK_WORKED;
             case SECOND_CHECK -> Gone.TYPED_AGAIN;
             case CHECK -> whyCheck(facts, ended);
+            case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE -> Gone.PATH_CHANGED;
+            case STAGE_VISIT -> isKept(facts, ended.subject()) ? Gone.VISIT_BOOKED : Gone.PATH_CHANGED;
             case SIGN, PAIN, MISSED -> throw new IllegalArgumentException("what happened does not end by itself");
         };
     }
@@ -82,6 +84,10 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
                 .findFirst()
                 .map(check -> check.booked() ? Gone.VISIT_BOOKED : Gone.NOT_NEAR)
                 .orElse(Gone.CHECK_DATE_MOVED);
+    }
+
+    private static boolean isKept(Facts facts, String purpose) {
+        return facts.paths().stream().anyMatch(path -> path.kept().contains(purpose));
     }
 
     private static boolean loggedSince(Facts facts, LocalDate day) {

@@ -14,6 +14,14 @@ public enum Rule {
     SECOND_CHECK(false),
     /** A check of hips or spine is near or past and no visit is booked for it. */
     CHECK(false),
+    /** A stage is near, or should have begun, and what must end before it has not. */
+    STAGE_WAITS(false),
+    /** A stage of the plan gets no day by its rules. */
+    STAGE_NO_DAY(false),
+    /** The last day for a stage is past and nobody said that it began. */
+    STAGE_LATE(false),
+    /** A visit that a stage asks for is not booked and its window ends soon, or is over. */
+    STAGE_VISIT(false),
     /** Planned home days went by without a log. */
     NO_LOG(false),
     /** A task is past its day and still open. */
@@ -31,5 +39,13 @@ public enum Rule {
      */
     public boolean isHappening() {
         return happening;
+    }
+
+    /** Whether it is about what a child's path asks for. Such a thing rests while nothing is asked of the family. */
+    public boolean isOfPath() {
+        return switch (this) {
+            case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> true;
+            case SIGN, PAIN, MISSED, REFILL, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
+        };
     }
 }

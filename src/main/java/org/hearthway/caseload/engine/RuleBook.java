@@ -14,6 +14,7 @@ import org.hearthway.base.Role;
  * @param missedInARow visits of one kind, that must not be missed, missed in a row that need a look
  * @param taskDays days past its day from which a task of the team needs a look, at least 1
  * @param familyTaskDays the same for a task of the family
+ * @param path the bounds for what a path asks for
  * @param reportWithin time in which a report with a clock should be read
  * @param openDays for the others, how many open days after the working day at hand a look is due
  * @param reportOpenDays the same for reports without a clock
@@ -27,6 +28,7 @@ public record RuleBook(
         int missedInARow,
         int taskDays,
         int familyTaskDays,
+        OfPath path,
         Map<Urgency, Duration> reportWithin,
         Map<Urgency, Integer> reportOpenDays,
         Map<Rule, Integer> openDays,
@@ -38,6 +40,15 @@ public record RuleBook(
         openDays = Map.copyOf(openDays);
         conduct = Map.copyOf(conduct);
     }
+
+    /**
+     * When what a child's path asks for needs a look.
+     *
+     * @param waitsDays days before a stage from which what must end before it and has not needs a look
+     * @param visitDays days before the end of a visit's window from which a missing visit needs a look
+     * @param visitPastDays days after the end of the window until which it is still asked for
+     */
+    public record OfPath(int waitsDays, int visitDays, int visitPastDays) {}
 
     /**
      * How items of a rule may be worked.

@@ -43,6 +43,7 @@ class ChildFacts {
     private final Tasks tasks;
     private final Surveillance surveillance;
     private final DosesInDoubt doses;
+    private final PathFacts paths;
     private final NeedsContent content;
 
     ChildFacts(
@@ -53,6 +54,7 @@ class ChildFacts {
             Tasks tasks,
             Surveillance surveillance,
             DosesInDoubt doses,
+            PathFacts paths,
             NeedsContent content) {
         this.signs = signs;
         this.homeWeek = homeWeek;
@@ -61,6 +63,7 @@ class ChildFacts {
         this.tasks = tasks;
         this.surveillance = surveillance;
         this.doses = doses;
+        this.paths = paths;
         this.content = content;
     }
 
@@ -94,6 +97,7 @@ class ChildFacts {
                 openTasks(viewer, child, today),
                 checks(viewer, child, today),
                 doses.of(viewer, child),
+                paths.of(viewer, child, today),
                 silenceAnsweredOn);
     }
 
@@ -141,6 +145,7 @@ class ChildFacts {
                     var last = (by.isBefore(today) ? today : by).plusDays(content.checkLateDays());
                     return new Facts.Check(
                             outlook.matter().watched().name(),
+                            outlook.matter().visitKind(),
                             by,
                             coming.stream()
                                     .anyMatch(visit -> visit.kind()

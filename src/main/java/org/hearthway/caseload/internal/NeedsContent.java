@@ -86,6 +86,8 @@ class NeedsContent implements ContentKind {
         openDays.put(Rule.TASK, task.integer("open-days", 0, 5));
         conduct.put(Rule.TASK, conduct(task));
 
+        var path = path(file, conduct);
+
         var sign = file.block("sign");
         var within = new EnumMap<Urgency, Duration>(Urgency.class);
         within.put(Urgency.NOW, minutes(sign, "now-within-minutes"));
@@ -103,10 +105,24 @@ class NeedsContent implements ContentKind {
                 missedInARow,
                 taskDays,
                 familyTaskDays,
+                path,
                 within,
                 later,
                 openDays,
                 conduct);
+    }
+
+    private static RuleBook.OfPath path(Entry file, Map<Rule, RuleBook.Conduct> conduct) {
+        var waits = file.block("stage-waits");
+        var waitsDays = waits.integer("days-before", 0, 90);
+        conduct.put(Rule.STAGE_WAITS, conduct(waits));
+        conduct.put(Rule.STAGE_NO_DAY, conduct(file.block("stage-no-day")));
+        conduct.put(Rule.STAGE_LATE, conduct(file.block("stage-late")));
+        var visit = file.block("stage-visit");
+        var bounds =
+                new RuleBook.OfPath(waitsDays, visit.integer("days-before", 0, 90), visit.integer("days-past", 0, 365));
+        conduct.put(Rule.STAGE_VISIT, conduct(visit));
+        return bounds;
     }
 
     private static Duration minutes(Entry sign, String key) {

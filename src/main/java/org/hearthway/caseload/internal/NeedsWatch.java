@@ -23,6 +23,7 @@ import org.hearthway.medicine.events.MedicineChanged;
 import org.hearthway.medicine.events.MedicineConfirmed;
 import org.hearthway.medicine.events.TaperConfirmed;
 import org.hearthway.medicine.events.TaperSigned;
+import org.hearthway.path.events.PathChanged;
 import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.events.PumpSettingConfirmed;
@@ -105,6 +106,7 @@ class NeedsWatch {
         VisitAttended.class,
         TaskGiven.class,
         TaskWorked.class,
+        PathChanged.class,
         StandingChanged.class,
         CheckRecorded.class,
         ChildCorrected.class
@@ -135,8 +137,9 @@ class NeedsWatch {
         if (!status.isWatched()) {
             return;
         }
-        // tasks rest with the family: while nothing is asked of it their items stand still
-        Predicate<Cause> counts = cause -> status.asksTheFamily() || cause.rule() != Rule.TASK;
+        // tasks and the path rest with the family: while nothing is asked of it their items stand still
+        Predicate<Cause> counts = cause -> status.asksTheFamily()
+                || !(cause.rule() == Rule.TASK || cause.rule().isOfPath());
         var now = clock.instant();
         var today = office.dayOf(now);
         var answered = items.lastAnswered(child, Rule.NO_LOG).map(office::dayOf);

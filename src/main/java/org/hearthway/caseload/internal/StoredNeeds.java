@@ -119,10 +119,10 @@ class StoredNeeds implements Needs {
                 .toList();
     }
 
-    /** A task or a check of hips or spine rests while nothing is asked of the family, and stands here again afterwards. */
+    /** A task, a check of hips or spine, or what a path asks for rests while nothing is asked of the family, and stands here again afterwards. */
     private static boolean isShown(NeedItems.Row row, Status status) {
         return switch (row.cause().rule()) {
-            case TASK, CHECK -> status.asksTheFamily();
+            case TASK, CHECK, STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> status.asksTheFamily();
             case SIGN, PAIN, MISSED, REFILL, SECOND_CHECK, NO_LOG -> status.isWatched();
         };
     }

@@ -47,6 +47,7 @@ class NeedWords {
     private final Tasks tasks;
     private final TaskWords taskWords;
     private final SecondCheckWords secondChecks;
+    private final PathNeedWords paths;
     private final ZoneId zone;
 
     NeedWords(
@@ -59,6 +60,7 @@ class NeedWords {
             Tasks tasks,
             TaskWords taskWords,
             SecondCheckWords secondChecks,
+            PathNeedWords paths,
             ClinicSettings settings) {
         this.words = words;
         this.signs = signs;
@@ -69,6 +71,7 @@ class NeedWords {
         this.tasks = tasks;
         this.taskWords = taskWords;
         this.secondChecks = secondChecks;
+        this.paths = paths;
         this.zone = settings.zone();
     }
 
@@ -85,6 +88,7 @@ class NeedWords {
             case CHECK -> check(language, item, today);
             case MISSED -> missed(language, item);
             case TASK -> task(viewer, item, today);
+            case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> paths.why(viewer, item, today);
             case NO_LOG ->
                 new Why(
                         words.say(language, "caseload.no-log", item.cause().count()),
@@ -196,12 +200,19 @@ class NeedWords {
                 .findFirst();
     }
 
-    /** Who takes it up when nobody has: the role that the task itself names, or that of the rule. */
+    /** Who takes it up when nobody has: the role that the task or the path itself names, or that of the rule. */
     String usual(Viewer.Person viewer, Item item, Role role) {
+        if (item.cause().rule().isOfPath()) {
+            return paths.responsible(viewer, item).orElseGet(() -> role(viewer, role));
+        }
         return task(viewer, item)
                 .filter(task -> item.cause().rule() == Rule.TASK && task.to() instanceof Assignee.AnyOf)
                 .map(task -> taskWords.to(viewer, task.to()))
-                .orElseGet(() -> words.say(viewer.language(), "caseload.role." + role));
+                .orElseGet(() -> role(viewer, role));
+    }
+
+    private String role(Viewer.Person viewer, Role role) {
+        return words.say(viewer.language(), "caseload.role." + role);
     }
 
     private Why check(Language language, Item item, LocalDate today) {

@@ -287,11 +287,24 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
                         say("caseload.step.SECOND_CHECK"),
                         folder + (SecondCheckWords.isOfPump(item) ? "/pump" : "/medicines"));
             case CHECK -> new NeedRow.Step(say("caseload.step.CHECK"), folder + "/surveillance");
+            case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE -> new NeedRow.Step(say("caseload.step.PATH"), folder + "/path");
+            case STAGE_VISIT ->
+                isToBook(item)
+                        ? new NeedRow.Step(
+                                say("caseload.step.VISIT"),
+                                "staff/desk?row=book/" + item.child() + "/"
+                                        + item.cause().subject())
+                        : new NeedRow.Step(say("caseload.step.PATH"), folder + "/path");
             case REFILL ->
                 gate.allows(viewer, Action.BOOK_VISIT, item.child())
                         ? new NeedRow.Step(say("caseload.step.BOOK"), "staff/desk?row=book/" + item.child() + "/refill")
                         : new NeedRow.Step(say("caseload.step.PUMP"), folder + "/pump");
         };
+    }
+
+    /** What is over is cleared up in the path, and so is everything by who books no visits. */
+    private boolean isToBook(Item item) {
+        return !item.cause().day().isBefore(today()) && gate.allows(viewer, Action.BOOK_VISIT, item.child());
     }
 
     private String usual(Item item) {

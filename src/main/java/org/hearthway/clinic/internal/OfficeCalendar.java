@@ -11,7 +11,7 @@ import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.springframework.stereotype.Component;
 
-/** Open days from the office days of the settings and the holidays of the content. */
+/** Open days from the office days of the settings, the holidays of the content and the days that the clinic closed. */
 @Component
 class OfficeCalendar implements ClinicCalendar {
 
@@ -19,11 +19,13 @@ class OfficeCalendar implements ClinicCalendar {
 
     private final ClinicSettings settings;
     private final HolidayKind holidays;
+    private final OwnDays own;
     private final Map<Integer, Map<LocalDate, Bilingual>> byYear = new ConcurrentHashMap<>();
 
-    OfficeCalendar(ClinicSettings settings, HolidayKind holidays) {
+    OfficeCalendar(ClinicSettings settings, HolidayKind holidays, OwnDays own) {
         this.settings = settings;
         this.holidays = holidays;
+        this.own = own;
     }
 
     @Override
@@ -35,7 +37,13 @@ class OfficeCalendar implements ClinicCalendar {
     @Override
     public Optional<Bilingual> holiday(LocalDate day) {
         return Optional.ofNullable(
-                byYear.computeIfAbsent(day.getYear(), this::holidaysOf).get(day));
+                        byYear.computeIfAbsent(day.getYear(), this::holidaysOf).get(day))
+                .or(() -> Optional.ofNullable(own.known().names().get(day)));
+    }
+
+    @Override
+    public long edition() {
+        return own.known().edition();
     }
 
     private Map<LocalDate, Bilingual> holidaysOf(int year) {

@@ -75,6 +75,7 @@ final class DeskPanel {
         if (row.message().isPresent()
                 && row.says() != Case.ASKED_TO_MOVE
                 && row.says() != Case.DISAGREED
+                && row.says() != Case.CLOSED_DAY
                 && row.says() != Case.OVER) {
             parts.add(message(row, row.message().get(), beside));
         }
@@ -194,10 +195,14 @@ final class DeskPanel {
                             "y")));
         }
         var move = new VisitForm(words, language).moving(visit, start -> acts.move(visit, start));
-        sheet.add(details("desk.move", row.says() == Case.ASKED_TO_MOVE || row.says() == Case.DISAGREED, move));
+        sheet.add(details("desk.move", isToMove(row), move));
         var cancel = Tags.button("plain", say("desk.cancel.do"), pressed -> acts.cancel(visit));
         sheet.add(details("desk.cancel", false, Tags.p("hw-sub u-mb2", say("desk.cancel.says")), cancel));
         return sheet;
+    }
+
+    private static boolean isToMove(Row row) {
+        return row.says() == Case.ASKED_TO_MOVE || row.says() == Case.DISAGREED || row.says() == Case.CLOSED_DAY;
     }
 
     /** Who said what and when, each in a line of its own. */

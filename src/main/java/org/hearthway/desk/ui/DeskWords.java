@@ -89,7 +89,7 @@ class DeskWords {
                         ? Icon.PHONE
                         : Icon.MAIL;
             case CALLED, TO_CALL, FAILED, NOBODY_ASKED -> Icon.PHONE;
-            case ASKED_TO_MOVE, DISAGREED -> Icon.MOVE;
+            case ASKED_TO_MOVE, DISAGREED, CLOSED_DAY -> Icon.MOVE;
             case OVER -> Icon.HOURS;
             case NOT_BOOKED, OUTSIDE_WINDOW -> Icon.DATES;
         };
@@ -117,7 +117,7 @@ class DeskWords {
                         .filter(wish -> !wish.isBlank())
                         .map(wish -> words.say(language, "desk.how.wish", wish))
                         .orElseGet(() -> words.say(language, "desk.how.no-wish"));
-            case OVER, NOBODY_ASKED, DISAGREED ->
+            case OVER, NOBODY_ASKED, DISAGREED, CLOSED_DAY ->
                 words.say(language, "desk.how." + row.says().name());
             case NOT_BOOKED, OUTSIDE_WINDOW ->
                 row.wanted()
@@ -158,7 +158,7 @@ class DeskWords {
                 row.message()
                         .map(message -> words.say(language, "desk.when.tries", since(message.due()), message.tries()))
                         .orElse("");
-            case ASKED_TO_MOVE, DISAGREED, NOBODY_ASKED ->
+            case ASKED_TO_MOVE, DISAGREED, NOBODY_ASKED, CLOSED_DAY ->
                 row.visit()
                         .map(visit -> words.say(
                                 language,

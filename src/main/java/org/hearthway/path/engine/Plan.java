@@ -74,6 +74,16 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         TO_COME
     }
 
+    /** What people said of a stage; of one that only a rule dates the plan supposes that it began on its day. */
+    public enum Said {
+        /** Nothing, or a day that is still to come. */
+        NOTHING,
+        /** That it began. */
+        BEGUN,
+        /** How it ended. */
+        ENDED
+    }
+
     /** How a date came to be. */
     public enum Origin {
         /** It happened, and somebody recorded it. */
@@ -93,6 +103,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
      * @param stage the template's stage
      * @param round which time of it, from 1
      * @param state seen from today
+     * @param said what people said of it
      * @param earliest first day the rules allow, counted from the dates in front
      * @param start planned first day; where there is a clash it stands for the order only and is shown to nobody
      * @param latest last day the rules allow; empty when they name none
@@ -107,6 +118,7 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
             Template.Stage stage,
             int round,
             State state,
+            Said said,
             LocalDate earliest,
             LocalDate start,
             Optional<LocalDate> latest,

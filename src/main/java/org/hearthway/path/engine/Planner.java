@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.hearthway.path.engine.Plan.Care;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Plan.Said;
 import org.hearthway.path.engine.Plan.State;
 import org.hearthway.path.engine.Plan.Why;
 import org.hearthway.path.engine.Template.Edge;
@@ -66,7 +67,7 @@ public final class Planner {
     private Plan made() {
         var once = presence.stages();
         var visits = new VisitSeries(template, calendar, this::cut, over());
-        var rounds = new Rounds(course, calendar, schedule, this::cut, over(), visits);
+        var rounds = new Rounds(course, calendar, schedule, this::cut, over(), today, visits);
         for (var stage : once) {
             ends.put(stage.id(), end(stage));
         }
@@ -122,6 +123,7 @@ public final class Planner {
                 stage,
                 1,
                 State.TO_COME,
+                said(stage),
                 window.first(),
                 start,
                 window.last().equals(LocalDate.MAX) ? Optional.empty() : Optional.of(window.last()),
@@ -133,6 +135,17 @@ public final class Planner {
                 resolved.clash(stage)
                         .filter(clash -> course.given(stage).isEmpty()
                                 && course.ended(stage).isEmpty()));
+    }
+
+    /** The path's first stage begins with the path, which somebody said. */
+    private Said said(Stage stage) {
+        if (course.ended(stage).isPresent()) {
+            return Said.ENDED;
+        }
+        var said = course.given(stage)
+                .map(Course.Given::day)
+                .or(() -> presence.stages().indexOf(stage) == 0 ? Optional.of(course.begun()) : Optional.empty());
+        return said.filter(day -> !day.isAfter(today)).isPresent() ? Said.BEGUN : Said.NOTHING;
     }
 
     /** First and last day that the rules allow, counted from the dates in front, and the day they prefer. */
@@ -250,6 +263,7 @@ public final class Planner {
                 stage.stage(),
                 stage.round(),
                 state,
+                stage.said(),
                 stage.earliest(),
                 stage.start(),
                 stage.latest(),

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.hearthway.path.engine.PathNetwork.Counted;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
+import org.hearthway.path.engine.Plan.Said;
 import org.hearthway.path.engine.Plan.State;
 import org.hearthway.path.engine.Plan.Why;
 import org.hearthway.path.engine.Template.After;
@@ -24,6 +25,7 @@ record Rounds(
         Schedule schedule,
         Function<String, LocalDate> cut,
         LocalDate over,
+        LocalDate today,
         VisitSeries visits) {
 
     List<Planned> of(Stage stage, Counted counted) {
@@ -75,6 +77,7 @@ record Rounds(
                 stage,
                 round,
                 State.TO_COME,
+                given.filter(said -> !said.day().isAfter(today)).isPresent() ? Said.BEGUN : Said.NOTHING,
                 first,
                 start,
                 Optional.of(last),

@@ -12,6 +12,7 @@ import org.hearthway.content.Entry;
 import org.hearthway.content.FamilyText;
 import org.hearthway.content.Provenance;
 import org.hearthway.content.SignOff;
+import org.hearthway.path.PrecautionNames;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.engine.Template;
@@ -26,14 +27,20 @@ class PathKind implements ContentKind {
 
     private final VisitKindNames visitKinds;
     private final ObjectProvider<SignNames> signs;
+    private final PrecautionNames precautions;
     private final SeasonKind seasons;
     private final Map<String, Template> templates = new LinkedHashMap<>();
     private final List<Asked> asked = new ArrayList<>();
     private final List<FamilyText> familyTexts = new ArrayList<>();
 
-    PathKind(VisitKindNames visitKinds, ObjectProvider<SignNames> signs, SeasonKind seasons) {
+    PathKind(
+            VisitKindNames visitKinds,
+            ObjectProvider<SignNames> signs,
+            PrecautionNames precautions,
+            SeasonKind seasons) {
         this.visitKinds = visitKinds;
         this.signs = signs;
+        this.precautions = precautions;
         this.seasons = seasons;
     }
 
@@ -57,7 +64,8 @@ class PathKind implements ContentKind {
         var name = file.bilingual("name");
         var stages = new ArrayList<Stage>();
         var entries = new HashMap<String, Entry>();
-        var reader = new StageReader(asked);
+        var links = new ArrayList<StageReader.Link>();
+        var reader = new StageReader(asked, links);
         for (var entry : file.list("stages")) {
             var stage = reader.read(entry, stages);
             entries.put(stage.id(), entry);
@@ -73,7 +81,7 @@ class PathKind implements ContentKind {
                 .ifPresent(id -> file.wrong("begins-at", "\"begins-at\" is " + id, "a stage of this path"));
         var template = new Template(file.id(), provenance.version(), name, chosenAt, stages, advice);
         if (entries.size() == stages.size() && !stages.isEmpty()) {
-            new StageLinks(template, entries).check();
+            new StageLinks(template, entries, links).check();
         }
         templates.put(template.id(), template);
         familyTexts.add(familyText(template, provenance));
@@ -109,6 +117,7 @@ class PathKind implements ContentKind {
     private Set<String> known(String key) {
         return switch (key) {
             case "kind" -> visitKinds.names();
+            case "tag" -> precautions.names();
             // the signs ask for the paths too: nobody is asked before all content was read
             case "signs" -> signs.getObject().names();
             default -> seasons.names();

@@ -13,7 +13,10 @@ import org.hearthway.path.engine.network.Span;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
-/** The days that plans may use, asked for once a day: every plan of the clinic needs the same ones. */
+/**
+ * The days that plans may use, asked for once a day and once for each edition of the calendar: every plan of the clinic
+ * needs the same ones.
+ */
 @Component
 class PlanDays {
 
@@ -25,7 +28,7 @@ class PlanDays {
     private final SeasonKind seasons;
     private volatile @Nullable Known known;
 
-    private record Known(LocalDate today, Calendar calendar) {}
+    private record Known(LocalDate today, long edition, Calendar calendar) {}
 
     PlanDays(ClinicCalendar clinic, VisitKindNames visits, SeasonKind seasons) {
         this.clinic = clinic;
@@ -36,11 +39,12 @@ class PlanDays {
     /** The days as they are known today. */
     Calendar on(LocalDate today) {
         var last = known;
-        if (last != null && last.today().equals(today)) {
+        var edition = clinic.edition();
+        if (last != null && last.today().equals(today) && last.edition() == edition) {
             return last.calendar();
         }
         var calendar = calendar(today.minusYears(YEARS_BACK), today.plusYears(YEARS_AHEAD));
-        known = new Known(today, calendar);
+        known = new Known(today, edition, calendar);
         return calendar;
     }
 

@@ -22,13 +22,23 @@ final class StageReader {
     private static final int MOST_TIMES = 60;
 
     private final List<Asked> asked;
+    private final List<Link> links;
 
     /** A name from other content, and where it stands. */
     record Asked(Entry at, String key, String name) {}
 
-    /** Takes the list that names from other content are added to. */
-    StageReader(List<Asked> asked) {
+    /**
+     * A stage of the same path that is named before all of them are read, and where it stands.
+     *
+     * @param from the stage that names it
+     * @param behind whether it must stand behind that one; otherwise it is that one or stands before it
+     */
+    record Link(Entry at, String key, String stage, String from, boolean behind) {}
+
+    /** Takes the lists that names from other content, and names of other stages, are added to. */
+    StageReader(List<Asked> asked, List<Link> links) {
         this.asked = asked;
+        this.links = links;
     }
 
     Stage read(Entry entry, List<Stage> before) {
@@ -43,11 +53,11 @@ final class StageReader {
                 entry.bilingual("why"),
                 entry.text("source"),
                 entry.choice("who", Responsible.class),
-                new TimingReader(before).read(entry, this::ask),
+                new TimingReader(before).read(entry, notes(id)),
                 duties(entry),
-                visits(entry.list("visits")),
+                visits(entry.list("visits"), notes(id)),
                 precautions(entry.list("precautions")),
-                outcomes(entry.list("outcomes")),
+                outcomes(entry.list("outcomes"), notes(id)),
                 signs(entry));
         entry.done();
         return stage;
@@ -78,7 +88,21 @@ final class StageReader {
         return new Duties(family, staff, entry.bilinguals("entry"), entry.bilinguals("exit"));
     }
 
-    private List<VisitNeed> visits(List<Entry> entries) {
+    private Notes notes(String from) {
+        return new Notes() {
+            @Override
+            public void name(Entry at, String key, String name) {
+                ask(at, key, name);
+            }
+
+            @Override
+            public void stage(Entry at, String key, String stage, boolean behind) {
+                links.add(new Link(at, key, stage, from, behind));
+            }
+        };
+    }
+
+    private List<VisitNeed> visits(List<Entry> entries, Notes notes) {
         var visits = new ArrayList<VisitNeed>();
         var ids = new HashSet<String>();
         for (var entry : entries) {
@@ -88,26 +112,33 @@ final class StageReader {
             }
             var kind = entry.text("kind");
             ask(entry, "kind", kind);
-            visits.add(visit(entry, id, kind));
+            var visit = visit(entry, id, kind, notes);
+            if (visits.stream().noneMatch(other -> other.id().equals(id))) {
+                visits.add(visit);
+            }
             entry.done();
         }
         return visits;
     }
 
-    private static VisitNeed visit(Entry entry, String id, String kind) {
+    private static VisitNeed visit(Entry entry, String id, String kind, Notes notes) {
         var within = entry.period("within");
         if (within.isNegative()) {
             wrongGap(entry, "within", "P0D or more");
+            within = Period.ZERO;
         }
         var every = entry.maybePeriod("every");
-        every.filter(gap -> gap.isZero() || gap.isNegative())
-                .ifPresent(gap -> wrongGap(entry, "every", "more than P0D"));
+        if (every.filter(gap -> gap.isZero() || gap.isNegative()).isPresent()) {
+            wrongGap(entry, "every", "more than P0D");
+            every = Optional.of(Period.ofYears(1));
+        }
         var until = entry.maybeText("until");
+        until.ifPresent(stage -> notes.stage(entry, "until", stage, true));
         var times = every.isPresent() && until.isEmpty() ? entry.integer("times", 2, MOST_TIMES) : 1;
         return new VisitNeed(id, kind, entry.period("after"), within, every, times, until, entry.maybeText("source"));
     }
 
-    private static List<Precaution> precautions(List<Entry> entries) {
+    private List<Precaution> precautions(List<Entry> entries) {
         var precautions = new ArrayList<Precaution>();
         for (var entry : entries) {
             var from = entry.period("from");
@@ -115,13 +146,10 @@ final class StageReader {
             if (until.filter(end -> !isLonger(end, from)).isPresent()) {
                 wrongGap(entry, "until", "a gap longer than \"from\"");
             }
+            var tag = entry.text("tag");
+            ask(entry, "tag", tag);
             precautions.add(new Precaution(
-                    entry.text("tag"),
-                    entry.yes("forbids"),
-                    from,
-                    until,
-                    entry.bilingual("says"),
-                    entry.text("source")));
+                    tag, entry.yes("forbids"), from, until, entry.bilingual("says"), entry.text("source")));
             entry.done();
         }
         return precautions;
@@ -131,7 +159,7 @@ final class StageReader {
         return LocalDate.EPOCH.plus(period).isAfter(LocalDate.EPOCH.plus(than));
     }
 
-    private static List<Outcome> outcomes(List<Entry> entries) {
+    private static List<Outcome> outcomes(List<Entry> entries, Notes notes) {
         var outcomes = new ArrayList<Outcome>();
         var ids = new HashSet<String>();
         for (var entry : entries) {
@@ -139,14 +167,20 @@ final class StageReader {
             if (!ids.add(id)) {
                 entry.wrong("id", "\"" + id + "\" stands twice", "each outcome once in a stage");
             }
+            var opens = entry.texts("opens");
+            var skips = entry.texts("skips");
+            var back = entry.maybeText("returns-to");
+            opens.forEach(stage -> notes.stage(entry, "opens", stage, true));
+            skips.forEach(stage -> notes.stage(entry, "skips", stage, true));
+            back.ifPresent(stage -> notes.stage(entry, "returns-to", stage, false));
             outcomes.add(new Outcome(
                     id,
                     entry.bilingual("name"),
                     entry.maybeBilingual("tells"),
-                    new HashSet<>(entry.texts("opens")),
-                    new HashSet<>(entry.texts("skips")),
+                    new HashSet<>(opens),
+                    new HashSet<>(skips),
                     entry.yes("ends-path"),
-                    entry.maybeText("returns-to")));
+                    back));
             entry.done();
         }
         return outcomes;
@@ -157,9 +191,14 @@ final class StageReader {
         entry.wrong(key, "\"" + key + "\" is " + entry.text(key), expected);
     }
 
-    /** Notes a name that other content has to know. */
-    interface Ask {
-        void about(Entry at, String key, String name);
+    /** Notes what can be looked for only when all was read. */
+    interface Notes {
+
+        /** A name that other content has to know. */
+        void name(Entry at, String key, String name);
+
+        /** A stage of the same path; behind this one, or else this one or one before it. */
+        void stage(Entry at, String key, String stage, boolean behind);
     }
 
     static Optional<Period> positive(Entry entry, String key) {

@@ -20,15 +20,16 @@ record TimingReader(List<Stage> before) {
     private static final int MOST_DAYS_APART = 400;
     private static final int MOST_TIMES = 60;
 
-    Timing read(Entry entry, StageReader.Ask ask) {
+    Timing read(Entry entry, StageReader.Notes notes) {
         var begins = begins(entry);
         var until = entry.maybeText("until");
+        until.ifPresent(stage -> notes.stage(entry, "until", stage, true));
         var lasts = entry.has("lasts") ? Optional.of(length(entry)) : Optional.<Length>empty();
         if (until.isPresent() == lasts.isPresent()) {
             entry.wrong("lasts", "the stage has both or neither of \"lasts\" and \"until\"", "one of them");
         }
         var season = entry.maybeText("season");
-        season.ifPresent(name -> ask.about(entry, "season", name));
+        season.ifPresent(name -> notes.name(entry, "season", name));
         return new Timing(
                 begins,
                 lasts.orElse(Length.about(Period.ZERO)),
@@ -37,16 +38,17 @@ record TimingReader(List<Stage> before) {
                 season,
                 entry.yes("signal"),
                 entry.yes("optional"),
-                entry.maybeBlock("repeats").map(this::repeat),
+                entry.maybeBlock("repeats").flatMap(block -> repeat(block, notes)),
                 apart(entry.list("apart")));
     }
 
     private List<After> begins(Entry entry) {
         var rules = new ArrayList<After>();
-        for (var rule : entry.list("begins")) {
-            rules.add(rule(rule, rules.isEmpty()));
+        var entries = entry.list("begins");
+        for (int at = 0; at < entries.size(); at++) {
+            rule(entries.get(at), at == 0).ifPresent(rules::add);
         }
-        if (rules.isEmpty()) {
+        if (entries.isEmpty()) {
             entry.wrong("begins", "\"begins\" is missing or empty", "at least one rule");
         }
         var optional = rules.stream()
@@ -54,7 +56,7 @@ record TimingReader(List<Stage> before) {
                         .flatMap(this::stage)
                         .filter(s -> s.timing().optional())
                         .isPresent());
-        if (!rules.isEmpty() && optional && !entry.has("optional")) {
+        if (!rules.isEmpty() && rules.size() == entries.size() && optional && !entry.has("optional")) {
             entry.wrong(
                     "begins",
                     "it counts only from stages that may not be on the plan",
@@ -63,34 +65,55 @@ record TimingReader(List<Stage> before) {
         return rules;
     }
 
-    private After rule(Entry entry, boolean first) {
+    /** A rule that is wrong is told and left out, so that the others can still be held against each other. */
+    private Optional<After> rule(Entry entry, boolean first) {
         var stage = entry.maybeText("after");
         var edge = entry.maybeChoice("edge", Edge.class).orElse(Edge.START);
         var usual = first ? Optional.of(entry.period("usual")) : entry.maybePeriod("usual");
         var after = new After(stage, edge, entry.period("earliest"), usual, entry.maybePeriod("latest"));
+        boolean placed = standsWhereItMay(entry, stage);
+        boolean right = countsFromAnEndThatIsKnown(entry, edge, stage) && placed;
+        if (after.earliest().isNegative()) {
+            StageReader.wrongGap(entry, "earliest", "P0D or more: a stage counts forward");
+            right = false;
+        }
+        if (!after.isOrdered()) {
+            StageReader.wrongGap(
+                    entry, usual.isPresent() ? "usual" : "latest", "a gap between earliest and latest in any month");
+            right = false;
+        }
+        entry.done();
+        return right ? Optional.of(after) : Optional.empty();
+    }
+
+    private boolean standsWhereItMay(Entry entry, Optional<String> stage) {
         if (before.isEmpty() && stage.isPresent()) {
             entry.wrong("after", "the first stage counts from another", "no \"after\": it begins with the path");
+            return false;
         }
         if (!before.isEmpty() && stage.isEmpty()) {
             entry.wrong("after", "\"after\" is missing", A_STAGE_BEFORE);
+            return false;
         }
-        stage.filter(id -> stage(id).isEmpty())
-                .ifPresent(id -> entry.wrong("after", "\"after\" is " + id, A_STAGE_BEFORE));
-        if (edge == Edge.END
+        boolean known = stage.map(id -> stage(id).isPresent()).orElse(true);
+        if (!known) {
+            entry.wrong("after", "\"after\" is " + stage.orElseThrow(), A_STAGE_BEFORE);
+        }
+        return known;
+    }
+
+    private boolean countsFromAnEndThatIsKnown(Entry entry, Edge edge, Optional<String> stage) {
+        boolean open = edge == Edge.END
                 && stage.flatMap(this::stage)
                         .filter(s -> s.timing().until().isPresent())
-                        .isPresent()) {
+                        .isPresent();
+        if (open) {
             entry.wrong(
                     "edge",
                     "it counts from the end of " + stage.orElseThrow() + ", which ends when another begins",
                     "the start of that other stage");
         }
-        if (!after.isOrdered()) {
-            var key = usual.isPresent() ? "usual" : "latest";
-            StageReader.wrongGap(entry, key, "a gap between earliest and latest in any month");
-        }
-        entry.done();
-        return after;
+        return !open;
     }
 
     private Optional<Stage> stage(String id) {
@@ -107,26 +130,32 @@ record TimingReader(List<Stage> before) {
                 StageReader.positive(block, "least").orElse(Period.ZERO),
                 block.period("usual"),
                 StageReader.positive(block, "most"));
-        var asGap = new After(Optional.empty(), Edge.START, length.least(), Optional.of(length.usual()), length.most());
-        if (!asGap.isOrdered()) {
+        if (!isOrdered(length)) {
             StageReader.wrongGap(block, "usual", "a length between least and most in any month");
+            length = Length.about(Period.ZERO);
         }
         block.done();
         return length;
     }
 
-    private Repeat repeat(Entry block) {
+    private static boolean isOrdered(Length length) {
+        return new After(Optional.empty(), Edge.START, length.least(), Optional.of(length.usual()), length.most())
+                .isOrdered();
+    }
+
+    private static Optional<Repeat> repeat(Entry block, StageReader.Notes notes) {
         var every = block.period("every");
         if (every.isZero() || every.isNegative()) {
             StageReader.wrongGap(block, "every", "more than P0D");
         }
         var until = block.maybeText("until");
+        until.ifPresent(stage -> notes.stage(block, "until", stage, true));
         var times = block.maybeInteger("times", 2, MOST_TIMES);
         if (until.isPresent() == times.isPresent()) {
             block.wrong("times", "the repeat has both or neither of \"times\" and \"until\"", "one of them");
         }
         block.done();
-        return new Repeat(every, times, until);
+        return every.isZero() || every.isNegative() ? Optional.empty() : Optional.of(new Repeat(every, times, until));
     }
 
     private List<Apart> apart(List<Entry> entries) {

@@ -41,6 +41,7 @@ final class Samples {
                 2,
                 1,
                 3,
+                new RuleBook.OfPath(14, 14, 60),
                 Map.of(Urgency.NOW, Duration.ofMinutes(15), Urgency.URGENT, Duration.ofMinutes(60)),
                 Map.of(Urgency.HOURS, 0, Urgency.NOTE, 1),
                 Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0, Rule.MISSED, 0, Rule.SECOND_CHECK, 1),
@@ -103,7 +104,8 @@ final class Samples {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                List.of(new Facts.Check("HIPS", by, booked)),
+                List.of(new Facts.Check("HIPS", "hip-xray", by, booked)),
+                List.of(),
                 List.of(),
                 Optional.empty());
     }
@@ -118,6 +120,21 @@ final class Samples {
                 List.of(),
                 List.of(),
                 List.of(waiting),
+                List.of(),
+                Optional.empty());
+    }
+
+    static Facts onPath(Facts.OnPath... paths) {
+        return new Facts(
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(paths),
                 Optional.empty());
     }
 

@@ -47,6 +47,7 @@ import org.hearthway.content.ContentReading;
 import org.hearthway.content.Provenance;
 import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.Tapers;
+import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.PumpSettings;
@@ -97,6 +98,7 @@ class StoredNeedsTests {
         NeedsContent.class,
         ChildFacts.class,
         DosesInDoubt.class,
+        PathFacts.class,
         NeedItems.class,
         NeedsWatch.class,
         NeedSteps.class,
@@ -113,6 +115,11 @@ class StoredNeedsTests {
         @Bean
         HomeWeek homeWeek() {
             return mock(HomeWeek.class);
+        }
+
+        @Bean
+        Plans plans() {
+            return mock(Plans.class);
         }
 
         @Bean

@@ -13,13 +13,15 @@ import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.content.ContentReading;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class OfficeCalendarTests {
 
     private static final Set<DayOfWeek> WEEKDAYS = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
 
     private final HolidayKind holidays = new HolidayKind();
-    private final OfficeCalendar calendar = new OfficeCalendar(settings(WEEKDAYS), holidays);
+    private final OfficeCalendar calendar = new OfficeCalendar(settings(WEEKDAYS), holidays, () -> OwnDays.Known.NONE);
 
     @BeforeEach
     void readTheShippedHolidays() {
@@ -36,6 +38,23 @@ class OfficeCalendarTests {
         assertThat(calendar.holiday(LocalDate.of(2026, 4, 7))).isEmpty();
     }
 
+    /** Years with an early, a late and a middle Easter; Easter Sundays from the table that HolidayRuleTests holds. */
+    @ParameterizedTest
+    @CsvSource({"2008-03-23", "2011-04-24", "2026-04-05", "2027-03-28", "2038-04-25", "2046-03-25"})
+    void whatHangsOnEasterMovesWithItAndTheOthersStay(LocalDate easter) {
+        int year = easter.getYear();
+        assertThat(calendar.holiday(easter.minusDays(2)).orElseThrow().en()).isEqualTo("Good Friday");
+        assertThat(calendar.holiday(easter).orElseThrow().en()).isEqualTo("Easter Sunday");
+        assertThat(calendar.holiday(easter.plusDays(1)).orElseThrow().en()).isEqualTo("Easter Monday");
+        assertThat(calendar.onOrAfter(easter.minusDays(2))).isEqualTo(easter.plusDays(2));
+        assertThat(LocalDate.of(year, 3, 1)
+                        .datesUntil(LocalDate.of(year, 5, 1))
+                        .filter(day -> calendar.holiday(day).isPresent()))
+                .containsExactly(easter.minusDays(2), easter, easter.plusDays(1));
+        assertThat(calendar.holiday(LocalDate.of(year, 12, 25)).orElseThrow().en())
+                .isEqualTo("Christmas Day");
+    }
+
     @Test
     void findsTheOpenDayAfterAndBeforeALongWeekend() {
         assertThat(calendar.onOrAfter(LocalDate.of(2026, 4, 3))).isEqualTo(LocalDate.of(2026, 4, 7));
@@ -45,7 +64,7 @@ class OfficeCalendarTests {
 
     @Test
     void saysSoWhenTheClinicNeverOpens() {
-        var never = new OfficeCalendar(settings(Set.of()), holidays);
+        var never = new OfficeCalendar(settings(Set.of()), holidays, () -> OwnDays.Known.NONE);
         assertThatThrownBy(() -> never.onOrAfter(LocalDate.of(2026, 4, 7))).hasMessageContaining("no open day");
     }
 

@@ -17,6 +17,7 @@ import org.hearthway.content.ContentReading;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
 import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.core.io.ClassPathResource;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 
@@ -25,6 +26,8 @@ final class ReadPaths {
 
     private static final Pattern ID = Pattern.compile("\\bid: ([a-z0-9-]+)");
 
+    private static final Pattern TAG = Pattern.compile("(?m)^([a-z0-9-]+):");
+
     private ReadPaths() {}
 
     /** An empty kind that knows what the other shipped files name. */
@@ -32,6 +35,7 @@ final class ReadPaths {
         var seasons = new SeasonKind();
         assertThat(ContentReading.shipped(seasons)).isEmpty();
         var visits = files("visits").map(ReadPaths::name).collect(Collectors.toSet());
+        var tags = tags();
         var signs = files("signs").flatMap(ReadPaths::ids).collect(Collectors.toSet());
         return new PathKind(
                 new VisitKindNames() {
@@ -56,6 +60,7 @@ final class ReadPaths {
                         return () -> signs;
                     }
                 },
+                () -> tags,
                 seasons);
     }
 
@@ -78,6 +83,18 @@ final class ReadPaths {
         try {
             return Stream.of(
                     new PathMatchingResourcePatternResolver().getResources("classpath:/content/" + place + "/*.yaml"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Set<String> tags() {
+        try {
+            return TAG.matcher(new ClassPathResource("content/precautions.yaml")
+                            .getContentAsString(StandardCharsets.UTF_8))
+                    .results()
+                    .map(found -> found.group(1))
+                    .collect(Collectors.toSet());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -207,6 +207,30 @@ class FolderDatesIT {
     }
 
     @Test
+    void oneMoreClosedDayMovesThePlanThatUsesItAndGivesItBack() {
+        var child = afterSurgery("Reed");
+        account("administrator", Role.ADMINISTRATOR, Language.EN);
+        desk.open("/staff/child/" + child + "/path?stage=six-month-review").see("Why Wed, Jul 29?");
+        try (var office = Browser.desk(clinic)) {
+            signIn(office, "administrator");
+            office.waitFor("signing in", () -> office.path().startsWith("/staff"));
+            office.open("/staff/clinic/calendar").see("Good Friday").press("Close this day");
+            office.see("Choose a day from Mar 12");
+            office.type("Day", "7/29/2026")
+                    .see("Wednesday")
+                    .type("Name in English", "Town fair")
+                    .type("Name in Spanish", "Feria del pueblo")
+                    .press("Close this day")
+                    .see("Open again");
+            office.accessible("closed days").picture(PICTURES.resolve("closed-days-1280.png"));
+            desk.reload().see("Why Thu, Jul 30?").see("Town fair");
+            desk.picture(PICTURES.resolve("path-closed-day-1280.png"));
+            office.press("Open again").seeNoMore("Town fair");
+            desk.reload().see("Why Wed, Jul 29?").seeNoMore("Town fair");
+        }
+    }
+
+    @Test
     void theFolderSpeaksSpanish() {
         var child = afterSurgery("Luz");
         account("enfermera", Role.NURSE, Language.ES);
