@@ -46,7 +46,13 @@ final class StageTable extends Div {
         this.compared = alone.map(path -> new Compared(words, plan, path));
         addClassName("hw-scroll");
         getElement().setAttribute("role", "region").setAttribute("tabindex", "0");
-        getElement().setAttribute("aria-label", words.say("path.table"));
+        getElement()
+                .setAttribute(
+                        "aria-label",
+                        words.say(
+                                "path.of",
+                                words.say("path.table"),
+                                plan.template().name()));
         var table = new NativeTable();
         table.addClassNames("hw-table", "u-edged", "hw-stages");
         var head = new NativeTableRow();
