@@ -24,7 +24,7 @@ class DatesView extends FamilyPage {
 
     private static final int PAST_READ = 40;
     /** What lies further ahead stands on the path. */
-    private static final int DAYS_AHEAD = 90;
+    static final int DAYS_AHEAD = 90;
 
     private static final int OPEN_SHOWN = 4;
 

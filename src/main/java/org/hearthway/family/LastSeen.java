@@ -38,7 +38,7 @@ class LastSeen {
             return now;
         }
         var seen = row.get();
-        var since = isToday(reader, seen) ? seen.newSince() : seen.seenAt();
+        var since = newSince(reader, seen);
         write(reader, seen, now, since);
         return since;
     }
@@ -49,10 +49,16 @@ class LastSeen {
      */
     Instant pointedOut(Reader reader) {
         var week = reader.instant().minus(POINTED_OUT);
-        return row(reader.viewer(), reader.id())
-                .map(seen -> isToday(reader, seen) ? seen.newSince() : seen.seenAt())
-                .filter(week::isAfter)
-                .orElse(week);
+        return newSince(reader).filter(week::isAfter).orElse(week);
+    }
+
+    /** Since when changes are new to the person; empty for one who was never here. */
+    Optional<Instant> newSince(Reader reader) {
+        return row(reader.viewer(), reader.id()).map(seen -> newSince(reader, seen));
+    }
+
+    private static Instant newSince(Reader reader, Row seen) {
+        return isToday(reader, seen) ? seen.newSince() : seen.seenAt();
     }
 
     private static boolean isToday(Reader reader, Row seen) {

@@ -35,21 +35,29 @@ record PathNews(Reader reader, Instant since, List<Plan> before) {
         /** What is new to the person. */
         PathNews of(Reader reader) {
             var since = lastSeen.pointedOut(reader);
-            return new PathNews(reader, since, plans.asDecidedBy(reader, since));
+            var before = plans.asDecidedBy(reader, since);
+            var seen = lastSeen.newSince(reader).filter(since::isBefore).stream()
+                    .flatMap(later -> plans.asDecidedBy(reader, later).stream())
+                    // a path that began in between is new as a whole, until the person has seen it
+                    .filter(plan -> before.stream().noneMatch(old -> isSame(old, plan)));
+            return new PathNews(
+                    reader, since, Stream.concat(before.stream(), seen).toList());
         }
     }
 
     private Optional<Plan> before(Plan plan) {
-        return before.stream()
-                .filter(old -> old.template().id().equals(plan.template().id()))
-                .findFirst();
+        return before.stream().filter(old -> isSame(old, plan)).findFirst();
+    }
+
+    private static boolean isSame(Plan old, Plan plan) {
+        return old.template().id().equals(plan.template().id());
     }
 
     /** When the stage was to be; empty when that did not change or it was on no plan. */
     Optional<String> was(Plan plan, Planned stage) {
         return before(plan)
                 .flatMap(old -> old.stage(stage.point()))
-                .map(old -> PathWords.when(reader, old, stage.state()))
+                .map(old -> PathWords.when(reader, old, PathWords.lies(reader, stage)))
                 .filter(words -> !words.equals(PathWords.when(reader, stage)));
     }
 

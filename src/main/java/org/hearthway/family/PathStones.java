@@ -34,6 +34,15 @@ final class PathStones {
                 .shape("path", "class", "st-now-edge", "d", outline));
     }
 
+    /** A stone that was reached and not left: its lower half is filled. */
+    static Component besides() {
+        var outline = Stone.outline(30, 23, 21.5, 16, 90);
+        return stone(new SvgText("", 0, 0, 60, 46)
+                .decorative()
+                .shape("path", "class", "st-later", "d", outline)
+                .shape("path", "class", "st-done", "d", "M11 25Q30 21 49 25Q45 38 30 38Q15 38 11 25Z"));
+    }
+
     /**
      * A stone ahead, {@code distance} stones from the next.
      *

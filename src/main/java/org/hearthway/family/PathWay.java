@@ -20,6 +20,9 @@ class PathWay extends Section {
         /** What to do, visits, what to mind. */
         List<Component> now(Plan plan, Planned stage);
 
+        /** What to do and visits. */
+        List<Component> besides(Plan plan, Planned stage);
+
         /** What to get ready. */
         List<Component> next(Plan plan, Planned stage);
 
@@ -42,8 +45,11 @@ class PathWay extends Section {
         this.needs = needs;
         addClassName("hw-path");
         var past = lying(Plan.State.PAST);
+        var besides = lying(Plan.State.NOW).stream()
+                .filter(stage -> stage.state() != Plan.State.NOW)
+                .toList();
         var coming = lying(Plan.State.TO_COME);
-        add(head(), Tags.p("hw-quiet hw-whereabouts", place(coming.isEmpty())));
+        add(head(), Tags.p("hw-quiet hw-whereabouts", place(past.size(), besides.size() + coming.size())));
         plan.over().ifPresent(over -> add(over(over)));
         changes().ifPresent(this::add);
         if (!past.isEmpty()) {
@@ -52,6 +58,7 @@ class PathWay extends Section {
         var way = Bits.el("ol", "hw-way");
         way.getElement().setAttribute("role", "list");
         plan.now().ifPresent(now -> way.add(now(now, !past.isEmpty())));
+        besides.forEach(stage -> way.add(besides(stage)));
         for (int i = 0; i < coming.size(); i++) {
             way.add(later(coming, i));
         }
@@ -62,7 +69,9 @@ class PathWay extends Section {
     }
 
     private List<Planned> lying(Plan.State state) {
-        return plan.next().stream().filter(stage -> stage.state() == state).toList();
+        return plan.next().stream()
+                .filter(stage -> PathWords.lies(reader, stage) == state)
+                .toList();
     }
 
     private Component head() {
@@ -71,14 +80,11 @@ class PathWay extends Section {
         return Bits.el("h2", "", name);
     }
 
-    /** Where we are, in one line. */
-    private String place(boolean nothingAhead) {
-        return plan.now()
-                .map(now -> reader.say(
-                        "family.path.stone",
-                        plan.next().indexOf(now) + 1,
-                        plan.next().size()))
-                .orElseGet(() -> reader.say(nothingAhead ? "family.path.over" : "family.path.before"));
+    /** Where we are, in one line; a stage may lie behind that stands after the present one. */
+    private String place(int behind, int ahead) {
+        return plan.now().isPresent()
+                ? reader.say("family.path.stone", behind + 1, behind + 1 + ahead)
+                : reader.say(ahead == 0 ? "family.path.over" : "family.path.before");
     }
 
     /** Why the path ended, in words of its outcome, and that the talk goes on. */
@@ -172,6 +178,22 @@ class PathWay extends Section {
         var row = Bits.el("li", somethingBehind ? "here" : "here first", PathStones.now(), card);
         row.getElement().setAttribute("aria-current", "step");
         return row;
+    }
+
+    /** A stage that began before and goes on beside the present one. */
+    private HtmlContainer besides(Planned stage) {
+        var words = Tags.div(
+                "later",
+                Bits.el(
+                        "h3",
+                        "",
+                        reader.say(
+                                "family.path.besides", reader.text(stage.stage().name()))),
+                when(stage, "p", "win"),
+                Tags.p("u-mt1", reader.text(stage.stage().says())));
+        needs.besides(plan, stage).forEach(words::add);
+        words.add(why(stage));
+        return Bits.el("li", "besides", PathStones.besides(), words);
     }
 
     /** A stage ahead; the next one alone tells what happens and what to get ready. */

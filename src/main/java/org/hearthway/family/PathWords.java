@@ -12,6 +12,9 @@ final class PathWords {
     /** From here on a day that is not fixed is told by its month: a nearer one would promise too much. */
     private static final int FAR_DAYS = 180;
 
+    /** More days than these are not told one by one. */
+    private static final int WIDE_DAYS = 92;
+
     private PathWords() {}
 
     /** "Week 6 of about 26", counted from the stage's first day. */
@@ -51,17 +54,22 @@ final class PathWords {
         return day.isAfter(reader.today().plusDays(FAR_DAYS));
     }
 
-    /** A day that nobody has fixed: "about April 23", and when it is far "about July" or "about January 2027". */
-    private static String about(Reader reader, LocalDate day) {
-        return isFar(reader, day)
-                ? reader.say("family.path.about.month", month(reader, day))
-                : reader.say("family.path.about", date(reader, day));
+    /** A day that nobody has fixed, by its month: "about July" or "about January 2027". */
+    static String about(Reader reader, LocalDate day) {
+        return reader.say("family.path.about", month(reader, day));
     }
 
     private static String month(Reader reader, LocalDate day) {
         return isThisYear(reader, day)
                 ? reader.words().month(reader.language(), day)
                 : reader.words().monthYear(reader.language(), day);
+    }
+
+    /** Where a stage lies for who walks: what began and has not ended goes on, beside the present one or as it. */
+    static Plan.State lies(Reader reader, Plan.Planned stage) {
+        return stage.state() == Plan.State.PAST && !stage.end().isBefore(reader.today())
+                ? Plan.State.NOW
+                : stage.state();
     }
 
     /** When a stage is, told as one that lies there. */
@@ -75,7 +83,7 @@ final class PathWords {
 
     /** When a stage is, told by where it lies. */
     static String when(Reader reader, Plan.Planned stage) {
-        return when(reader, stage, stage.state());
+        return when(reader, stage, lies(reader, stage));
     }
 
     /** When a stage that lies ahead begins: the day when it is fixed, "between" or "about" while it is not. */
@@ -89,19 +97,21 @@ final class PathWords {
         return isFar(reader, stage.start()) ? about(reader, stage.start()) : between(reader, stage);
     }
 
-    /** Somebody gave the day, or what it counts from leaves no other. */
+    /** Whether the day stands: somebody gave it, or what it counts from leaves no other. */
     static boolean isFixed(Plan.Planned stage) {
         return stage.clash().isEmpty()
                 && (stage.why().origin() != Plan.Origin.RULE
                         || stage.possible().first().equals(stage.possible().last()));
     }
 
+    /** All the days that it could be, whatever the dates in front become; too many of them tell less than the month. */
     private static String between(Reader reader, Plan.Planned stage) {
-        var first = stage.earliest().isBefore(reader.today()) ? reader.today() : stage.earliest();
-        return stage.latest()
-                .filter(last -> last.isAfter(first))
-                .map(last -> reader.say("family.path.between", from(reader, first, last), date(reader, last)))
-                .orElseGet(() -> about(reader, stage.start()));
+        var possible = stage.possible();
+        var first = possible.first().isBefore(reader.today()) ? reader.today() : possible.first();
+        var last = possible.last();
+        return last.isAfter(first) && !last.isAfter(first.plusDays(WIDE_DAYS))
+                ? reader.say("family.path.between", from(reader, first, last), date(reader, last))
+                : about(reader, stage.start());
     }
 
     /** The first of two days; the year is said once, at the second. */

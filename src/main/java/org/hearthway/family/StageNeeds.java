@@ -35,7 +35,7 @@ class StageNeeds {
             @Override
             public List<Component> now(Plan plan, Planned stage) {
                 return parts(Stream.of(
-                        ticks.list(reader, name(plan, stage), again),
+                        ticks.list(reader, name(plan, stage), true, again),
                         ofStages.list(stage),
                         care.today(reader, plan),
                         care.signs(reader, stage),
@@ -43,9 +43,17 @@ class StageNeeds {
             }
 
             @Override
+            public List<Component> besides(Plan plan, Planned stage) {
+                return parts(Stream.of(ticks.list(reader, name(plan, stage), true, again), ofStages.list(stage)));
+            }
+
+            @Override
             public List<Component> next(Plan plan, Planned stage) {
+                var stands = PathWords.isFixed(stage) || ofStages.day(stage).isPresent();
                 return parts(Stream.of(
-                        ticks.list(reader, name(plan, stage), again), ofStages.list(stage), care.ahead(reader, stage)));
+                        ticks.list(reader, name(plan, stage), stands, again),
+                        ofStages.list(stage),
+                        care.ahead(reader, stage)));
             }
 
             @Override

@@ -36,12 +36,13 @@ class StageTicks {
     /**
      * The list; empty when the stage asks nothing.
      *
-     * @param stage as tasks name it
+     * @param name of the stage, as tasks have it
+     * @param stands whether the stage's day stands; until then no day of its tasks does
      * @param again draws the page anew after a press
      */
-    Optional<Component> list(Reader reader, String stage, Runnable again) {
+    Optional<Component> list(Reader reader, String name, boolean stands, Runnable again) {
         var all = stages.of(reader.viewer(), reader.id()).stream()
-                .filter(asked -> asked.stage().equals(stage))
+                .filter(asked -> asked.stage().equals(name))
                 .toList();
         if (all.isEmpty()) {
             return Optional.empty();
@@ -52,7 +53,9 @@ class StageTicks {
                 .toList();
         var section = Tags.div("hw-need");
         var toTick = rows(
-                all, asked -> !folded.contains(asked) && hasDay(asked), asked -> row(reader, asked, mayTick, again));
+                all,
+                asked -> !folded.contains(asked) && hasDay(asked),
+                asked -> row(reader, asked, stands, mayTick, again));
         var always = rows(all, asked -> !hasDay(asked), asked -> Bits.el("li", "", reader.text(asked.says())));
         add(section, reader.say("family.todo.title"), toTick, "hw-tasks");
         if (!folded.isEmpty()) {
@@ -90,9 +93,9 @@ class StageTicks {
                 "details", "hw-more", Bits.el("summary", "", reader.say("family.path.tasks.done", done.size())), list);
     }
 
-    private HtmlContainer row(Reader reader, Asked asked, boolean mayTick, Runnable again) {
+    private HtmlContainer row(Reader reader, Asked asked, boolean stands, boolean mayTick, Runnable again) {
         var words = Tags.div("", Bits.el("span", "says", reader.text(asked.says())));
-        when(reader, asked).ifPresent(when -> words.add(Bits.el("small", "", when)));
+        when(reader, asked, stands).ifPresent(when -> words.add(Bits.el("small", "", when)));
         return Bits.el(
                 "li",
                 asked.isDone() ? "done" : "",
@@ -100,10 +103,13 @@ class StageTicks {
                 words);
     }
 
-    private static Optional<String> when(Reader reader, Asked asked) {
+    private static Optional<String> when(Reader reader, Asked asked, boolean stands) {
         return asked.isDone()
                 ? Optional.of(reader.say("family.todo.thanks"))
-                : asked.due().map(day -> Todos.by(reader, day));
+                : asked.due()
+                        .map(day -> stands || asked.task().isPresent()
+                                ? Todos.by(reader, day)
+                                : reader.say("family.todo.about", PathWords.date(reader, day)));
     }
 
     private NativeButton tick(Reader reader, Asked asked, Runnable again) {

@@ -6,12 +6,14 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
-import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.VisitWindow;
 import org.hearthway.visit.Visit;
@@ -58,13 +60,15 @@ final class StageVisits {
 
     /** The list; empty when no visit of the stage lies ahead. */
     Optional<Component> list(Planned stage) {
-        var rows = new ArrayList<HtmlContainer>();
+        var rows = new TreeMap<LocalDateTime, List<HtmlContainer>>();
+        var asked = new HashSet<String>();
         for (var window : stage.visits()) {
             var booked = of(coming, window);
             if (booked.isPresent()) {
-                rows.add(booked(booked.get(), fits(stage, window, booked.get())));
-            } else if (of(past, window).isEmpty() && !window.until().isBefore(reader.today())) {
-                kind(window).ifPresent(kind -> rows.add(open(window, kind)));
+                asked.add(series(window));
+                add(rows, booked.get().start(), booked(booked.get(), fits(stage, window, booked.get())));
+            } else if (isOpen(window) && asked.add(series(window))) {
+                kind(window).ifPresent(kind -> add(rows, window.from().atStartOfDay(), open(window, kind)));
             }
         }
         if (rows.isEmpty()) {
@@ -72,8 +76,21 @@ final class StageVisits {
         }
         var list = Bits.el("ul", "hw-tasks dated");
         list.getElement().setAttribute("role", "list");
-        rows.forEach(list::add);
+        rows.values().forEach(some -> some.forEach(list::add));
         return Optional.of(Tags.div("hw-need", Bits.el("h4", "", reader.say("family.path.visits")), list));
+    }
+
+    private static void add(Map<LocalDateTime, List<HtmlContainer>> rows, LocalDateTime at, HtmlContainer row) {
+        rows.computeIfAbsent(at, first -> new ArrayList<>()).add(row);
+    }
+
+    private boolean isOpen(VisitWindow window) {
+        return of(past, window).isEmpty() && !window.until().isBefore(reader.today());
+    }
+
+    /** A visit that comes again is told once: the booked ones, or the next that has no day. */
+    private static String series(VisitWindow window) {
+        return String.join("/", List.of(window.purpose().split("/")).subList(0, 3));
     }
 
     /** The booked day of a stage that lasts a day, while it fits the plan. */
@@ -91,13 +108,10 @@ final class StageVisits {
     /** Whether the visit lies where the plan can have it: while no day stands, anywhere the stage can still be. */
     private static boolean fits(Planned stage, VisitWindow window, Visit visit) {
         var day = visit.start().toLocalDate();
-        var stands = stage.why().origin() != Origin.RULE;
-        var first = stands ? stage.start() : stage.earliest();
-        var last = stands ? Optional.of(stage.start()) : stage.latest();
-        return !day.isBefore(first.plusDays(ChronoUnit.DAYS.between(stage.start(), window.from())))
-                && last.map(latest -> latest.plusDays(ChronoUnit.DAYS.between(stage.start(), window.until())))
-                        .filter(day::isAfter)
-                        .isEmpty();
+        var before = ChronoUnit.DAYS.between(stage.start(), window.from());
+        var behind = ChronoUnit.DAYS.between(stage.start(), window.until());
+        return !day.isBefore(stage.possible().first().plusDays(before))
+                && !day.minusDays(behind).isAfter(stage.possible().last());
     }
 
     private static Optional<Visit> of(List<Visit> some, VisitWindow window) {
@@ -137,14 +151,15 @@ final class StageVisits {
     }
 
     private HtmlContainer open(VisitWindow window, VisitKind kind) {
-        var when = Bits.el("small", "", OpenVisit.when(reader, window) + " ");
-        OpenVisit.was(reader, window, news).ifPresent(when::add);
-        var words = Tags.div(
-                "",
-                Bits.el("b", "says", reader.text(kind.name())),
-                when,
-                Bits.el("small", "", reader.say("family.path.visit.open")));
-        bring(kind).ifPresent(words::add);
+        var words = Tags.div("", Bits.el("b", "says", reader.text(kind.name())));
+        if (window.from().isAfter(reader.today().plusDays(DatesView.DAYS_AHEAD))) {
+            words.add(Bits.el("small", "", PathWords.about(reader, window.from())));
+        } else {
+            var when = Bits.el("small", "", OpenVisit.when(reader, window) + " ");
+            OpenVisit.was(reader, window, news).ifPresent(when::add);
+            words.add(when, Bits.el("small", "", reader.say("family.path.visit.open")));
+            bring(kind).ifPresent(words::add);
+        }
         return Bits.el("li", "", Icon.DATES.draw("sm"), words);
     }
 

@@ -63,11 +63,11 @@ class PathNewsTests {
 
     @BeforeEach
     void aChildWithAnOperationDay() {
-        var path = plans.pathways().stream()
-                .filter(one -> one.id().equals("sdr"))
-                .findFirst()
-                .orElseThrow();
-        signOff.accept(People.with(Role.ADMINISTRATOR), List.of(new SignOff.Item("paths", path.id(), path.version())));
+        signOff.accept(
+                People.with(Role.ADMINISTRATOR),
+                plans.pathways().stream()
+                        .map(path -> new SignOff.Item("paths", path.id(), path.version()))
+                        .toList());
         child = Children.enter(register);
         parent = Children.caregiver(households, child, Reach.FULL);
         plans.begin(PHYSICIAN, child, "sdr", Plans.Beginning.INSTEAD, LocalDate.of(2025, 11, 10), "referred");
@@ -77,13 +77,8 @@ class PathNewsTests {
     }
 
     private void decide(Change change) {
-        plans.apply(
-                PHYSICIAN,
-                child,
-                "sdr",
-                change,
-                "as agreed",
-                plans.plans(PHYSICIAN, child).get(0).version());
+        var on = plans.plans(PHYSICIAN, child).get(0);
+        plans.apply(PHYSICIAN, child, on.plan().template().id(), change, "as agreed", on.version());
     }
 
     private Reader reader() {
@@ -149,6 +144,18 @@ class PathNewsTests {
         decide(new Change.Fix("operation", LocalDate.of(2026, 5, 19)));
         clock.advance(Duration.ofDays(30));
         assertThat(was("operation")).contains("on Tuesday, May 12");
+    }
+
+    @Test
+    void strikesNothingOfAPathThatIsNewAsAWholeUntilThePersonHasSeenIt() {
+        plans.begin(PHYSICIAN, child, "itb", Plans.Beginning.INSTEAD, LocalDate.of(2026, 3, 9), "another way");
+        decide(new Change.SetByHand("assessment", LocalDate.of(2026, 4, 20)));
+        assertThat(struck()).isEmpty();
+        clock.advance(Duration.ofDays(1));
+        lastSeen.open(reader());
+        clock.advance(Duration.ofDays(1));
+        decide(new Change.SetByHand("assessment", LocalDate.of(2026, 4, 27)));
+        assertThat(was("assessment")).contains("on Monday, April 20");
     }
 
     @Test

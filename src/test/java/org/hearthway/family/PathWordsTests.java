@@ -127,22 +127,46 @@ class PathWordsTests {
     }
 
     @Test
-    void sayWhenAStageWasAcrossTheTurnOfTheYear() {
-        var january = reader(EN, LocalDate.of(2027, 1, 12).atTime(9, 0));
-        var was = new Planned(
-                ahead("2026-12-28", "2026-12-28", "2026-12-28").stage(),
+    void tellManyDaysByTheMonthInWhichItIsPlanned() {
+        says(
+                ahead("2026-04-23", "2026-05-30", "2026-07-24"),
+                "between April 23 and July 24",
+                "entre el 23 de abril y el 24 de julio");
+        says(ahead("2026-04-23", "2026-05-30", "2026-07-25"), "about May", "hacia mayo");
+    }
+
+    @Test
+    void sayOfAStageThatGoesOnBesideThePresentOneSinceWhen() {
+        var began = ahead("2026-01-12", "2026-01-12", "2026-01-12");
+        assertThat(PathWords.when(reader(EN), lasting(began, Plan.State.PAST, "2026-05-12")))
+                .isEqualTo("Since January 12, until about May 12");
+        assertThat(PathWords.when(reader(ES), lasting(began, Plan.State.PAST, "2027-05-12")))
+                .isEqualTo("Desde el 12 de enero, hasta mayo de 2027 más o menos");
+        assertThat(PathWords.when(reader(EN), lasting(began, Plan.State.PAST, "2026-03-11")))
+                .isEqualTo("January 12 to March 11");
+    }
+
+    private static Planned lasting(Planned stage, Plan.State state, String end) {
+        return new Planned(
+                stage.stage(),
                 1,
-                Plan.State.PAST,
+                state,
                 Plan.Said.NOTHING,
-                LocalDate.of(2026, 12, 28),
-                LocalDate.of(2026, 12, 28),
-                Optional.empty(),
-                LocalDate.of(2027, 1, 4),
-                new Span(LocalDate.of(2026, 12, 28), LocalDate.of(2026, 12, 28)),
-                ahead("2026-12-28", "2026-12-28", "2026-12-28").why(),
+                stage.earliest(),
+                stage.start(),
+                stage.latest(),
+                LocalDate.parse(end),
+                stage.possible(),
+                stage.why(),
                 List.of(),
                 List.of(),
                 Optional.empty());
+    }
+
+    @Test
+    void sayWhenAStageWasAcrossTheTurnOfTheYear() {
+        var january = reader(EN, LocalDate.of(2027, 1, 12).atTime(9, 0));
+        var was = lasting(ahead("2026-12-28", "2026-12-28", "2026-12-28"), Plan.State.PAST, "2027-01-04");
         assertThat(PathWords.when(january, was)).isEqualTo("December 28, 2026 to January 4");
     }
 }
