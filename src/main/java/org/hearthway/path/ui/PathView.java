@@ -502,11 +502,16 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         return new ChangeForm.Acts() {
             @Override
             public Preview preview(Change change) {
-                var preview = plans.preview(viewer, child, path, change);
-                seen = preview.version();
                 onPaths = plans.plans(viewer, child);
-                drawPlans(preview.effect().moves());
-                return preview;
+                try {
+                    var preview = plans.preview(viewer, child, path, change);
+                    seen = preview.version();
+                    drawPlans(preview.effect().moves());
+                    return preview;
+                } catch (Invalid refused) {
+                    drawPlans(List.of());
+                    throw refused;
+                }
             }
 
             @Override

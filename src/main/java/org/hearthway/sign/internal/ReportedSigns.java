@@ -14,7 +14,6 @@ import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
-import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.Invalid;
@@ -24,7 +23,6 @@ import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
-import org.hearthway.path.SignTexts;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
 import org.hearthway.sign.events.ReportRead;
@@ -38,7 +36,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** Signs for whoever may see them, and reports: checked, kept once and told in one transaction. */
 @Service
-class ReportedSigns implements Signs, SignTexts {
+class ReportedSigns implements Signs {
 
     static final int NOTE_LENGTH = 2000;
     private static final Viewer NAMES = new Viewer.Machine("names of who wrote and read a report");
@@ -86,11 +84,6 @@ class ReportedSigns implements Signs, SignTexts {
     @Override
     public Optional<Sign> find(String id) {
         return kind.find(id).map(this::inTheClinicsWords);
-    }
-
-    @Override
-    public Optional<Bilingual> says(String sign) {
-        return find(sign).map(Sign::says);
     }
 
     private Sign inTheClinicsWords(Sign sign) {
