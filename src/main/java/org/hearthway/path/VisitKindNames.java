@@ -11,7 +11,7 @@ public interface VisitKindNames {
     /** Identifiers of all kinds; asked only after all content was read. */
     Set<String> names();
 
-    /** The name of a kind; empty when it is not known. */
+    /** A kind's name; empty when it is not known. */
     Optional<Bilingual> name(String kind);
 
     /** Weekdays on which a kind of visit is done; empty when it is done on every open day. */

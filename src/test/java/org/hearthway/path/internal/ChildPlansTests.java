@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
@@ -71,6 +72,11 @@ class ChildPlansTests {
 
         @Bean
         ChildRegister children() {
+            return mock();
+        }
+
+        @Bean
+        AuditTrail trail() {
             return mock();
         }
 
