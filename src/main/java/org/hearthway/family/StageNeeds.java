@@ -52,9 +52,7 @@ class StageNeeds {
             public List<Component> next(Plan plan, Planned stage) {
                 var stands = PathWords.isFixed(stage) || ofStages.day(stage).isPresent();
                 return parts(Stream.of(
-                        tasks.list(name(plan, stage), stands),
-                        ofStages.list(stage),
-                        care.ahead(reader, stage)));
+                        tasks.list(name(plan, stage), stands), ofStages.list(stage), care.ahead(reader, stage)));
             }
 
             @Override

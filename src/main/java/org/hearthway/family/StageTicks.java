@@ -84,7 +84,9 @@ final class StageTicks {
                         here.stream()
                                 .filter(one -> hasDay(one) && !done.contains(one))
                                 .map(one -> line(one, stands)),
-                        given.stream().filter(task -> isOtherwiseOf(stage, task)).map(this::line))
+                        given.stream()
+                                .filter(task -> isOtherwiseOf(stage, task))
+                                .map(this::line))
                 .map(this::row)
                 .toList();
         var always = here.stream()
@@ -125,8 +127,8 @@ final class StageTicks {
 
     private Component folded(List<Asked> done) {
         var list = Bits.el("ul", "hw-tasks");
-        done.forEach(
-                one -> list.add(Bits.el("li", "done", Bits.pip("done"), Tags.span("says", reader.text(one.says())))));
+        done.forEach(one ->
+                list.add(Bits.el("li", "done", Bits.pip("done"), Tags.span("says", reader.text(one.says())))));
         return Bits.el(
                 "details", "hw-more", Bits.el("summary", "", reader.say("family.path.tasks.done", done.size())), list);
     }
@@ -160,9 +162,7 @@ final class StageTicks {
                 task.says().shownIn(reader.language()),
                 Optional.of(done ? reader.say("family.todo.thanks") : Todos.by(reader, task.wantedBy())),
                 done,
-                done
-                        ? () -> takeBack(task)
-                        : () -> from.tasks.tick(reader.viewer(), task.id(), task.version()));
+                done ? () -> takeBack(task) : () -> from.tasks.tick(reader.viewer(), task.id(), task.version()));
     }
 
     private void takeBack(Task task) {
@@ -175,10 +175,7 @@ final class StageTicks {
         var words = Tags.div("", says);
         line.when().ifPresent(when -> words.add(Bits.el("small", "", when)));
         return Bits.el(
-                "li",
-                line.done() ? "done" : "",
-                mayTick ? tick(line) : Bits.pip(line.done() ? "done" : ""),
-                words);
+                "li", line.done() ? "done" : "", mayTick ? tick(line) : Bits.pip(line.done() ? "done" : ""), words);
     }
 
     private NativeButton tick(Line line) {
