@@ -1,6 +1,5 @@
 package org.hearthway.caseload.engine;
 
-import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,12 +42,12 @@ record Progress(Facts.OnPath path) {
         return any.stream().anyMatch(stage -> stage.said() != Said.NOTHING || wasSeen(stage));
     }
 
-    /** A visit before the stage can begin was for the round before, when the way went back. */
+    /** A visit before something in front of it began was of the round before, when the way went back. */
     private boolean wasSeen(Planned stage) {
-        return lastSeen(stage).filter(day -> !day.isBefore(stage.earliest())).isPresent();
-    }
-
-    private Optional<LocalDate> lastSeen(Planned stage) {
-        return Optional.ofNullable(path.seen().get(stage.stage().id()));
+        return Optional.ofNullable(path.seen().get(stage.stage().id()))
+                .filter(day -> stages().subList(0, stages().indexOf(stage) + 1).stream()
+                        .noneMatch(front ->
+                                front.said() != Said.NOTHING && front.start().isAfter(day)))
+                .isPresent();
     }
 }

@@ -74,9 +74,8 @@ class StoredClosedDays implements ClosedDays {
     }
 
     private Optional<Problem> wrong(LocalDate day) {
-        var last = today().plusYears(YEARS_AHEAD);
-        if (day.isBefore(today()) || day.isAfter(last)) {
-            return Optional.of(Problem.at("day", "clinic.closed.bounds", today(), last));
+        if (day.isBefore(today()) || day.isAfter(today().plusYears(YEARS_AHEAD))) {
+            return Optional.of(Problem.at("day", "clinic.closed.bounds", YEARS_AHEAD));
         }
         return calendar.isOpen(day) ? Optional.empty() : Optional.of(Problem.at("day", "clinic.closed.already", day));
     }

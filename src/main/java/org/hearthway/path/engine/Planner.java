@@ -49,7 +49,7 @@ public final class Planner {
         presence = Presence.of(template, course);
         path = new PathNetwork(presence.stages(), course, calendar, today);
         resolved = Resolved.of(path, presence.stages());
-        schedule = resolved.network().schedule().orElseThrow();
+        schedule = resolved.schedule();
     }
 
     /**

@@ -13,6 +13,7 @@ import org.hearthway.path.engine.Template.After;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.network.Condition;
 import org.hearthway.path.engine.network.Network;
+import org.hearthway.path.engine.network.Schedule;
 import org.hearthway.path.engine.network.WayOut;
 import org.hearthway.path.engine.network.WaysOut;
 
@@ -25,22 +26,22 @@ final class Resolved {
     private final PathNetwork path;
     private final List<Stage> stages;
     private final Map<String, Clash> clashes = new HashMap<>();
+    private final Schedule schedule;
     private Network network;
 
     private Resolved(PathNetwork path, List<Stage> stages) {
         this.path = path;
         this.stages = stages;
         network = path.network();
+        schedule = resolve();
     }
 
     static Resolved of(PathNetwork path, List<Stage> stages) {
-        var resolved = new Resolved(path, stages);
-        resolved.resolve();
-        return resolved;
+        return new Resolved(path, stages);
     }
 
-    Network network() {
-        return network;
+    Schedule schedule() {
+        return schedule;
     }
 
     /** What keeps a stage from having a day, if something does. */
@@ -48,13 +49,17 @@ final class Resolved {
         return Optional.ofNullable(clashes.get(stage.id()));
     }
 
-    private void resolve() {
-        for (var conflict = network.conflict(); !conflict.isEmpty(); conflict = network.conflict()) {
+    private Schedule resolve() {
+        var found = network.schedule();
+        while (found.isEmpty()) {
+            var conflict = network.conflict();
             var causes = causes(conflict);
             var broken = causes.stream().max(Comparator.comparing(this::gives)).orElseThrow();
             clashes.putIfAbsent(broken.stage().id(), new Clash(broken.stage(), causes, ways(conflict)));
             giveWay(conflict, broken);
+            found = network.schedule();
         }
+        return found.get();
     }
 
     private List<Cause> causes(Set<String> conflict) {

@@ -172,11 +172,26 @@ class PathRulesTests {
         var path = on(DATED, "2026-04-02");
         assertThat(causes(path)).extracting(Cause::subject).containsExactly("way/check");
         var seen = Map.of("check", LocalDate.of(2026, 3, 20));
-        assertThat(causes(new Facts.OnPath(path.plan(), Set.of("way/check/look"), seen, Set.of(), List.of())))
-                .isEmpty();
-        assertThat(causes(new Facts.OnPath(path.plan(), Set.of(), Map.of(), Set.of("check"), List.of())))
+        assertThat(causes(new Facts.OnPath(path.plan(), Set.of(), seen, Set.of(), path.unbooked())))
+                .as("another visit of it is missing still")
+                .extracting(Cause::rule)
+                .containsExactly(Rule.STAGE_VISIT);
+        assertThat(causes(new Facts.OnPath(path.plan(), Set.of(), Map.of(), Set.of("check"), path.unbooked())))
                 .as("booked late")
-                .isEmpty();
+                .extracting(Cause::rule)
+                .containsExactly(Rule.STAGE_VISIT);
+    }
+
+    @Test
+    void aVisitShowsThatAStageBeganAlsoBeforeItsRuleAllowsItButNotOneOfTheRoundBefore() {
+        var path = on(DATED, "2026-04-02");
+        for (var day : List.of("2026-02-24", "2026-02-22")) {
+            var seen = Map.of("check", LocalDate.parse(day));
+            // the operation was on February 23
+            assertThat(causes(new Facts.OnPath(path.plan(), Set.of(), seen, Set.of(), path.unbooked())))
+                    .extracting(Cause::rule)
+                    .containsExactly(day.equals("2026-02-24") ? Rule.STAGE_VISIT : Rule.STAGE_LATE);
+        }
     }
 
     @Test
@@ -343,6 +358,15 @@ class PathRulesTests {
         for (var today : List.of("2026-01-27", "2026-03-20", "2027-03-20")) {
             assertThat(causes(over, today)).as(today).isEmpty();
         }
+    }
+
+    @Test
+    void aPathThatTheTeamEndedIsSilent() {
+        var closed = DATED.closedOn(LocalDate.of(2026, 3, 24));
+        assertThat(on(closed, "2026-03-25").unbooked())
+                .as("begun before it ended")
+                .isNotEmpty();
+        assertThat(causes(closed, "2026-03-25")).isEmpty();
     }
 
     @Test

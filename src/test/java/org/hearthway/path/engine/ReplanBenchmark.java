@@ -1,13 +1,16 @@
 package org.hearthway.path.engine;
 
+import java.lang.management.ManagementFactory;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.hearthway.path.engine.Course.Given;
 import org.hearthway.path.engine.Template.After;
 import org.hearthway.path.engine.Template.Apart;
@@ -53,6 +56,7 @@ public class ReplanBenchmark {
     private final Calendar calendar = calendar();
     private final PlainRun plain = PlainRun.of(new PathNetwork(path.stages(), moved(0), calendar, TODAY).network());
     private int turn;
+    private int consumed;
 
     /** A chain with bounds back to earlier stages: every fourth on open days, every sixth comes again for ten years. */
     private static Stage[] stages() {
@@ -142,16 +146,38 @@ public class ReplanBenchmark {
                 .include(ReplanBenchmark.class.getSimpleName())
                 .jvmArgsAppend("-Xmx512m")
                 .build();
-        var scores = new java.util.HashMap<String, Double>();
+        var scores = new HashMap<String, Double>();
         for (var result : new Runner(options).run()) {
             scores.put(
                     result.getPrimaryResult().getLabel(),
                     result.getPrimaryResult().getScore());
         }
-        double replan = scores.getOrDefault("replan", 0.0);
-        double plain = scores.getOrDefault("plainShortestPaths", 0.0);
+        tell("By the clock", scores.getOrDefault("replan", 0.0), scores.getOrDefault("plainShortestPaths", 0.0));
+        var here = new ReplanBenchmark();
+        here.cpuTime(here::replan, 500);
+        here.cpuTime(here::plainShortestPaths, 20_000);
+        tell("Of a processor", here.cpuTime(here::replan, 500), here.cpuTime(here::plainShortestPaths, 20_000));
         System.out.printf(
-                "A plan of %d stages takes %.2f ms, %.0f times the plain shortest-path run (%.1f microseconds).%n",
-                new ReplanBenchmark().replan().stages().size(), replan / 1000, replan / plain, plain);
+                "%d stages, %d with their repeats; %d processors, load %.1f.%n",
+                STAGES,
+                here.replan().stages().size(),
+                Runtime.getRuntime().availableProcessors(),
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+    }
+
+    /** Microseconds of a processor for one time of it, which other work on the machine lengthens little. */
+    private double cpuTime(Supplier<?> work, int times) {
+        var threads = ManagementFactory.getThreadMXBean();
+        long before = threads.getCurrentThreadCpuTime();
+        for (int n = 0; n < times; n++) {
+            consumed ^= System.identityHashCode(work.get());
+        }
+        return (threads.getCurrentThreadCpuTime() - before) / 1000.0 / times;
+    }
+
+    private static void tell(String by, double replan, double plain) {
+        System.out.printf(
+                "%s: planning anew %.2f ms, the plain shortest-path run %.1f microseconds, ratio %.0f.%n",
+                by, replan / 1000, plain, replan / plain);
     }
 }

@@ -32,6 +32,7 @@ import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.path.PrecautionNames;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.VisitsForPlans;
@@ -81,6 +82,11 @@ class ChildPlansTests {
 
         @Bean
         SignNames signs() {
+            return Set::of;
+        }
+
+        @Bean
+        PrecautionNames precautions() {
             return Set::of;
         }
 

@@ -215,7 +215,7 @@ class FolderDatesIT {
             signIn(office, "administrator");
             office.waitFor("signing in", () -> office.path().startsWith("/staff"));
             office.open("/staff/clinic/calendar").see("Good Friday").press("Close this day");
-            office.see("Choose a day from Mar 12");
+            office.see("Choose a day from today on, at most 3 years ahead.");
             office.type("Day", "7/29/2026")
                     .see("Wednesday")
                     .type("Name in English", "Town fair")

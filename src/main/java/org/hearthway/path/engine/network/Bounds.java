@@ -145,6 +145,25 @@ final class Bounds {
                 && last(other).plusDays(apart.days()).isAfter(first(one));
     }
 
+    /**
+     * Whether every pair lies apart on its earliest days, or every pair on its latest: then these are a schedule, and no
+     * way round has to be tried.
+     */
+    boolean liesApartAtAnEnd() {
+        return liesApart(first) || liesApart(last);
+    }
+
+    private boolean liesApart(LocalDate[] days) {
+        for (int at : graph.pairs) {
+            var apart = (Apart) graph.conditions.get(at);
+            long between = days[graph.one(at)].toEpochDay() - days[graph.other(at)].toEpochDay();
+            if (Math.abs(between) < apart.days()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private boolean settle() {
         while (!changed.isEmpty()) {
             int point = changed.remove();

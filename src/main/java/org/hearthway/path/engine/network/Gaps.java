@@ -14,6 +14,9 @@ final class Gaps {
 
     /** The last day from which the period does not lead past the bound. */
     static LocalDate lastLeadingTo(LocalDate bound, Period period) {
+        if (period.toTotalMonths() == 0) {
+            return roughly(bound, period);
+        }
         var day = roughly(bound, period);
         while (day.plus(period).isAfter(bound)) {
             day = day.minusDays(1);
@@ -26,6 +29,9 @@ final class Gaps {
 
     /** The first day from which the period leads to the bound or past it. */
     static LocalDate firstLeadingTo(LocalDate bound, Period period) {
+        if (period.toTotalMonths() == 0) {
+            return roughly(bound, period);
+        }
         var day = roughly(bound, period);
         while (day.plus(period).isBefore(bound)) {
             day = day.plusDays(1);
@@ -36,6 +42,7 @@ final class Gaps {
         return day;
     }
 
+    /** Exact for periods of days alone. */
     private static LocalDate roughly(LocalDate bound, Period period) {
         return bound.minus(period);
     }

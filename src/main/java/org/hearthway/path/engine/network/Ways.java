@@ -17,6 +17,9 @@ final class Ways {
 
     /** Whether any schedule keeps to the bounds. */
     boolean isAny() {
+        if (bounds.liesApartAtAnEnd()) {
+            return true;
+        }
         int pair = bounds.open();
         if (pair == Bounds.NOTHING) {
             return true;
