@@ -68,7 +68,7 @@ public enum Action {
     ENTER_CHILD(false),
     /** See the list of accounts, invite, disable, renew a link. */
     MANAGE_ACCOUNTS(false),
-    /** See clinic settings; accept or send back family content. */
+    /** See clinic settings; accept or send back family content; change the values of a path for the clinic. */
     MANAGE_CLINIC(false);
 
     private final boolean aboutAChild;

@@ -41,6 +41,7 @@ class FacesTests {
             Map.entry("Choosing.ways", "content, no child's data"),
             Map.entry("Plans.way", "words for a clash the caller already has"),
             Map.entry("Plans.why", "words for a date the caller already has"),
+            Map.entry("ClinicValues.why", "words for a rule of care the caller already has"),
             Map.entry("Casts.kind", "content, no child's data"),
             Map.entry("Equipment.kinds", "content, no child's data"),
             Map.entry("ExerciseLibrary.all", "content, no child's data"),

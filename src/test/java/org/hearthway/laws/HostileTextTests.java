@@ -8,6 +8,7 @@ import com.vaadin.flow.dom.Element;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.Period;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -48,7 +49,10 @@ import org.hearthway.equipment.Item;
 import org.hearthway.equipment.Place;
 import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.ToxinSessions;
+import org.hearthway.path.ClinicValues;
 import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Amount;
+import org.hearthway.path.engine.ValuePlace;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
 import org.hearthway.program.engine.Dose;
@@ -143,6 +147,9 @@ class HostileTextTests {
 
     @Autowired
     private Plans plans;
+
+    @Autowired
+    private ClinicValues values;
 
     @Autowired
     private Pumps pumps;
@@ -266,6 +273,12 @@ class HostileTextTests {
                         500,
                         (c, text) -> plans.begin(PHYSICIAN, c, "itb", Plans.Beginning.INSTEAD, TODAY, text),
                         c -> plans.decisions(PHYSICIAN, c).get(0).reason()),
+                new Sink(
+                        "reason of a clinic's own value",
+                        "reason",
+                        500,
+                        (c, text) -> ownValue(text),
+                        c -> ofTheClinic().changes().get(1).reason()),
                 new Sink(
                         "note on a fill",
                         "note",
@@ -462,6 +475,22 @@ class HostileTextTests {
                                 .filter(name -> !name.equals("Ana Lindgren"))
                                 .findFirst()
                                 .orElseThrow()));
+    }
+
+    private ClinicValues.PathOfClinic ofTheClinic() {
+        return values.all(ADMINISTRATOR).stream()
+                .filter(path -> path.pathway().equals("rehab"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Given and taken back: the paths of this clinic are everybody's. */
+    private void ownValue(String reason) {
+        var length = new ValuePlace("block", ValuePlace.Kind.LASTS_MOST, "");
+        var seen = ofTheClinic().version();
+        values.apply(
+                ADMINISTRATOR, "rehab", Map.of(length, Optional.of(new Amount.Gap(Period.ofDays(41)))), reason, seen);
+        values.undo(ADMINISTRATOR, "rehab", seen + 1, "as it came", seen + 1);
     }
 
     /** Opens it again, so that each text can be the next day's name. */

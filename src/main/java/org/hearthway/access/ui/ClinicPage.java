@@ -6,14 +6,12 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
-import com.vaadin.flow.component.html.Nav;
 import com.vaadin.flow.router.HasDynamicTitle;
-import java.util.List;
-import java.util.Map;
 import org.hearthway.access.SignedIn;
 import org.hearthway.base.Language;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
+import org.hearthway.parts.ClinicTabs;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
@@ -21,18 +19,6 @@ import org.hearthway.words.Words;
 
 /** One of the administrator's places: the tabs between them, the title, then two columns. */
 abstract class ClinicPage extends Div implements HasDynamicTitle {
-
-    private static final Map<String, String> PLACES = Map.of(
-            "people", "staff/clinic",
-            "children", "staff/clinic/children",
-            "texts", "staff/clinic/texts",
-            "hazards", "staff/clinic/hazards",
-            "on-call", "staff/clinic/on-call",
-            "calendar", "staff/clinic/calendar",
-            "settings", "staff/clinic/settings",
-            "trail", "staff/clinic/trail");
-    private static final List<String> ORDER =
-            List.of("people", "children", "texts", "on-call", "calendar", "hazards", "settings", "trail");
 
     final transient Words words;
     final Language language;
@@ -47,7 +33,11 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
         this.signedIn = signedIn;
         this.language = signedIn.require().language();
         addClassName("hw-worksheet");
-        var content = Tags.div("hw-main hw-clinic", tabs(), title(), Tags.div("hw-clinic-columns", main, side));
+        var content = Tags.div(
+                "hw-main hw-clinic",
+                new ClinicTabs(words, language, place),
+                title(),
+                Tags.div("hw-clinic-columns", main, side));
         add(content, keys().remark(say("access.keys.remark")));
     }
 
@@ -56,20 +46,6 @@ abstract class ClinicPage extends Div implements HasDynamicTitle {
         return new KeyBar()
                 .tell(say("access.keys.move"), "J", "K")
                 .tell(say("access.keys.open"), say("parts.key.enter"));
-    }
-
-    private Nav tabs() {
-        var tabs = new Nav();
-        tabs.addClassName("hw-tabs");
-        tabs.getElement().setAttribute("aria-label", say("access.clinic.tabs"));
-        for (var each : ORDER) {
-            var link = Tags.link("", java.util.Objects.requireNonNull(PLACES.get(each)), say("access.clinic." + each));
-            if (each.equals(place)) {
-                Tags.open(link);
-            }
-            tabs.add(link);
-        }
-        return tabs;
     }
 
     private Component title() {

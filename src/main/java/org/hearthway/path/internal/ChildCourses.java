@@ -1,9 +1,11 @@
 package org.hearthway.path.internal;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans.ChildPlan;
 import org.hearthway.path.engine.Course;
@@ -44,13 +46,22 @@ class ChildCourses {
     }
 
     Plan plan(String pathway, Course course) {
-        return Planner.plan(template(pathway), course, days.on(today()), today());
+        return plan(template(pathway), course);
+    }
+
+    Plan plan(Template path, Course course) {
+        return Planner.plan(path, course, days.on(today()), today());
     }
 
     /** The plans of a child, those that are over last. */
     List<ChildPlan> plans(Standing standing) {
+        return plans(standing, this::template);
+    }
+
+    private List<ChildPlan> plans(Standing standing, Function<String, Template> templates) {
         return standing.paths().stream()
-                .map(path -> new ChildPlan(plan(path.pathway(), path.course()), path.course(), standing.version()))
+                .map(path -> new ChildPlan(
+                        plan(templates.apply(path.pathway()), path.course()), path.course(), standing.version()))
                 .sorted(Comparator.comparing(plan -> plan.plan().over().isPresent()))
                 .toList();
     }
@@ -58,5 +69,13 @@ class ChildCourses {
     /** The plans that decisions, oldest first, make. */
     List<Plan> plans(List<Row> rows) {
         return plans(standing(rows)).stream().map(ChildPlan::plan).toList();
+    }
+
+    /** The same with the values that the clinic had at a moment. */
+    List<Plan> plans(List<Row> rows, Instant moment) {
+        Function<String, Template> then = id -> paths.asOf(id, moment).orElseGet(() -> template(id));
+        return plans(Standing.of(rows, then), then).stream()
+                .map(ChildPlan::plan)
+                .toList();
     }
 }

@@ -94,7 +94,7 @@ class ChildPlans implements Plans {
         var until = records.of(child).stream()
                 .filter(row -> !row.at().isAfter(moment))
                 .toList();
-        return courses.plans(until);
+        return courses.plans(until, moment);
     }
 
     @Override
@@ -316,7 +316,7 @@ class ChildPlans implements Plans {
 
     @Override
     public Bilingual why(Plan plan, Plan.Planned stage) {
-        return reasons.why(plan.template(), stage);
+        return reasons.why(plan, stage);
     }
 
     @Override

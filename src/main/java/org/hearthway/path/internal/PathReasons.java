@@ -11,6 +11,7 @@ import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.engine.Cause;
 import org.hearthway.path.engine.Clash;
+import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.Why;
 import org.hearthway.path.engine.Template;
@@ -26,31 +27,33 @@ class PathReasons {
     private final Words words;
     private final GapWords gaps;
     private final CauseWords causes;
+    private final ValueReasons values;
     private final ClinicCalendar calendar;
 
-    PathReasons(Words words, GapWords gaps, CauseWords causes, ClinicCalendar calendar) {
+    PathReasons(Words words, GapWords gaps, CauseWords causes, ValueReasons values, ClinicCalendar calendar) {
         this.words = words;
         this.gaps = gaps;
         this.causes = causes;
+        this.values = values;
         this.calendar = calendar;
     }
 
     /** The reason for a stage's first day, in both languages. */
-    Bilingual why(Template template, Planned planned) {
+    Bilingual why(Plan plan, Planned planned) {
         return planned.clash()
-                .map(clash -> causes.say(template, clash))
-                .orElseGet(() -> told(language -> why(template, planned, language)));
+                .map(clash -> causes.say(plan.template(), clash))
+                .orElseGet(() -> told(language -> why(plan, planned, language)));
     }
 
-    private String why(Template template, Planned planned, Language language) {
+    private String why(Plan plan, Planned planned, Language language) {
         return switch (planned.why().origin()) {
-            case ACTUAL -> given(planned, language, "path.why.fixed");
-            case SET_BY_HAND -> given(planned, language, "path.why.by-hand");
-            case RULE -> rule(template, planned, language);
+            case ACTUAL -> given(plan, planned, language, "path.why.fixed");
+            case SET_BY_HAND -> given(plan, planned, language, "path.why.by-hand");
+            case RULE -> rule(plan, planned, language);
         };
     }
 
-    private String given(Planned planned, Language language, String key) {
+    private String given(Plan plan, Planned planned, Language language, String key) {
         var parts = new ArrayList<String>();
         parts.add(words.say(language, key));
         if (!planned.why().rule().equals(planned.start())) {
@@ -58,6 +61,7 @@ class PathReasons {
                     language,
                     "path.why.rule-alone",
                     date(language, planned.why().rule())));
+            parts.addAll(values.counted(plan, planned, language));
         }
         if (planned.why().outside()) {
             parts.add(tooLate(planned, language)
@@ -67,17 +71,19 @@ class PathReasons {
         return String.join(" ", parts);
     }
 
-    private String rule(Template template, Planned planned, Language language) {
+    private String rule(Plan plan, Planned planned, Language language) {
         var why = planned.why();
         var parts = new ArrayList<String>();
         parts.add(counted(planned, why, language));
         if (why.own()) {
             parts.add(words.say(language, "path.why.own-gap"));
         }
+        parts.addAll(values.counted(plan, planned, language));
         if (planned.stage().timing().signal()) {
             parts.add(words.say(language, "path.why.no-date-yet"));
         } else {
-            why.pushed().ifPresent(cause -> parts.add(pushed(template, cause, language)));
+            why.pushed().ifPresent(cause -> parts.add(pushed(plan.template(), cause, language)));
+            parts.addAll(values.pushed(plan, planned, language));
         }
         why.shiftedFrom()
                 .ifPresent(day -> parts.add(

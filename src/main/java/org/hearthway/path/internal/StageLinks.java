@@ -1,28 +1,18 @@
 package org.hearthway.path.internal;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.hearthway.content.Entry;
-import org.hearthway.path.engine.Calendar;
-import org.hearthway.path.engine.Course;
-import org.hearthway.path.engine.Planner;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.Template.Stage;
-import org.hearthway.path.engine.network.Days;
-import org.hearthway.path.engine.network.Span;
+import org.hearthway.path.engine.ValueRules;
 import org.hearthway.path.internal.StageReader.Link;
 
 /** Checks what the stages of a path say about each other, and that their rules can be kept at all. */
 record StageLinks(Template template, Map<String, Entry> entries, List<Link> links) {
-
-    private static final LocalDate SOME_DAY = LocalDate.of(2026, 1, 5);
-    private static final Calendar EVERY_DAY =
-            Calendar.of(Days.ALL, new Span(SOME_DAY.minusYears(2), SOME_DAY.plusYears(60)));
 
     void check() {
         links.forEach(this::check);
@@ -52,15 +42,8 @@ record StageLinks(Template template, Map<String, Entry> entries, List<Link> link
         return Optional.ofNullable(entries.get(stage.id()));
     }
 
-    /** With and without the stages that are not always there: rules without slack between them show here. */
     private void checkRules() {
-        var optional = template.stages().stream()
-                .filter(stage -> stage.timing().optional())
-                .map(Stage::id)
-                .collect(Collectors.toSet());
-        Stream.of(Set.<String>of(), optional)
-                .map(added -> Course.begun(SOME_DAY).withStages(added, Set.of()))
-                .flatMap(course -> Planner.plan(template, course, EVERY_DAY, SOME_DAY).clashes().stream())
+        ValueRules.clashes(template).stream()
                 .map(clash -> clash.stage())
                 .distinct()
                 .forEach(stage -> at(stage)

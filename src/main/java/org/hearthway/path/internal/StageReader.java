@@ -1,6 +1,5 @@
 package org.hearthway.path.internal;
 
-import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -15,11 +14,10 @@ import org.hearthway.path.engine.Template.Responsible;
 import org.hearthway.path.engine.Template.StaffTask;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.Template.VisitNeed;
+import org.hearthway.path.engine.ValueRules;
 
 /** Reads the stages of a path. What lies in other content is noted, to be looked for when all of it was read. */
 final class StageReader {
-
-    private static final int MOST_TIMES = 60;
 
     private final List<Asked> asked;
     private final List<Link> links;
@@ -134,16 +132,16 @@ final class StageReader {
         }
         var until = entry.maybeText("until");
         until.ifPresent(stage -> notes.stage(entry, "until", stage, true));
-        var times = every.isPresent() && until.isEmpty() ? entry.integer("times", 2, MOST_TIMES) : 1;
+        var times = every.isPresent() && until.isEmpty() ? entry.integer("times", 2, ValueRules.MOST_TIMES) : 1;
         return new VisitNeed(id, kind, entry.period("after"), within, every, times, until, entry.maybeText("source"));
     }
 
     private List<Precaution> precautions(List<Entry> entries) {
         var precautions = new ArrayList<Precaution>();
         for (var entry : entries) {
-            var from = entry.period("from");
+            var from = positive(entry, "from").orElseGet(() -> entry.period("from"));
             var until = entry.maybePeriod("until");
-            if (until.filter(end -> !isLonger(end, from)).isPresent()) {
+            if (until.filter(end -> !ValueRules.isLonger(end, from)).isPresent()) {
                 wrongGap(entry, "until", "a gap longer than \"from\"");
             }
             var tag = entry.text("tag");
@@ -153,10 +151,6 @@ final class StageReader {
             entry.done();
         }
         return precautions;
-    }
-
-    private static boolean isLonger(Period period, Period than) {
-        return LocalDate.EPOCH.plus(period).isAfter(LocalDate.EPOCH.plus(than));
     }
 
     private static List<Outcome> outcomes(List<Entry> entries, Notes notes) {

@@ -12,13 +12,12 @@ import org.hearthway.path.engine.Template.Length;
 import org.hearthway.path.engine.Template.Repeat;
 import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.Template.Timing;
+import org.hearthway.path.engine.ValueRules;
 
 /** Reads when a stage is: the rules for its first day, its length, what it keeps away from, how it comes again. */
 record TimingReader(List<Stage> before) {
 
     private static final String A_STAGE_BEFORE = "a stage that stands before this one";
-    private static final int MOST_DAYS_APART = 400;
-    private static final int MOST_TIMES = 60;
 
     Timing read(Entry entry, StageReader.Notes notes) {
         var begins = begins(entry);
@@ -150,7 +149,7 @@ record TimingReader(List<Stage> before) {
         }
         var until = block.maybeText("until");
         until.ifPresent(stage -> notes.stage(block, "until", stage, true));
-        var times = block.maybeInteger("times", 2, MOST_TIMES);
+        var times = block.maybeInteger("times", 2, ValueRules.MOST_TIMES);
         if (until.isPresent() == times.isPresent()) {
             block.wrong("times", "the repeat has both or neither of \"times\" and \"until\"", "one of them");
         }
@@ -165,7 +164,7 @@ record TimingReader(List<Stage> before) {
             if (stage(from).isEmpty()) {
                 entry.wrong("from", "\"from\" is " + from, A_STAGE_BEFORE);
             }
-            all.add(new Apart(from, entry.integer("days", 1, MOST_DAYS_APART)));
+            all.add(new Apart(from, entry.integer("days", 1, ValueRules.MOST_DAYS_APART)));
             entry.done();
         }
         return all;

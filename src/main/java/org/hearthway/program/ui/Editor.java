@@ -126,6 +126,15 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
                 .map(care -> care.rule().source())
                 .distinct()
                 .forEach(source -> says.add(Tags.p("hw-sub", say.say("banner.source", source))));
+        holding.stream()
+                .filter(care -> say.own(care).isPresent())
+                .collect(Collectors.groupingBy(care -> say.own(care).orElseThrow(), TreeMap::new, Collectors.toList()))
+                .forEach((own, rulesOfOurs) -> says.add(Tags.p(
+                        "hw-sub",
+                        say.say(
+                                "banner.own",
+                                rulesOfOurs.stream().map(say::movement).collect(Collectors.joining(" · ")),
+                                own))));
         return Optional.of(Tags.div("hw-banner u-mb2", Icon.INFO.draw(), says));
     }
 

@@ -38,6 +38,7 @@ import org.hearthway.content.SignOff;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
+import org.hearthway.path.ClinicValues;
 import org.hearthway.path.Plans;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
@@ -84,7 +85,8 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             SignedIn signedIn,
             Words words,
             ProgramWords programWords,
-            ExerciseLibrary library) {
+            ExerciseLibrary library,
+            ClinicValues values) {
         this.programs = programs;
         this.week = week;
         this.plans = plans;
@@ -95,7 +97,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         this.settings = settings;
         this.clock = clock;
         this.viewer = signedIn.require();
-        this.say = new Say(words, programWords, library, viewer.language());
+        this.say = new Say(words, programWords, library, values, viewer.language());
         addClassName("hw-worksheet");
         add(page);
         Shortcuts.addShortcutListener(this, () -> editor.ifPresent(Editor::save), Key.ENTER, KeyModifier.CONTROL)

@@ -1,8 +1,10 @@
 package org.hearthway.program.ui;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.hearthway.base.Language;
 import org.hearthway.base.Problem;
+import org.hearthway.path.ClinicValues;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.ProgramWords;
@@ -10,7 +12,7 @@ import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.words.Words;
 
 /** The editor's words in the language of the person who edits. */
-record Say(Words words, ProgramWords program, ExerciseLibrary library, Language language) {
+record Say(Words words, ProgramWords program, ExerciseLibrary library, ClinicValues values, Language language) {
 
     String say(String key, Object... args) {
         return words.say(language, "program.edit." + key, args);
@@ -45,5 +47,10 @@ record Say(Words words, ProgramWords program, ExerciseLibrary library, Language 
     /** Short name of the movement that a rule of care is about. */
     String movement(org.hearthway.path.engine.Plan.Care care) {
         return library.precaution(care.rule().tag()).orElse(care.rule().says()).in(language);
+    }
+
+    /** That the clinic itself says how long a rule of care holds, if it does. */
+    Optional<String> own(org.hearthway.path.engine.Plan.Care care) {
+        return values.why(care.rule()).map(says -> says.in(language));
     }
 }

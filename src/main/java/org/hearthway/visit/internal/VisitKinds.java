@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
@@ -58,6 +59,11 @@ class VisitKinds implements ContentKind, VisitKindNames {
     @Override
     public Set<String> names() {
         return Set.copyOf(kinds.keySet());
+    }
+
+    @Override
+    public Optional<Bilingual> name(String kind) {
+        return find(kind).map(VisitKind::name);
     }
 
     @Override

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
@@ -74,6 +75,11 @@ class ChildPlansTests {
             return mock();
         }
 
+        @Bean
+        AuditTrail trail() {
+            return mock();
+        }
+
         /** A clinic that has put no words of its own. */
         @Bean
         SignOff signOff() {
@@ -102,6 +108,11 @@ class ChildPlansTests {
                 @Override
                 public Set<String> names() {
                     return Set.of();
+                }
+
+                @Override
+                public Optional<Bilingual> name(String kind) {
+                    return Optional.empty();
                 }
 
                 @Override

@@ -7,10 +7,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.DayOfWeek;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentReading;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
@@ -40,6 +42,11 @@ final class ReadPaths {
                     @Override
                     public Set<String> names() {
                         return visits;
+                    }
+
+                    @Override
+                    public Optional<Bilingual> name(String kind) {
+                        return Optional.empty();
                     }
 
                     @Override
