@@ -284,6 +284,10 @@ class FolderDatesIT {
                     .press("Close this day")
                     .see("Open again");
             office.accessible("closed days").picture(PICTURES.resolve("closed-days-1280.png"));
+            office.resize(390, 844, true);
+            office.fitsItsWidth("closed days on a phone")
+                    .accessible("closed days on a phone")
+                    .picture(PICTURES.resolve("closed-days-390.png"));
             desk.reload().see("Why Thu, Jul 30?").see("Town fair");
             desk.picture(PICTURES.resolve("path-closed-day-1280.png"));
             office.press("Open again").seeNoMore("Town fair");
