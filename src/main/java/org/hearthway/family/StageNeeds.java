@@ -13,11 +13,11 @@ import org.hearthway.path.engine.Plan.Planned;
 class StageNeeds {
 
     private final FamilyPlans plans;
-    private final StageTicks ticks;
+    private final StageTicks.Source ticks;
     private final StageVisits.Source visits;
     private final StageCare care;
 
-    StageNeeds(FamilyPlans plans, StageTicks ticks, StageVisits.Source visits, StageCare care) {
+    StageNeeds(FamilyPlans plans, StageTicks.Source ticks, StageVisits.Source visits, StageCare care) {
         this.plans = plans;
         this.ticks = ticks;
         this.visits = visits;
@@ -30,12 +30,13 @@ class StageNeeds {
      * @param again draws it anew after a press
      */
     PathWay.Needs of(Reader reader, PathNews news, Runnable again) {
+        var tasks = ticks.of(reader, again);
         var ofStages = visits.of(reader, news);
         return new PathWay.Needs() {
             @Override
             public List<Component> now(Plan plan, Planned stage) {
                 return parts(Stream.of(
-                        ticks.list(reader, name(plan, stage), true, again),
+                        tasks.list(name(plan, stage), true),
                         ofStages.list(stage),
                         care.today(reader, plan),
                         care.signs(reader, stage),
@@ -44,16 +45,14 @@ class StageNeeds {
 
             @Override
             public List<Component> besides(Plan plan, Planned stage) {
-                return parts(Stream.of(ticks.list(reader, name(plan, stage), true, again), ofStages.list(stage)));
+                return parts(Stream.of(tasks.list(name(plan, stage), true), ofStages.list(stage)));
             }
 
             @Override
             public List<Component> next(Plan plan, Planned stage) {
                 var stands = PathWords.isFixed(stage) || ofStages.day(stage).isPresent();
                 return parts(Stream.of(
-                        ticks.list(reader, name(plan, stage), stands, again),
-                        ofStages.list(stage),
-                        care.ahead(reader, stage)));
+                        tasks.list(name(plan, stage), stands), ofStages.list(stage), care.ahead(reader, stage)));
             }
 
             @Override

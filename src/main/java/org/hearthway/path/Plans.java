@@ -132,6 +132,12 @@ public interface Plans {
     List<ChildPlan> plans(Viewer viewer, ChildId child);
 
     /**
+     * The plan on one of the child's paths as the path alone would make it from what happened: without the days, gaps
+     * and stages that the team chose for this child. To compare with; for staff, empty when the child is not on it.
+     */
+    Optional<Plan> byPathAlone(Viewer viewer, ChildId child, String pathway);
+
+    /**
      * The plans as of today as they would be had nothing been decided after a moment, to tell what changed since: what
      * was decided and taken back after it leaves no trace.
      */

@@ -133,9 +133,14 @@ public class Words {
         return new Bilingual(say(Language.EN, key, args), say(Language.ES, key, args));
     }
 
-    /** What is wrong, in words. */
+    /** What is wrong, in words; a bound may be years away, so each of its days has its year. */
     public String say(Language language, Problem problem) {
-        return say(language, problem.key(), problem.args().toArray());
+        return say(
+                language,
+                problem.key(),
+                problem.args().stream()
+                        .map(arg -> arg instanceof LocalDate day ? format(language, "yMMMEd", day) : arg)
+                        .toArray());
     }
 
     /** These words in one language, for a page template. */

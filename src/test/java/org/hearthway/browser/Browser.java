@@ -9,12 +9,15 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
@@ -398,6 +401,16 @@ public final class Browser implements AutoCloseable {
             throw new UncheckedIOException(e);
         }
         return this;
+    }
+
+    /** All words of the page as it would be printed on A4. */
+    public String printed() {
+        var answer = driver.executeCdpCommand("Page.printToPDF", Map.of("paperWidth", 8.27, "paperHeight", 11.69));
+        try (var paper = Loader.loadPDF(Base64.getDecoder().decode(String.valueOf(answer.get("data"))))) {
+            return new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Opens a second tab of the same person and goes there; tabs are counted from 0. */

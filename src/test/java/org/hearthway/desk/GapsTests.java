@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.Bilingual;
 import org.hearthway.desk.Composer.Gap;
+import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.testing.PlanSamples;
 import org.hearthway.visit.Visit;
@@ -202,6 +203,40 @@ class GapsTests {
         assertThat(asked(plan(Plan.State.NOW, window("a", 5, 9)), check(day, State.BOOKED)))
                 .singleElement()
                 .satisfies(gap -> assertThat(gap.misplaced()).isPresent());
+    }
+
+    @Test
+    void aPathThatIsOverAsksForNothing() {
+        var going = plan(Plan.State.NOW, window("a", -5, 9));
+        var over = new Plan(
+                going.template(),
+                going.today(),
+                going.stages(),
+                Optional.of(new Plan.Over(TODAY.minusDays(1), Optional.empty())));
+        assertThat(asked(going)).hasSize(1);
+        assertThat(asked(over)).isEmpty();
+    }
+
+    @Test
+    void aStageWithoutADayAsksForNothing() {
+        var going = plan(Plan.State.NOW, window("a", -5, 9));
+        var stage = going.stages().get(0);
+        var without = new Plan.Planned(
+                stage.stage(),
+                1,
+                stage.state(),
+                stage.said(),
+                stage.earliest(),
+                stage.start(),
+                stage.latest(),
+                stage.end(),
+                stage.possible(),
+                stage.why(),
+                stage.visits(),
+                stage.precautions(),
+                Optional.of(new Clash(stage.stage(), List.of(), List.of())));
+        assertThat(asked(new Plan(going.template(), going.today(), List.of(without), Optional.empty())))
+                .isEmpty();
     }
 
     @Test

@@ -8,8 +8,12 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.hearthway.access.Accounts;
+import org.hearthway.access.NewAccount;
 import org.hearthway.base.ChildId;
+import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
@@ -20,6 +24,8 @@ import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Beginning;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.task.Assignee;
+import org.hearthway.task.Tasks;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
@@ -58,6 +64,12 @@ class PathPageTests {
 
     @Autowired
     private Visits visits;
+
+    @Autowired
+    private Tasks tasks;
+
+    @Autowired
+    private Accounts accounts;
 
     @Autowired
     private SignOff signOff;
@@ -186,6 +198,35 @@ class PathPageTests {
         assertThat(texts(page(), "win"))
                 .anyMatch(words -> words.startsWith("on Monday, March 30"))
                 .noneMatch(words -> words.startsWith("on Thursday, March 26"));
+    }
+
+    @Test
+    void asksWhatTheTeamGaveForTheStageInWordsOfItsOwn() {
+        afterTheOperation();
+        var account = accounts.invite(
+                        People.with(Role.ADMINISTRATOR),
+                        new NewAccount(
+                                "Pat Somebody",
+                                People.freshEmail(),
+                                "",
+                                Set.of(Role.CAREGIVER),
+                                Language.EN,
+                                People.ZONE))
+                .account();
+        households.link(People.with(Role.ADMINISTRATOR), child, account, Reach.FULL);
+        tasks.give(
+                COORDINATOR,
+                child,
+                new Tasks.Asked(
+                        new Assignee.Family(),
+                        "Fetch the blue splint.",
+                        "",
+                        LocalDate.of(2026, 3, 17),
+                        Optional.of("sdr/home-weeks")));
+        assertThat(all(page()).filter(e -> "checkbox".equals(e.getAttribute("role"))))
+                .extracting(tick -> tick.getAttribute("aria-label"))
+                .contains("Fetch the blue splint.");
+        assertThat(page().getTextRecursively()).contains("by Tuesday, March 17");
     }
 
     @Test

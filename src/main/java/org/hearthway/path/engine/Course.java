@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.hearthway.path.engine.network.Span;
 
 /**
@@ -73,6 +74,18 @@ public record Course(
     /** The same, ended by the team on a day. */
     public Course closedOn(LocalDate day) {
         return new Course(begun, given, ended, added, skipped, gaps, away, Optional.of(day));
+    }
+
+    /**
+     * The same without what the team chose for this child alone: what happened stays.
+     *
+     * @param first the course as it was when the path was begun
+     */
+    public Course asItHappened(Course first) {
+        var happened = given.entrySet().stream()
+                .filter(date -> date.getValue().origin() == Plan.Origin.ACTUAL)
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        return new Course(begun, happened, ended, first.added, first.skipped, Map.of(), List.of(), closed);
     }
 
     /** The date a person gave to a stage, if any. */

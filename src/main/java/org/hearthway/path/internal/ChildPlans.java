@@ -99,6 +99,22 @@ class ChildPlans implements Plans {
 
     @Override
     @Transactional(readOnly = true)
+    public Optional<Plan> byPathAlone(Viewer viewer, ChildId child, String pathway) {
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        var rows = records.of(child);
+        var undone = Standing.undone(rows);
+        var begun = rows.stream()
+                .filter(row -> row.isBeginning() && !undone.contains(row.version()))
+                .toList();
+        var first = courses.standing(begun).on(pathway).map(OnPath::course);
+        return courses.standing(rows)
+                .on(pathway)
+                .flatMap(path -> first.map(path.course()::asItHappened))
+                .map(course -> courses.plan(pathway, course));
+    }
+
+    @Override
+    @Transactional(readOnly = true)
     public Map<ChildId, List<Plan>> all(Viewer viewer) {
         gate.require(viewer, Action.LIST_CHILDREN);
         var plans = new HashMap<ChildId, List<Plan>>();

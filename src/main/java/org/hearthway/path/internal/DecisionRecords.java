@@ -58,6 +58,11 @@ class DecisionRecords {
             Optional<AccountId> by,
             Instant at) {
 
+        /** Whether a path begins with it. */
+        boolean isBeginning() {
+            return kind == Plans.Kind.BEGUN || kind == Plans.Kind.BESIDE;
+        }
+
         /** The days on which the family cannot come, where that was decided. */
         Optional<Span> away() {
             return last.flatMap(until -> day.map(from -> new Span(from, until)));

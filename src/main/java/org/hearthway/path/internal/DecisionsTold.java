@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.Bilingual;
 import org.hearthway.path.Plans.Decision;
-import org.hearthway.path.Plans.Kind;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.internal.DecisionRecords.Row;
 import org.springframework.stereotype.Component;
@@ -67,7 +66,7 @@ class DecisionsTold {
             return reasons.away();
         }
         return row.stage()
-                .filter(stage -> row.kind() != Kind.BEGUN && row.kind() != Kind.BESIDE)
+                .filter(stage -> !row.isBeginning())
                 .map(id -> stage(template.get(), id))
                 .orElse(template.get().name());
     }

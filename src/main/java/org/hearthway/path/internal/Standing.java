@@ -53,7 +53,7 @@ record Standing(List<OnPath> paths, long version) {
         if (row.kind() == Kind.BEGUN) {
             paths.clear();
         }
-        if (row.kind() == Kind.BEGUN || row.kind() == Kind.BESIDE) {
+        if (row.isBeginning()) {
             // the same path begun again is the newest one
             paths.remove(pathway);
             paths.put(pathway, begun(row, templates.apply(pathway)));

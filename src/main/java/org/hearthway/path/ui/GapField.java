@@ -30,7 +30,7 @@ final class GapField extends CustomField<Period> {
         number.setMax(MOST);
         number.setStepButtonsVisible(false);
         number.setWidth("5.5rem");
-        number.getElement().setAttribute("aria-label", label);
+        number.setAriaLabel(label);
         unit.setItems(Unit.values());
         unit.setItemLabelGenerator(one -> say.say("path.unit." + one.name()));
         unit.setValue(Unit.WEEKS);

@@ -1,6 +1,7 @@
 package org.hearthway.path.ui;
 
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Span;
 import java.util.function.Function;
@@ -14,8 +15,8 @@ final class LineHead extends Div {
 
     private final transient StageWords say;
 
-    /** Draws it; an address for each choice of how much is seen. */
-    LineHead(StageWords say, Zoom zoom, Function<Zoom, String> address) {
+    /** Draws it, with an address for each choice of how much is seen, and what turns comparing on and off. */
+    LineHead(StageWords say, Zoom zoom, Function<Zoom, String> address, Anchor compare) {
         this.say = say;
         addClassNames("hw-colh", "hw-pathhead");
         var filters = Tags.div("hw-filters");
@@ -29,6 +30,7 @@ final class LineHead extends Div {
         }
         add(
                 filters,
+                Tags.div("hw-filters", compare),
                 Tags.span("grow", ""),
                 key("st-done", "path.key.behind"),
                 key("st-now", "path.key.now"),

@@ -2,6 +2,7 @@ package org.hearthway.path.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Span;
@@ -43,6 +44,8 @@ import org.hearthway.path.Plans.Decision;
 import org.hearthway.path.Plans.Effect;
 import org.hearthway.path.Plans.Move;
 import org.hearthway.path.Plans.Preview;
+import org.hearthway.path.SignTexts;
+import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
@@ -59,6 +62,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     private static final String STAGE = "stage";
     private static final String PATH = "path";
     private static final String ZOOM = "zoom";
+    private static final String COMPARE = "compare";
 
     /** On a phone the line is wider than the screen: today comes into its middle. */
     private static final String TO_TODAY = """
@@ -74,6 +78,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     private final transient Words words;
     private final transient StageWords say;
     private final transient Viewer.Person viewer;
+    private final transient StageDetail.Names names;
     private final transient ClinicSettings settings;
     private final transient Clock clock;
     private final Div head = new Div();
@@ -86,6 +91,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     private transient Optional<String> chosenPath = Optional.empty();
     private transient Optional<String> chosen = Optional.empty();
     private Zoom zoom = Zoom.ALL;
+    private boolean comparing;
     private long seen;
 
     PathView(
@@ -95,6 +101,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             Words words,
             GapWords gaps,
             SignedIn signedIn,
+            VisitKindNames visitKinds,
+            SignTexts signs,
             ClinicSettings settings,
             Clock clock) {
         this.plans = plans;
@@ -103,6 +111,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         this.words = words;
         this.viewer = signedIn.require();
         this.say = new StageWords(words, gaps, viewer.language());
+        this.names = new StageDetail.Names(visitKinds, signs);
         this.settings = settings;
         this.clock = clock;
         addClassName("hw-worksheet");
@@ -131,6 +140,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         chosenPath = asked.getSingleParameter(PATH);
         chosen = asked.getSingleParameter(STAGE);
         zoom = Zoom.of(asked.getSingleParameter(ZOOM));
+        comparing = asked.getSingleParameter(COMPARE).isPresent();
         draw();
     }
 
@@ -179,33 +189,48 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         tables.removeAll();
         var all = onPaths.stream().map(ChildPlan::plan).toList();
         var moving = chosenPlan().map(on -> on.plan().template().id()).orElse("");
-        head.add(new LineHead(say, zoom, one -> address(chosenPath, chosen, one)));
+        head.add(new LineHead(say, zoom, one -> address(chosenPath, chosen, one, comparing), compare()));
         line.add(new PathLine(words, viewer.language(), all, zoom).draw(moving, moves));
         line.getElement().executeJs(TO_TODAY);
         for (var plan : all) {
             var id = plan.template().id();
+            var alone = comparing ? plans.byPathAlone(viewer, child, id) : Optional.<Plan>empty();
             var own = id.equals(moving) ? chosen : Optional.<String>empty();
             tables.add(
                     title(plan),
                     new StageTable(
                             say,
                             plan,
-                            stage -> address(Optional.of(id), Optional.of(stage), zoom),
+                            stage -> address(Optional.of(id), Optional.of(stage), zoom, comparing),
                             own,
-                            id.equals(moving) ? moves : List.of()));
-            own.flatMap(plan::stage).ifPresent(stage -> tables.add(why(plan, stage)));
+                            id.equals(moving) ? moves : List.of(),
+                            alone));
+            alone.ifPresent(path -> tables.add(new Compared(say, plan, path).summary()));
+            own.flatMap(plan::stage)
+                    .ifPresent(stage -> tables.add(why(plan, stage), new StageDetail(say, names, stage, plan.today())));
         }
     }
 
-    private String address(Optional<String> path, Optional<String> stage, Zoom one) {
+    private String address(Optional<String> path, Optional<String> stage, Zoom one, boolean compare) {
         var asked = new ArrayList<String>();
         path.ifPresent(id -> asked.add(PATH + "=" + id));
         stage.ifPresent(id -> asked.add(STAGE + "=" + id));
         if (one != Zoom.ALL) {
             asked.add(ZOOM + "=" + one.inAddress());
         }
+        if (compare) {
+            asked.add(COMPARE + "=yes");
+        }
         var page = "staff/child/" + child + "/path";
         return asked.isEmpty() ? page : page + "?" + String.join("&", asked);
+    }
+
+    private Anchor compare() {
+        var link = Tags.link("hw-chip", address(chosenPath, chosen, zoom, !comparing), say.say("path.compare"));
+        link.getElement()
+                .setAttribute("aria-pressed", String.valueOf(comparing))
+                .setAttribute("role", "button");
+        return link;
     }
 
     private Component title(Plan plan) {
@@ -247,7 +272,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     /** What would help, each a press away from its preview. */
     private Component ways(Plan plan, Clash clash) {
-        var ways = Tags.div("u-row u-mt2");
+        var ways = Tags.div("hw-offers u-mt2");
         for (var way : clash.ways()) {
             var title = plans.way(plan, way).in(viewer.language());
             ways.add(Tags.button("plain", title, pressed -> propose(title, change(way), say.say("path.change.save"))));
@@ -297,7 +322,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private Component choose() {
         var acts = Tags.div(
-                "u-row",
+                "hw-offers",
                 Tags.button("plain", say.say("path.begin.other"), pressed -> open(beginForm())),
                 Tags.button("plain", say.say("path.away"), pressed -> open(awayForm())));
         onPaths.stream()
@@ -477,11 +502,16 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         return new ChangeForm.Acts() {
             @Override
             public Preview preview(Change change) {
-                var preview = plans.preview(viewer, child, path, change);
-                seen = preview.version();
                 onPaths = plans.plans(viewer, child);
-                drawPlans(preview.effect().moves());
-                return preview;
+                try {
+                    var preview = plans.preview(viewer, child, path, change);
+                    seen = preview.version();
+                    drawPlans(preview.effect().moves());
+                    return preview;
+                } catch (Invalid refused) {
+                    drawPlans(List.of());
+                    throw refused;
+                }
             }
 
             @Override
@@ -511,7 +541,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         if (chosen.isEmpty()) {
             draw();
         } else {
-            UI.getCurrent().navigate(address(Optional.empty(), Optional.empty(), zoom));
+            UI.getCurrent().navigate(address(Optional.empty(), Optional.empty(), zoom, comparing));
         }
     }
 }

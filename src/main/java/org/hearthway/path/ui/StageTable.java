@@ -26,19 +26,33 @@ import org.hearthway.path.engine.Plan.State;
 final class StageTable extends Div {
 
     private final transient StageWords words;
+    private final transient Optional<Compared> compared;
 
     /**
      * Draws the table.
      *
      * @param address where choosing a stage leads
      * @param chosen the chosen stage's identifier, if any
+     * @param alone what the path alone would make, to compare with; empty for no comparison
      */
     StageTable(
-            StageWords words, Plan plan, Function<String, String> address, Optional<String> chosen, List<Move> moves) {
+            StageWords words,
+            Plan plan,
+            Function<String, String> address,
+            Optional<String> chosen,
+            List<Move> moves,
+            Optional<Plan> alone) {
         this.words = words;
+        this.compared = alone.map(path -> new Compared(words, plan, path));
         addClassName("hw-scroll");
         getElement().setAttribute("role", "region").setAttribute("tabindex", "0");
-        getElement().setAttribute("aria-label", words.say("path.table"));
+        getElement()
+                .setAttribute(
+                        "aria-label",
+                        words.say(
+                                "path.of",
+                                words.say("path.table"),
+                                plan.template().name()));
         var table = new NativeTable();
         table.addClassNames("hw-table", "u-edged", "hw-stages");
         var head = new NativeTableRow();
@@ -110,6 +124,7 @@ final class StageTable extends Div {
                     cell.add(new Text(" "), Tags.span("hw-b", words.date(m.to(), today)));
                 },
                 () -> cell.add(Tags.span("hw-b", was)));
+        compared.flatMap(with -> with.differs(planned)).ifPresent(says -> cell.add(Tags.div("", small(says))));
         if (planned.end().isAfter(planned.start())) {
             cell.add(new Text(" "), small(words.say("path.table.until", words.date(planned.end(), today))));
         }

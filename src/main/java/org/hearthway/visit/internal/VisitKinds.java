@@ -57,13 +57,13 @@ class VisitKinds implements ContentKind, VisitKindNames {
     }
 
     @Override
-    public Set<String> names() {
-        return Set.copyOf(kinds.keySet());
+    public Optional<Bilingual> name(String kind) {
+        return Optional.ofNullable(kinds.get(kind)).map(VisitKind::name);
     }
 
     @Override
-    public Optional<Bilingual> name(String kind) {
-        return find(kind).map(VisitKind::name);
+    public Set<String> names() {
+        return Set.copyOf(kinds.keySet());
     }
 
     @Override

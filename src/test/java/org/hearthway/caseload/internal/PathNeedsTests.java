@@ -221,7 +221,13 @@ class PathNeedsTests {
         standings.say(SURGEON, child, new Standings.Saying(Status.AWAY, "in hospital", Optional.empty()), 0);
         assertThat(items()).isEmpty();
         change(new Change.End("consent", "signed", TODAY));
+        clock.advance(Duration.ofHours(1));
         standings.say(SURGEON, child, new Standings.Saying(Status.ACTIVE, "home again", Optional.empty()), 1);
+        assertThat(needs.left(SURGEON, clock.instant()))
+                .as("what stood still leaves now")
+                .filteredOn(item -> item.child().equals(child))
+                .extracting(item -> item.cause().rule())
+                .containsExactly(Rule.STAGE_WAITS);
         assertThat(items())
                 .isNotEmpty()
                 .isEqualTo(before.stream()
@@ -235,6 +241,18 @@ class PathNeedsTests {
         change(new Change.End("getting-ready", "called-off", TODAY));
         assertThat(items()).isEmpty();
         assertThat(toBook()).isEmpty();
+    }
+
+    @Test
+    void ofTwoPathsAtOnceEachTellsItsOwn() {
+        dated();
+        var before = items();
+        plans.begin(
+                SURGEON, child, "rehab", Plans.Beginning.BESIDE, TODAY.minusWeeks(6), "the school asked for a block");
+        assertThat(items()).containsAll(before);
+        assertThat(items())
+                .filteredOn(item -> item.cause().subject().startsWith("rehab/"))
+                .isNotEmpty();
     }
 
     @Test

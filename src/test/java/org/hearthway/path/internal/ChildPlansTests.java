@@ -608,6 +608,27 @@ class ChildPlansTests {
     }
 
     @Test
+    void thePathAloneKeepsWhatHappenedAndDropsWhatTheTeamChose() {
+        begin();
+        var alone = now();
+        plans.apply(
+                SURGEON, child, "sdr", new Change.SetByHand("six-month-review", LocalDate.of(2026, 8, 20)), "room", 2);
+        var optional = now().template().stages().stream()
+                .filter(stage -> stage.timing().optional())
+                .findFirst()
+                .orElseThrow()
+                .id();
+        plans.apply(SURGEON, child, "sdr", new Change.Add(optional), "needed", 3);
+        assertThat(now()).isNotEqualTo(alone);
+        assertThat(plans.byPathAlone(SURGEON, child, "sdr")).contains(alone);
+        assertThat(alone.stage("operation").orElseThrow().start()).isEqualTo(SURGERY);
+        assertThat(plans.byPathAlone(SURGEON, child, "itb")).isEmpty();
+
+        plans.beginChosen(SURGEON, child, "sdr", LocalDate.of(2026, 3, 12), "chosen anew");
+        assertThat(plans.byPathAlone(SURGEON, child, "sdr")).contains(now());
+    }
+
+    @Test
     void refusesDaysAwayThatAreOverTooManyOrTooFarAhead() {
         begin();
         var today = LocalDate.of(2026, 3, 12);

@@ -151,6 +151,67 @@ class FolderDatesIT {
     }
 
     @Test
+    void aGapThatCannotBeIsRefusedInWordsAndOneThatCanIsTheChildsOwn() {
+        var child = afterSurgery("Rowan");
+        desk.open("/staff/child/" + child + "/path?stage=six-week-check")
+                .press("This child needs another gap")
+                .type("At the latest after", "20")
+                .type("Usually after", "20")
+                .type("At the earliest after", "20")
+                .see("No day fits for");
+        desk.accessible("a gap that cannot be").picture(PICTURES.resolve("path-gap-refused-1280.png"));
+        desk.type("Reason, kept with the change", "slow to heal").press("Save and tell the family");
+        assertThat(clinic.part(Plans.class).decisions(SETUP, child)).hasSize(2);
+        desk.type("At the earliest after", "6")
+                .type("Usually after", "8")
+                .type("At the latest after", "9")
+                .seeNoMore("No day fits for")
+                .see("moves to Thu, Mar 26");
+        assertThat(desk.value("Reason, kept with the change")).isEqualTo("slow to heal");
+        desk.press("Save and tell the family").see("Six-week check: another gap for this child");
+        desk.open("/staff/child/" + child + "/path?stage=six-week-check&compare=yes")
+                .see("The team set this gap for this child.")
+                .see("path alone: Thu, Mar 12, 14 days later here")
+                .see("It can begin when");
+        desk.accessible("a stage beside the path alone").picture(PICTURES.resolve("path-compared-1280.png"));
+        desk.resize(390, 844, true);
+        desk.fitsItsWidth("a stage beside the path alone").picture(PICTURES.resolve("path-compared-390.png"));
+    }
+
+    @Test
+    void aSecondPathGoesBesideTheFirstAndDaysAwayHoldForBoth() {
+        var child = afterSurgery("Linden");
+        desk.open("/staff/child/" + child + "/path")
+                .press("Begin another path")
+                .press("Intensive rehab block")
+                .type("Reason, kept with the change", "weeks of therapy")
+                .press("Begin and tell the family")
+                .see("Path begun beside the others: Intensive rehab block");
+        desk.accessible("two paths").picture(PICTURES.resolve("path-two-1280.png"));
+        desk.press("Days the family cannot come")
+                .type("First day away", "3/20/2026")
+                .type("Last day away", "4/10/2026")
+                .see("Goals and tests");
+        desk.accessible("days away").picture(PICTURES.resolve("path-away-1280.png"));
+        desk.type("Last day away", "3/19/2026").see("The last day lies before the first.");
+        desk.type("Last day away", "4/10/2026")
+                .type("Reason, kept with the change", "with the grandparents")
+                .press("Save and tell the family")
+                .see("The family cannot come from Fri, Mar 20 to Fri, Apr 10");
+        var plans = clinic.part(Plans.class).plans(SETUP, child);
+        assertThat(plans).hasSize(2);
+        assertThat(plans.get(1).plan().stage("goals").orElseThrow().start()).isEqualTo(LocalDate.of(2026, 3, 19));
+        desk.press("End the path “Intensive rehab block”").see("Leaves the plan: ");
+        desk.type("Reason, kept with the change", "no place free")
+                .press("End it and tell the family")
+                .see("ended by the team on Thu, Mar 12");
+        desk.press("Three months").see("Nerve-root surgery (SDR)");
+        desk.accessible("three months of two paths").picture(PICTURES.resolve("path-months-1280.png"));
+        desk.resize(390, 844, true);
+        desk.fitsItsWidth("two paths").picture(PICTURES.resolve("path-two-390.png"));
+    }
+
+    @Test
     void howAStageEndedIsRecordedWithWhatLeavesThePlanAndTakenBack() {
         var child = child("Sage");
         clinic.part(Plans.class)
@@ -223,6 +284,10 @@ class FolderDatesIT {
                     .press("Close this day")
                     .see("Open again");
             office.accessible("closed days").picture(PICTURES.resolve("closed-days-1280.png"));
+            office.resize(390, 844, true);
+            office.fitsItsWidth("closed days on a phone")
+                    .accessible("closed days on a phone")
+                    .picture(PICTURES.resolve("closed-days-390.png"));
             desk.reload().see("Why Thu, Jul 30?").see("Town fair");
             desk.picture(PICTURES.resolve("path-closed-day-1280.png"));
             office.press("Open again").seeNoMore("Town fair");

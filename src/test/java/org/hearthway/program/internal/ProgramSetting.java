@@ -121,8 +121,8 @@ class ProgramSetting {
             when(stage.precautions()).thenReturn(care);
             var plan = mock(Plan.class);
             when(plan.stages()).thenReturn(List.of(stage));
-            when(plans.plans(any(), any()))
-                    .thenReturn(List.of(new Plans.ChildPlan(plan, Course.begun(plan.today()), 1)));
+            var course = Course.begun(LocalDate.EPOCH);
+            when(plans.plans(any(), any())).thenReturn(List.of(new Plans.ChildPlan(plan, course, 1)));
         }
     }
 }
