@@ -372,6 +372,16 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /**
+     * What stands between head and foot of the page, its size with it, but for the names that tie parts together: axe-core
+     * finds the same on pages of which this is the same.
+     */
+    String fingerprint() {
+        return width + " " + run("""
+                return (document.getElementById('main') || document.body).outerHTML
+                    .replace(/ (id|for|name|aria-(labelledby|describedby|controls))="[^"]*"/g, '')""");
+    }
+
     private static String axe() {
         try (var script = AxeBuilder.class.getResourceAsStream("/axe.min.js")) {
             return new String(script.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
