@@ -173,7 +173,7 @@ class FolderDatesIT {
                 .see("The team set this gap for this child.")
                 .see("path alone: Thu, Mar 12, 14 days later here")
                 .see("It can begin when");
-        desk.accessible("a stage beside the path alone").picture(PICTURES.resolve("path-compared-1280.png"));
+        desk.accessible("a stage beside the path alone", false).picture(PICTURES.resolve("path-compared-1280.png"));
         desk.resize(390, 844, true);
         desk.fitsItsWidth("a stage beside the path alone").picture(PICTURES.resolve("path-compared-390.png"));
     }
@@ -187,12 +187,12 @@ class FolderDatesIT {
                 .type("Reason, kept with the change", "weeks of therapy")
                 .press("Begin and tell the family")
                 .see("Path begun beside the others: Intensive rehab block");
-        desk.accessible("two paths").picture(PICTURES.resolve("path-two-1280.png"));
+        desk.accessible("two paths", false).picture(PICTURES.resolve("path-two-1280.png"));
         desk.press("Days the family cannot come")
                 .type("First day away", "3/20/2026")
                 .type("Last day away", "4/10/2026")
                 .see("Goals and tests");
-        desk.accessible("days away").picture(PICTURES.resolve("path-away-1280.png"));
+        desk.accessible("days away", false).picture(PICTURES.resolve("path-away-1280.png"));
         desk.type("Last day away", "3/19/2026").see("The last day lies before the first.");
         desk.type("Last day away", "4/10/2026")
                 .type("Reason, kept with the change", "with the grandparents")
@@ -206,7 +206,7 @@ class FolderDatesIT {
                 .press("End it and tell the family")
                 .see("ended by the team on Thu, Mar 12");
         desk.press("Three months").see("Nerve-root surgery (SDR)");
-        desk.accessible("three months of two paths").picture(PICTURES.resolve("path-months-1280.png"));
+        desk.accessible("three months of two paths", false).picture(PICTURES.resolve("path-months-1280.png"));
         desk.resize(390, 844, true);
         desk.fitsItsWidth("two paths").picture(PICTURES.resolve("path-two-390.png"));
     }
@@ -222,7 +222,7 @@ class FolderDatesIT {
                 .type("Day", "3/10/2026")
                 .see("Nothing is saved yet.")
                 .see("Leaves the plan: ");
-        desk.accessible("how a stage ended").picture(PICTURES.resolve("path-ended-1280.png"));
+        desk.accessible("how a stage ended", false).picture(PICTURES.resolve("path-ended-1280.png"));
         desk.press("Save and tell the family").see("Say why, in 3 to 500 characters");
         desk.type("Reason, kept with the change", "no response at 100 mcg")
                 .press("Save and tell the family")
@@ -231,18 +231,18 @@ class FolderDatesIT {
                 .isPresent();
         desk.resize(390, 844, true);
         desk.fitsItsWidth("a path that ended")
-                .accessible("a path that ended")
+                .accessible("a path that ended", false)
                 .picture(PICTURES.resolve("path-over-390.png"));
         desk.resize(1280, 800, false);
         desk.press("Take back").see("Comes on the plan: ");
-        desk.accessible("taking back").picture(PICTURES.resolve("path-take-back-1280.png"));
+        desk.accessible("taking back", false).picture(PICTURES.resolve("path-take-back-1280.png"));
         desk.type("Reason, kept with the change", "entered for another child")
                 .pressAt(".u-preview .hw-button.main")
                 .see("taken back");
         assertThat(clinic.part(Plans.class).plans(SETUP, child).get(0).plan().over())
                 .isEmpty();
         desk.press("Put on the plan").see("Nothing is saved yet.");
-        desk.accessible("a stage that is there only if needed").picture(PICTURES.resolve("path-add-1280.png"));
+        desk.accessible("a stage that is there only if needed", false).picture(PICTURES.resolve("path-add-1280.png"));
     }
 
     @Test
