@@ -1,6 +1,7 @@
 package org.hearthway.child;
 
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
@@ -13,6 +14,12 @@ public interface Devices {
 
     /** Whether any part of any device is in this child's body; tells nothing else and asks nobody. */
     boolean anyInPlace(ChildId child);
+
+    /**
+     * The children whose every recorded pump was taken out, whatever of its catheter stayed. A child without a recorded
+     * pump is not among them: nobody said that it has none. Tells nothing else and asks nobody.
+     */
+    Set<ChildId> pumpTakenOut();
 
     /**
      * Enters a device.

@@ -29,13 +29,13 @@ public interface Pumps {
     /** What the clinic keeps to for every pump. */
     PumpRules rules();
 
-    /** The fill that counts; empty when none was recorded. */
+    /** The fill that counts; empty when none was recorded, or when every pump of the child was taken out. */
     Optional<Fill> current(Viewer viewer, ChildId child);
 
     /** All recorded fills, newest first. */
     List<Fill> history(Viewer viewer, ChildId child);
 
-    /** The refill-by date of every child who has a pump fill; for staff and the machine. */
+    /** The refill-by date of every child who has a fill that counts; for staff and the machine. */
     Map<ChildId, LocalDate> refillDates(Viewer viewer);
 
     /**

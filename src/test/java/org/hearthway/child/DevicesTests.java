@@ -58,6 +58,21 @@ class DevicesTests {
     }
 
     @Test
+    void aPumpIsTakenOutOnceNoReservoirIsInAndNotForWantOfARecord() {
+        var child = Children.enter(register);
+        assertThat(devices.pumpTakenOut()).doesNotContain(child);
+        var first = devices.enter(
+                nurse, child, Device.Kind.PUMP, List.of(in(What.RESERVOIR, "R1"), in(What.CATHETER, "C1")));
+        assertThat(devices.pumpTakenOut()).doesNotContain(child);
+
+        devices.change(nurse, child, first, List.of(out(What.RESERVOIR, "R1", TODAY), in(What.CATHETER, "C1")), 1);
+        assertThat(devices.pumpTakenOut()).contains(child);
+
+        devices.enter(nurse, child, Device.Kind.PUMP, List.of(in(What.RESERVOIR, "R2")));
+        assertThat(devices.pumpTakenOut()).doesNotContain(child);
+    }
+
+    @Test
     void namesEachPartThatIsWrong() {
         var child = Children.enter(register);
         var parts = List.of(

@@ -24,6 +24,7 @@ class FacesTests {
             Map.entry("Households.exists", "the access decision itself asks it"),
             Map.entry("Helpers.reaches", "the access decision itself asks it"),
             Map.entry("Safeguarding.isNamed", "the access decision itself asks it, and it tells nothing of a child"),
+            Map.entry("Devices.pumpTakenOut", "says only who, to rules that were let in"),
             Map.entry("Devices.anyInPlace", "says only whether, to rules that were let in"),
             Map.entry("Links.create", "makes a link that nobody has yet; the caller was let in"),
             Map.entry("Links.token", "works on a link's identifier, which only services hold"),

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.hearthway.base.Action;
@@ -92,6 +93,17 @@ class DeviceRows implements Devices {
                         join child_device_part p on p.device = d.id and p.version = d.version
                         where d.child = :child and p.removed_on is null
                         """).param("child", child.value()).query(Long.class).single() > 0;
+    }
+
+    @Override
+    public Set<ChildId> pumpTakenOut() {
+        return jdbc.sql("""
+                        select d.child from child_device d
+                        join child_device_part p on p.device = d.id and p.version = d.version
+                        where p.part = 'RESERVOIR'
+                        group by d.child
+                        having count(*) = count(p.removed_on)
+                        """).query(UUID.class).stream().map(ChildId::new).collect(Collectors.toUnmodifiableSet());
     }
 
     @Override

@@ -16,6 +16,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Devices;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.pump.PumpRules;
 import org.hearthway.pump.Pumps;
@@ -37,6 +38,7 @@ class RecordedPumps implements Pumps {
     private static final int NOTE_MOST = 500;
 
     private final FillRecords records;
+    private final Devices devices;
     private final PumpRules rules;
     private final ClinicSettings settings;
     private final Gate gate;
@@ -46,6 +48,7 @@ class RecordedPumps implements Pumps {
 
     RecordedPumps(
             FillRecords records,
+            Devices devices,
             PumpRules rules,
             ClinicSettings settings,
             Gate gate,
@@ -53,6 +56,7 @@ class RecordedPumps implements Pumps {
             Clock clock,
             ApplicationEventPublisher events) {
         this.records = records;
+        this.devices = devices;
         this.rules = rules;
         this.settings = settings;
         this.gate = gate;
@@ -70,7 +74,7 @@ class RecordedPumps implements Pumps {
     @Transactional(readOnly = true)
     public Optional<Fill> current(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
-        return records.newest(child);
+        return records.newest(child).filter(fill -> !devices.pumpTakenOut().contains(child));
     }
 
     @Override
@@ -84,7 +88,9 @@ class RecordedPumps implements Pumps {
     @Transactional(readOnly = true)
     public Map<ChildId, LocalDate> refillDates(Viewer viewer) {
         gate.require(viewer, Action.LIST_CHILDREN);
+        var without = devices.pumpTakenOut();
         return records.newest().entrySet().stream()
+                .filter(fill -> !without.contains(fill.getKey()))
                 .collect(Collectors.toUnmodifiableMap(
                         Map.Entry::getKey, e -> e.getValue().refillBy().day()));
     }

@@ -5,6 +5,7 @@ import org.hearthway.base.ChildId;
 import org.hearthway.child.events.CaregiverLinked;
 import org.hearthway.child.events.CaregiverUnlinked;
 import org.hearthway.child.events.ChildCorrected;
+import org.hearthway.child.events.DeviceRecorded;
 import org.hearthway.equipment.events.EquipmentRecorded;
 import org.hearthway.medicine.events.MedicineChanged;
 import org.hearthway.medicine.events.MedicineConfirmed;
@@ -59,9 +60,10 @@ class Causes {
         visit(attended.child(), new VisitId(attended.visit()));
     }
 
-    @EventListener
-    void on(RefillDateChanged changed) {
-        planning.refill(changed.child());
+    /** A pump that was taken out needs no refill, and one that was put in does. */
+    @EventListener({RefillDateChanged.class, DeviceRecorded.class})
+    void onRefills(Change change) {
+        planning.refill(change.child());
     }
 
     /** The day of a task moves with its stage. */

@@ -3,6 +3,7 @@ package org.hearthway.pump.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.mockito.Mockito.mock;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -16,6 +17,7 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Devices;
 import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.PumpSettings.SettingData;
 import org.hearthway.pump.engine.Concentration;
@@ -27,6 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Import;
 import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
@@ -37,7 +40,12 @@ class CopiedSettingsTests {
 
     @Import(LeanClinic.class)
     @ComponentScan("org.hearthway.pump.internal")
-    static class Setting {}
+    static class Setting {
+        @Bean
+        Devices devices() {
+            return mock();
+        }
+    }
 
     private static final LocalDate PRINTED = LocalDate.of(2026, 3, 3);
 

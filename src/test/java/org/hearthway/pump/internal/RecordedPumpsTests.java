@@ -3,6 +3,8 @@ package org.hearthway.pump.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -19,6 +21,7 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Devices;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Pumps.Fill;
 import org.hearthway.pump.Pumps.FillData;
@@ -45,6 +48,11 @@ class RecordedPumpsTests {
     @ComponentScan("org.hearthway.pump.internal")
     static class Setting {
         @Bean
+        Devices devices() {
+            return mock();
+        }
+
+        @Bean
         Heard heard() {
             return new Heard();
         }
@@ -69,6 +77,9 @@ class RecordedPumpsTests {
     private Pumps pumps;
 
     @Autowired
+    private Devices devices;
+
+    @Autowired
     private JdbcClient jdbc;
 
     @Autowired
@@ -90,6 +101,18 @@ class RecordedPumpsTests {
                 .update();
         gate.deny();
         heard.changes.clear();
+    }
+
+    @Test
+    void asksForNoRefillOfAPumpThatWasTakenOut() {
+        pumps.record(NURSE, child, FILL, 0);
+        assertThat(pumps.refillDates(NURSE)).containsKey(child);
+        when(devices.pumpTakenOut()).thenReturn(Set.of(child));
+        assertThat(pumps.refillDates(NURSE)).doesNotContainKey(child);
+        assertThat(pumps.current(NURSE, child)).isEmpty();
+        assertThat(pumps.history(NURSE, child)).hasSize(1);
+        when(devices.pumpTakenOut()).thenReturn(Set.of());
+        assertThat(pumps.current(NURSE, child)).isPresent();
     }
 
     @Test
