@@ -6,9 +6,6 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.data.value.ValueChangeMode;
-import java.time.LocalDate;
-import java.time.Period;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -25,59 +22,9 @@ import org.jspecify.annotations.Nullable;
 /** One value of a rule: a number and, for a gap, its unit. What is wrong with it stands under both. */
 final class AmountField extends Div implements HasValidation {
 
-    private static final int WEEK = 7;
-
-    private enum Unit {
-        DAYS(0, 1),
-        WEEKS(0, WEEK),
-        MONTHS(1, 0),
-        YEARS(12, 0),
-        DAYS_BEFORE(0, -1),
-        WEEKS_BEFORE(0, -WEEK),
-        MONTHS_BEFORE(-1, 0);
-
-        private final int months;
-        private final int days;
-
-        Unit(int months, int days) {
-            this.months = months;
-            this.days = days;
-        }
-
-        boolean isBefore() {
-            return months < 0 || days < 0;
-        }
-
-        Gap gap(int number) {
-            return new Gap(this == YEARS ? Period.ofYears(number) : Period.of(0, months * number, days * number));
-        }
-
-        /** How many of this unit make up the gap; empty when it does not come out even. */
-        Optional<Integer> of(Period gap) {
-            if (isBefore() != gap.isNegative()) {
-                return Optional.empty();
-            }
-            return months == 0 ? ofDays(gap) : ofMonths(gap);
-        }
-
-        private Optional<Integer> ofMonths(Period gap) {
-            int total = (int) gap.toTotalMonths();
-            return gap.equals(gap.withDays(0)) && total != 0 && total % months == 0
-                    ? Optional.of(total / months)
-                    : Optional.empty();
-        }
-
-        private Optional<Integer> ofDays(Period gap) {
-            int total = (int) ChronoUnit.DAYS.between(LocalDate.EPOCH, LocalDate.EPOCH.plus(gap));
-            return gap.toTotalMonths() == 0 && total % days == 0 && (total != 0 || days == 1)
-                    ? Optional.of(total / days)
-                    : Optional.empty();
-        }
-    }
-
     private final transient Value value;
     private final IntegerField number;
-    private final Select<Unit> unit = new Select<>();
+    private final Select<GapUnit> unit = new Select<>();
     private final Paragraph wrong = Tags.p("hw-bad", "");
     private transient Amount shown;
 
@@ -113,11 +60,11 @@ final class AmountField extends Div implements HasValidation {
         add(row, shipped, wrong);
     }
 
-    private List<Unit> units() {
-        var units = new ArrayList<>(Arrays.asList(Unit.values()));
+    private List<GapUnit> units() {
+        var units = new ArrayList<>(Arrays.asList(GapUnit.values()));
         units.removeIf(each -> each.isBefore() && value.place().kind() != Kind.VISIT_AFTER);
         if (value.place().kind() == Kind.APART_DAYS) {
-            units.removeIf(each -> each.months != 0);
+            units.removeIf(each -> each.isOfMonths());
         }
         return units;
     }
@@ -130,13 +77,13 @@ final class AmountField extends Div implements HasValidation {
         }
         var gap = ((Gap) amount).period();
         for (var each : List.of(
-                Unit.YEARS,
-                Unit.MONTHS,
-                Unit.WEEKS,
-                Unit.DAYS,
-                Unit.MONTHS_BEFORE,
-                Unit.WEEKS_BEFORE,
-                Unit.DAYS_BEFORE)) {
+                GapUnit.YEARS,
+                GapUnit.MONTHS,
+                GapUnit.WEEKS,
+                GapUnit.DAYS,
+                GapUnit.MONTHS_BEFORE,
+                GapUnit.WEEKS_BEFORE,
+                GapUnit.DAYS_BEFORE)) {
             var count = each.of(gap);
             if (count.isPresent()) {
                 unit.setValue(each);
@@ -164,7 +111,7 @@ final class AmountField extends Div implements HasValidation {
         if (value.shipped() instanceof Times) {
             return Optional.of(new Times(typed));
         }
-        var gap = unit.getOptionalValue().map(each -> each.gap(typed));
+        var gap = unit.getOptionalValue().map(each -> new Gap(each.gap(typed)));
         // a gap of several units, which the file may have, stands as it is until somebody types
         return gap.isPresent() ? gap.map(Amount.class::cast) : Optional.of(shown);
     }

@@ -194,7 +194,9 @@ final class ChangeForm extends Section {
 
     private Problem missing() {
         if (how.getValue() == How.OWN_GAP) {
-            return Problem.at("usual", "path.problem.rule-earliest");
+            return rule.isWrong()
+                    ? Problem.at("usual", "path.problem.rule-number", GapField.MOST)
+                    : Problem.at("usual", "path.problem.rule-earliest");
         }
         return how.getValue() == How.ENDED && outcome.isEmpty()
                 ? Problem.at("outcome", "path.problem.outcome")

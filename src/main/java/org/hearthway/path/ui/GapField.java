@@ -1,82 +1,80 @@
 package org.hearthway.path.ui;
 
 import com.vaadin.flow.component.customfield.CustomField;
-import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.select.Select;
 import com.vaadin.flow.component.textfield.IntegerField;
 import java.time.Period;
+import java.util.List;
 import java.util.Optional;
 import org.hearthway.parts.Tags;
+import org.jspecify.annotations.Nullable;
 
-/** A gap as a number of days, weeks or months. */
+/** A gap as a number of days, weeks, months or years. One of several units stands as it is until somebody types. */
 final class GapField extends CustomField<Period> {
 
-    private static final int WEEK = 7;
-    private static final int MONTHS_A_YEAR = 12;
-    private static final int MOST = 3650;
+    /** The largest number. */
+    static final int MOST = 3650;
 
-    private enum Unit {
-        DAYS,
-        WEEKS,
-        MONTHS
-    }
-
+    private final transient StageWords say;
     private final IntegerField number = new IntegerField();
-    private final Select<Unit> unit = new Select<>();
+    private final Select<GapUnit> unit = new Select<>();
+    private transient @Nullable Period ofSeveralUnits;
 
     GapField(StageWords say, String label) {
+        this.say = say;
         setLabel(label);
         number.setMin(0);
         number.setMax(MOST);
         number.setStepButtonsVisible(false);
         number.setWidth("5.5rem");
         number.setAriaLabel(label);
-        unit.setItems(Unit.values());
-        unit.setItemLabelGenerator(one -> say.say("path.unit." + one.name()));
-        unit.setValue(Unit.WEEKS);
+        number.addValueChangeListener(typed -> {
+            if (typed.isFromClient()) {
+                ofSeveralUnits = null;
+                setHelperText("");
+            }
+        });
+        unit.setItems(GapUnit.DAYS, GapUnit.WEEKS, GapUnit.MONTHS, GapUnit.YEARS);
+        unit.setItemLabelGenerator(one -> say.say("path.values.unit." + one.name()));
+        unit.setValue(GapUnit.WEEKS);
         unit.setWidth("8rem");
-        unit.setAriaLabel(say.say("path.unit.of", label));
-        Div row = Tags.div("u-row", number, unit);
-        add(row);
+        unit.setAriaLabel(say.say("path.values.unit", label));
+        add(Tags.div("u-row", number, unit));
     }
 
     @Override
-    protected Period generateModelValue() {
+    protected @Nullable Period generateModelValue() {
         var many = number.getValue();
-        if (many == null) {
-            return getEmptyValue();
-        }
-        return switch (unit.getValue()) {
-            case DAYS -> Period.ofDays(many);
-            case WEEKS -> Period.ofDays(many * WEEK);
-            case MONTHS -> Period.ofMonths(many);
-        };
+        return many == null ? ofSeveralUnits : unit.getValue().gap(many);
     }
 
-    /** A gap of months and days has no single number: the field stays empty then. */
     @Override
-    protected void setPresentationValue(Period gap) {
+    protected void setPresentationValue(@Nullable Period gap) {
         number.clear();
+        ofSeveralUnits = null;
+        setHelperText("");
         if (gap == null) {
             return;
         }
-        int months = gap.getYears() * MONTHS_A_YEAR + gap.getMonths();
-        int days = gap.getDays();
-        if (days == 0 && months != 0) {
-            show(months, Unit.MONTHS);
-        } else if (months == 0) {
-            var whole = days != 0 && days % WEEK == 0;
-            show(whole ? days / WEEK : days, whole ? Unit.WEEKS : Unit.DAYS);
+        for (var each : List.of(GapUnit.YEARS, GapUnit.MONTHS, GapUnit.WEEKS, GapUnit.DAYS)) {
+            var many = each.of(gap);
+            if (many.isPresent()) {
+                unit.setValue(each);
+                number.setValue(many.get());
+                return;
+            }
         }
+        ofSeveralUnits = gap;
+        setHelperText(say.gap(gap));
     }
 
-    private void show(int many, Unit each) {
-        number.setValue(many);
-        unit.setValue(each);
+    /** Whether what was typed is no number that can be. */
+    boolean isWrong() {
+        return number.isInvalid();
     }
 
-    /** The gap typed, if any. */
+    /** The gap that stands there, if any. */
     Optional<Period> typed() {
-        return number.isInvalid() ? Optional.empty() : Optional.ofNullable(getValue());
+        return Optional.ofNullable(getValue());
     }
 }

@@ -57,10 +57,16 @@ final class RuleFields extends Div {
         latest.setValue(rule.latest().orElse(null));
     }
 
-    /** The rule typed; empty while it names no earliest gap. */
+    /** Whether a number that was typed cannot be. */
+    boolean isWrong() {
+        return earliest.isWrong() || usual.isWrong() || latest.isWrong();
+    }
+
+    /** The rule typed; empty while it names no earliest gap or a number cannot be. */
     Optional<Change> change() {
         var shared = stage.timing().begins().get(which.getValue());
         return earliest.typed()
+                .filter(first -> !isWrong())
                 .map(first -> new Change.OwnRule(
                         stage.id(),
                         which.getValue(),

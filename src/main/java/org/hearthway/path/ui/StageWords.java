@@ -2,6 +2,7 @@ package org.hearthway.path.ui;
 
 import com.vaadin.flow.component.html.Span;
 import java.time.LocalDate;
+import java.time.Period;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.hearthway.base.Language;
@@ -63,6 +64,11 @@ final class StageWords {
         return usual.isZero()
                 ? say("path.rule.on." + edge(counted), anchor.get())
                 : say("path.rule." + edge(counted), gaps.say(language, usual), anchor.get());
+    }
+
+    /** A gap. */
+    String gap(Period gap) {
+        return gaps.say(language, gap);
     }
 
     /** What a rule counts from. */

@@ -162,6 +162,10 @@ class FolderDatesIT {
         desk.accessible("a gap that cannot be").picture(PICTURES.resolve("path-gap-refused-1280.png"));
         desk.type("Reason, kept with the change", "slow to heal").press("Save and tell the family");
         assertThat(clinic.part(Plans.class).decisions(SETUP, child)).hasSize(2);
+        desk.type("At the latest after", "-3")
+                .press("Save and tell the family")
+                .see("Type whole numbers from 0 to 3,650");
+        assertThat(clinic.part(Plans.class).decisions(SETUP, child)).hasSize(2);
         desk.type("At the earliest after", "6")
                 .type("Usually after", "8")
                 .type("At the latest after", "9")
