@@ -27,21 +27,16 @@ import org.hearthway.base.Gate;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
-import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
-import org.hearthway.parts.DayField;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
 import org.hearthway.path.Plans;
-import org.hearthway.path.Plans.Beginning;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.ChildPlan;
-import org.hearthway.path.Plans.Decision;
-import org.hearthway.path.Plans.Effect;
 import org.hearthway.path.Plans.Move;
 import org.hearthway.path.Plans.Preview;
 import org.hearthway.path.SignTexts;
@@ -50,14 +45,13 @@ import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
-import org.hearthway.path.engine.Remark;
 import org.hearthway.path.internal.GapWords;
 import org.hearthway.words.Words;
 
 /** A child's paths in the folder: on one time line, every date with its rule, and what a decision would move. */
 @Route("staff/child/:child/path")
 @RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
-class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
+class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, DecisionForms.Page {
 
     private static final String STAGE = "stage";
     private static final String PATH = "path";
@@ -157,7 +151,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                     Tags.div("hw-colh", Tags.h2("u-xl", say.say("path.none"))),
                     Tags.p("hw-quiet", say.say("path.none.hint")));
             if (mayChange()) {
-                tables.add(beginForm());
+                tables.add(forms().begin(false));
             }
         } else {
             drawPlans(List.of());
@@ -323,14 +317,14 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     private Component choose() {
         var acts = Tags.div(
                 "hw-offers",
-                Tags.button("plain", say.say("path.begin.other"), pressed -> open(beginForm())),
-                Tags.button("plain", say.say("path.away"), pressed -> open(awayForm())));
+                Tags.button("plain", say.say("path.begin.other"), pressed -> open(forms().begin(true))),
+                Tags.button("plain", say.say("path.away"), pressed -> open(forms().away())));
         onPaths.stream()
                 .map(ChildPlan::plan)
                 .filter(plan -> plan.over().isEmpty())
                 .forEach(plan -> {
                     var name = plan.template().name().in(viewer.language());
-                    acts.add(Tags.button("plain", say.say("path.close", name), pressed -> open(closeForm(plan))));
+                    acts.add(Tags.button("plain", say.say("path.close", name), pressed -> open(forms().close(plan))));
                 });
         return Tags.div(
                 "hw-sheet u-edged u-onpaper",
@@ -370,107 +364,17 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         return several ? say.say("path.of", title, plan.template().name()) : title;
     }
 
-    private Component beginForm() {
-        return new BeginForm(say, words, plans.pathways(), !onPaths.isEmpty(), today(), new BeginForm.Acts() {
-            @Override
-            public List<Remark> advice(String path, LocalDate day) {
-                return plans.adviceIfBegun(viewer, child, path, day);
-            }
-
-            @Override
-            public void begin(String path, Beginning how, LocalDate day, String reason) {
-                plans.begin(viewer, child, path, how, day, reason);
-                done("path.begin.done");
-            }
-        });
+    private DecisionForms forms() {
+        return new DecisionForms(say, words, plans, viewer, child, today(), this);
     }
 
-    private Component closeForm(Plan plan) {
-        var path = plan.template().id();
-        var day = new DayField(say.say("path.close.day"), words, viewer.language());
-        day.setValue(today());
-        var says = new EffectForm.Says(
-                say.say("path.close", plan.template().name().in(viewer.language())),
-                say.say("path.close.hint"),
-                say.say("path.close.save"));
-        return new EffectForm(say, words, says, List.of(new EffectForm.Asked("day", day)), today(), new Deciding() {
-            @Override
-            public Effect effect(List<LocalDate> days) {
-                return plans.effectOfClosing(viewer, child, path, days.get(0));
-            }
-
-            @Override
-            void decide(List<LocalDate> days, String reason) {
-                plans.close(viewer, child, path, days.get(0), reason, seen);
-            }
-        });
+    @Override
+    public long seen() {
+        return seen;
     }
 
-    private Component awayForm() {
-        var says = new EffectForm.Says(say.say("path.away"), say.say("path.away.hint"), say.say("path.away.save"));
-        var asked = List.of(
-                new EffectForm.Asked("from", new DayField(say.say("path.away.from"), words, viewer.language())),
-                new EffectForm.Asked("until", new DayField(say.say("path.away.until"), words, viewer.language())));
-        return new EffectForm(say, words, says, asked, today(), new Deciding() {
-            @Override
-            public Effect effect(List<LocalDate> days) {
-                return plans.effectOfAway(viewer, child, span(days));
-            }
-
-            @Override
-            void decide(List<LocalDate> days, String reason) {
-                plans.away(viewer, child, span(days), reason, seen);
-            }
-        });
-    }
-
-    private static org.hearthway.path.engine.network.Span span(List<LocalDate> days) {
-        if (days.get(1).isBefore(days.get(0))) {
-            throw new Invalid(Problem.at("until", "path.problem.away-order"));
-        }
-        return new org.hearthway.path.engine.network.Span(days.get(0), days.get(1));
-    }
-
-    private void takeBack(Decision decision) {
-        var says = new EffectForm.Says(
-                say.say("path.take-back", decision.name().in(viewer.language())),
-                say.say("path.take-back.hint"),
-                say.say("path.decided.take-back"));
-        open(new EffectForm(say, words, says, List.of(), today(), new Deciding() {
-            @Override
-            public Effect effect(List<LocalDate> days) {
-                return plans.effectOfUndo(viewer, child, decision.version());
-            }
-
-            @Override
-            void decide(List<LocalDate> days, String reason) {
-                plans.undo(viewer, child, decision.version(), reason, seen);
-            }
-        }));
-    }
-
-    /** A decision about no single stage. */
-    private abstract class Deciding implements EffectForm.Acts {
-
-        abstract void decide(List<LocalDate> days, String reason);
-
-        @Override
-        public void save(List<LocalDate> days, String reason) {
-            try {
-                decide(days, reason);
-                done("path.change.done");
-            } catch (Overtaken overtaken) {
-                Told.couldNot(say.say("path.change.overtaken"));
-            }
-        }
-
-        @Override
-        public void leave() {
-            PathView.this.leave();
-        }
-    }
-
-    private void done(String says) {
+    @Override
+    public void done(String says) {
         Told.done(say.say(says));
         TallyChanged.tell();
         leave();
@@ -493,7 +397,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 accounts.byId(viewer, people),
                 settings.zone(),
                 today(),
-                mayChange() ? Optional.of(this::takeBack) : Optional.empty()));
+                mayChange() ? Optional.of(decision -> open(forms().takeBack(decision))) : Optional.empty()));
     }
 
     /** What forms about a stage of one path ask for. */
@@ -537,7 +441,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         };
     }
 
-    private void leave() {
+    @Override
+    public void leave() {
         if (chosen.isEmpty()) {
             draw();
         } else {
