@@ -14,6 +14,7 @@ import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.ValuePlace;
 import org.hearthway.path.engine.network.Span;
 
 /** A child's plans on its pathways: it may be on several at once, such as a pump and a block of therapy. */
@@ -269,6 +270,12 @@ public interface Plans {
 
     /** Why a stage of a plan begins when it does, or why it gets no day, in both languages. */
     Bilingual why(Plan plan, Plan.Planned stage);
+
+    /**
+     * That a value of a plan's path is the clinic's own and since when, and what the path as it came says; empty when it
+     * is the path's.
+     */
+    Optional<Bilingual> ownValue(Plan plan, ValuePlace place);
 
     /** A way out of a clash, as something to do, in both languages. */
     Bilingual way(Plan plan, Clash.Way way);

@@ -205,7 +205,9 @@ class StoredClinicValues implements ClinicValues {
         var told = new LinkedHashMap<ChildId, Bilingual>();
         plans.between(step.before().template(), step.after().template())
                 .forEach((child, shift) ->
-                        shift.of(child, visits::ahead).ifPresent(effect -> told.put(child, news.told(shift, effect))));
+                        shift.of(child, visits::ahead)
+                                .filter(ChildEffect::concernsTheFamily)
+                                .ifPresent(effect -> told.put(child, news.told(shift, effect))));
         told.forEach((child, words) -> events.publishEvent(new PathChanged(child, viewer, now, words)));
     }
 

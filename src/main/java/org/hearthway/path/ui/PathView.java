@@ -201,7 +201,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                             alone));
             alone.ifPresent(path -> tables.add(new Compared(say, plan, path).summary()));
             own.flatMap(plan::stage)
-                    .ifPresent(stage -> tables.add(why(plan, stage), new StageDetail(say, names, stage, plan.today())));
+                    .ifPresent(stage -> tables.add(why(plan, stage), new StageDetail(
+                                    say, names, stage, plan.today(), place -> plans.ownValue(plan, place))));
         }
     }
 
