@@ -38,9 +38,7 @@ public record FactsEntry(long version, AccountId by, Instant at, Map<String, Ans
         names.addAll(after.keySet());
         return names.stream()
                 .map(fact -> new Difference(
-                        fact,
-                        before.getOrDefault(fact, Answer.Data.NONE),
-                        after.getOrDefault(fact, Answer.Data.NONE)))
+                        fact, before.getOrDefault(fact, Answer.Data.NONE), after.getOrDefault(fact, Answer.Data.NONE)))
                 .filter(difference -> !difference.before().equals(difference.after()))
                 .toList();
     }

@@ -272,10 +272,10 @@ public interface Plans {
     Bilingual why(Plan plan, Plan.Planned stage);
 
     /**
-     * That a value of a plan's path is the clinic's own and since when, and what the path as it came says; empty when it
-     * is the path's.
+     * Why a value of a plan's path is not what the path as it came says: that it is the clinic's own and since when;
+     * empty when it is the path's.
      */
-    Optional<Bilingual> ownValue(Plan plan, ValuePlace place);
+    Optional<Bilingual> why(Plan plan, ValuePlace place);
 
     /** A way out of a clash, as something to do, in both languages. */
     Bilingual way(Plan plan, Clash.Way way);

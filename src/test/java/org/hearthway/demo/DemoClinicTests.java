@@ -152,7 +152,8 @@ class DemoClinicTests {
         var plans = clinic.part(Plans.class);
         var plan = plans.plans(MACHINE, anouk.id()).get(0).plan();
         var tests = plan.stage("assessment").orElseThrow();
-        assertThat(tests.why().base().orElseThrow().plusWeeks(6)).isBetween(tests.start().minusDays(4), tests.start());
+        assertThat(tests.why().base().orElseThrow().plusWeeks(6))
+                .isBetween(tests.start().minusDays(4), tests.start());
         assertThat(plans.why(plan, tests).en())
                 .contains("6 weeks", "That is our clinic’s own rule since", "The path as it came says 4 weeks.");
     }

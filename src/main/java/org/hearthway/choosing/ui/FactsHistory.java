@@ -61,8 +61,8 @@ final class FactsHistory extends Section {
                 Tags.span("hw-b", say.say("choosing.history.version", entry.version())),
                 Tags.span("hw-sub", since.apply(entry)));
         if (first) {
-            changes.forEach(change -> box.add(Tags.span(
-                    "", say.say("choosing.history.is", name(change), says(change.fact(), change.after())))));
+            changes.forEach(change -> box.add(
+                    Tags.span("", say.say("choosing.history.is", name(change), says(change.fact(), change.after())))));
         } else {
             changes.forEach(change -> box.add(changed(change)));
         }
@@ -94,8 +94,7 @@ final class FactsHistory extends Section {
         var select = new Select<FactsEntry>();
         select.setLabel(say.say(key));
         select.setItems(newestFirst);
-        select.setItemLabelGenerator(
-                entry -> say.say("choosing.history.one", entry.version(), since.apply(entry)));
+        select.setItemLabelGenerator(entry -> say.say("choosing.history.one", entry.version(), since.apply(entry)));
         select.setValue(chosen);
         return select;
     }

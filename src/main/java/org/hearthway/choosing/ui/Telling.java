@@ -41,7 +41,9 @@ record Telling(Words words, Language language, Map<String, Fact> facts) {
 
     /** A fact's name; one that a later version of the content left out keeps its identifier. */
     String name(String fact) {
-        return Optional.ofNullable(facts.get(fact)).map(known -> in(known.name())).orElse(fact);
+        return Optional.ofNullable(facts.get(fact))
+                .map(known -> in(known.name()))
+                .orElse(fact);
     }
 
     /** What holds of a fact, in the order of its choices; a choice that was left out keeps its identifier. */

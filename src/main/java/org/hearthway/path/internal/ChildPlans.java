@@ -337,8 +337,8 @@ class ChildPlans implements Plans {
     }
 
     @Override
-    public Optional<Bilingual> ownValue(Plan plan, ValuePlace place) {
-        return reasons.ownValue(plan, place);
+    public Optional<Bilingual> why(Plan plan, ValuePlace place) {
+        return reasons.why(plan, place);
     }
 
     @Override

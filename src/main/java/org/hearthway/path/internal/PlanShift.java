@@ -35,17 +35,16 @@ record PlanShift(Plan before, Plan after) {
             return Optional.empty();
         }
         var effects = Effects.between(List.of(before), List.of(after), booked.apply(child));
-        var effect =
-                new ChildEffect(
-                        child,
-                        moves(effects),
-                        ends(),
-                        cares(),
-                        tasks(stage -> stage.duties().family()),
-                        tasks(stage -> stage.duties().staff()),
-                        visits(),
-                        effects.noDay(),
-                        effects.visits());
+        var effect = new ChildEffect(
+                child,
+                moves(effects),
+                ends(),
+                cares(),
+                tasks(stage -> stage.duties().family()),
+                tasks(stage -> stage.duties().staff()),
+                visits(),
+                effects.noDay(),
+                effects.visits());
         return effect.concernsTheFamily() || !effect.staffTasks().isEmpty() ? Optional.of(effect) : Optional.empty();
     }
 
@@ -123,8 +122,7 @@ record PlanShift(Plan before, Plan after) {
                         dueByPart(is.stage(), of)
                                 .forEach((part, task) -> Optional.ofNullable(then.get(part))
                                         .filter(old -> !old.due().equals(task.due()))
-                                        .map(old -> new Move(
-                                                is.point(), task.does(), due(was, old), due(is, task)))
+                                        .map(old -> new Move(is.point(), task.does(), due(was, old), due(is, task)))
                                         .filter(move -> !move.from().isBefore(today())
                                                 || !move.to().isBefore(today()))
                                         .ifPresent(moves::add));

@@ -79,8 +79,7 @@ final class StageReader {
         }
         var staff = new ArrayList<StaffTask>();
         for (var task : entry.list("staff-tasks")) {
-            staff.add(new StaffTask(
-                    task.bilingual("does"), task.choice("who", Responsible.class), due(task)));
+            staff.add(new StaffTask(task.bilingual("does"), task.choice("who", Responsible.class), due(task)));
             task.done();
         }
         return new Duties(family, staff, entry.bilinguals("entry"), entry.bilinguals("exit"));

@@ -66,10 +66,10 @@ class ValueReasons {
     }
 
     /** That one value is the clinic's own, and what the file says; empty when it is not. */
-    Optional<Bilingual> ownValue(Plan plan, ValuePlace place) {
+    Optional<Bilingual> why(Plan plan, ValuePlace place) {
         return at(paths.own(plan.template().id()), place)
-                .map(own -> ValueWords.said(language ->
-                        words.say(language, "path.why.own.gap", date(language, own), values.say(language, own.shipped()))));
+                .map(own -> ValueWords.said(language -> words.say(
+                        language, "path.why.own.gap", date(language, own), values.say(language, own.shipped()))));
     }
 
     /** The path's rule that gave the day; empty when it was one of the child's own. */

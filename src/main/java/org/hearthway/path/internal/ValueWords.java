@@ -104,10 +104,11 @@ public class ValueWords {
 
     private static Optional<Bilingual> task(
             Template path, ValuePlace place, Function<Duties, List<? extends Task>> of) {
-        return path.stage(place.stage()).flatMap(stage -> of.apply(stage.duties()).stream()
-                .filter(task -> PathValues.part(stage, task).equals(place.part()))
-                .findFirst()
-                .map(Task::does));
+        return path.stage(place.stage())
+                .flatMap(stage -> of.apply(stage.duties()).stream()
+                        .filter(task -> PathValues.part(stage, task).equals(place.part()))
+                        .findFirst()
+                        .map(Task::does));
     }
 
     private Bilingual anchor(Template path, String part) {

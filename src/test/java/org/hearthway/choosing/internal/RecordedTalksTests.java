@@ -185,9 +185,7 @@ class RecordedTalksTests {
                 .extracting(FactsEntry::by)
                 .containsExactly(THERAPIST.account(), PHYSICIAN.account(), THERAPIST.account());
         assertThat(entries.get(0).at()).isEqualTo(clock.instant());
-        assertThat(entries.get(2).sinceNothing())
-                .extracting(Difference::fact)
-                .containsExactly("tone", "walking");
+        assertThat(entries.get(2).sinceNothing()).extracting(Difference::fact).containsExactly("tone", "walking");
         assertThat(entries.get(1).since(entries.get(2)))
                 .containsExactly(
                         new Difference("hips", Answer.Data.NONE, is("in-place")),

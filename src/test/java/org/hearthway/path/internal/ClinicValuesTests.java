@@ -429,14 +429,21 @@ class ClinicValuesTests {
                         .contains("“Bring shorts, shoes and braces to the walk film.” is now due by"));
         var stage = plan(child).stage("assessment").orElseThrow().stage();
         assertThat(stage.duties().family().get(0).due()).contains(Period.ofWeeks(2));
-        assertThat(plans.ownValue(plan(child), shoes))
+        assertThat(plans.why(plan(child), shoes))
                 .hasValueSatisfying(says -> assertThat(says.en())
                         .isEqualTo("That is our clinic’s own rule since March 12, 2026. The path as it came says 4"
                                 + " weeks."));
-        assertThat(plans.ownValue(plan(child), new ValuePlace("assessment", Kind.LASTS_USUAL, "")))
+        assertThat(plans.why(plan(child), new ValuePlace("assessment", Kind.LASTS_USUAL, "")))
                 .isEmpty();
         values.undo(ADMINISTRATOR, "sdr", 2, "as before", 2);
-        assertThat(plan(child).stage("assessment").orElseThrow().stage().duties().family().get(0).due())
+        assertThat(plan(child)
+                        .stage("assessment")
+                        .orElseThrow()
+                        .stage()
+                        .duties()
+                        .family()
+                        .get(0)
+                        .due())
                 .contains(Period.ofWeeks(4));
     }
 

@@ -230,8 +230,9 @@ class StageTasksTests {
         clock.advance(Duration.ofMinutes(1));
         stages.tick(parent, child, SECOND, 0);
         assertThat(asked(SECOND).get(0).isDone()).isTrue();
-        assertThat(tasks.of(COORDINATOR, child)).hasSize(2).allMatch(task -> task.end()
-                .isPresent());
+        assertThat(tasks.of(COORDINATOR, child))
+                .hasSize(2)
+                .allMatch(task -> task.end().isPresent());
     }
 
     @Test
