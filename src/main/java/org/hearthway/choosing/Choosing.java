@@ -61,6 +61,9 @@ public interface Choosing {
      */
     void enter(Viewer viewer, ChildId child, Map<String, Answer.Data> facts, long seen);
 
+    /** Every version of the facts, newest first: who entered what and when. */
+    List<FactsEntry> entries(Viewer viewer, ChildId child);
+
     /** Everything that was decided, newest first. */
     List<Decision> decisions(Viewer viewer, ChildId child);
 

@@ -12,7 +12,9 @@ import org.hearthway.access.OnCall;
 import org.hearthway.access.Passwords;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Viewer;
+import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.path.ClinicValues;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
@@ -33,6 +35,9 @@ class DemoClinic implements SmartLifecycle {
 
     private final People people;
     private final Stories stories;
+    private final HouseValues house;
+    private final ClinicValues values;
+    private final ClinicCalendar calendar;
     private final Accounts accounts;
     private final Passwords passwords;
     private final OnCall onCall;
@@ -45,6 +50,9 @@ class DemoClinic implements SmartLifecycle {
     DemoClinic(
             People people,
             Stories stories,
+            HouseValues house,
+            ClinicValues values,
+            ClinicCalendar calendar,
             Accounts accounts,
             Passwords passwords,
             OnCall onCall,
@@ -54,6 +62,9 @@ class DemoClinic implements SmartLifecycle {
             TransactionTemplate transaction) {
         this.people = people;
         this.stories = stories;
+        this.house = house;
+        this.values = values;
+        this.calendar = calendar;
         this.accounts = accounts;
         this.passwords = passwords;
         this.onCall = onCall;
@@ -84,6 +95,7 @@ class DemoClinic implements SmartLifecycle {
         var today = LocalDate.ofInstant(clock.instant(), clinic.zone());
         var acts = new Acts();
         acts.at(clock.instant().minus(ON_CALL_SINCE), () -> nameWhoIsOnCall(persons));
+        house.addTo(acts, new DemoDays(today, calendar, clinic.zone()), values, persons);
         stories.all()
                 .forEach(story ->
                         childhoods.of(story, persons, today, clock.instant()).addTo(acts));

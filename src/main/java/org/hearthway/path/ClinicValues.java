@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
@@ -15,7 +16,8 @@ import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.ValuePlace;
 
 /**
- * A clinic's own values in the paths: gaps, lengths, rhythms and how long a rule of care holds differ between centres.
+ * A clinic's own values in the paths: gaps, lengths, rhythms, how long a rule of care holds and by when a task is due
+ * differ between centres.
  * The shipped file stays as it is; what the clinic says stands over it until it is taken back. Nothing is altered: each
  * change is kept with its author and reason, and so is taking it back.
  */
@@ -144,6 +146,9 @@ public interface ClinicValues {
      * @param moves stages that begin on another day
      * @param ends stages that begin as before and end on another day
      * @param cares rules of care that hold on other days
+     * @param familyTasks tasks of the family that are due on another day, because they count otherwise from their
+     *     stage's first day
+     * @param staffTasks the same of the team
      * @param visits how many windows for visits change
      * @param noDay stages that get no day any more
      * @param unfit booked visits that would no longer lie where the plan asks for them
@@ -153,6 +158,8 @@ public interface ClinicValues {
             List<Plans.Move> moves,
             List<Plans.Move> ends,
             List<CareMove> cares,
+            List<Plans.Move> familyTasks,
+            List<Plans.Move> staffTasks,
             int visits,
             List<Bilingual> noDay,
             List<VisitsForPlans.Booked> unfit) {
@@ -161,8 +168,16 @@ public interface ClinicValues {
             moves = List.copyOf(moves);
             ends = List.copyOf(ends);
             cares = List.copyOf(cares);
+            familyTasks = List.copyOf(familyTasks);
+            staffTasks = List.copyOf(staffTasks);
             noDay = List.copyOf(noDay);
             unfit = List.copyOf(unfit);
+        }
+
+        /** Whether anything of it is the family's to know; by when the team does something is not. */
+        public boolean concernsTheFamily() {
+            return visits > 0
+                    || Stream.of(moves, ends, cares, familyTasks, noDay, unfit).anyMatch(list -> !list.isEmpty());
         }
     }
 

@@ -14,13 +14,32 @@ import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.ValuePlace;
 import org.hearthway.path.engine.network.Span;
 
 /** A child's plans on its pathways: it may be on several at once, such as a pump and a block of therapy. */
 public interface Plans {
 
-    /** A plan, what was said for it, and the version of all that was decided for the child. */
-    record ChildPlan(Plan plan, Course course, long version) {}
+    /**
+     * One of a child's plans.
+     *
+     * @param course what was said for it
+     * @param opened by stage the moment from which it is in its present run: when somebody said that the path begins, or
+     *     that the way goes back to the stage or to one in front of it
+     * @param version of all that was decided for the child
+     */
+    record ChildPlan(Plan plan, Course course, Map<String, Instant> opened, long version) {
+
+        public ChildPlan {
+            opened = Map.copyOf(opened);
+        }
+
+        /** Whether something was done in a run of the stage that is over: the stage has been opened anew since. */
+        public boolean isOfAnEarlierRun(Template.Stage stage, Instant done) {
+            var since = opened.get(stage.id());
+            return since != null && done.isBefore(since);
+        }
+    }
 
     /** How a path begins where a child is on one already. */
     enum Beginning {
@@ -251,6 +270,12 @@ public interface Plans {
 
     /** Why a stage of a plan begins when it does, or why it gets no day, in both languages. */
     Bilingual why(Plan plan, Plan.Planned stage);
+
+    /**
+     * Why a value of a plan's path is not what the path as it came says: that it is the clinic's own and since when;
+     * empty when it is the path's.
+     */
+    Optional<Bilingual> why(Plan plan, ValuePlace place);
 
     /** A way out of a clash, as something to do, in both languages. */
     Bilingual way(Plan plan, Clash.Way way);

@@ -103,7 +103,7 @@ public final class Browser implements AutoCloseable {
 
     private Browser(String root, int width, int height, boolean touch) {
         this.root = root;
-        this.driver = new ChromeDriver(service(), options(temporary()));
+        this.driver = new ChromeDriver(service(), options());
         resize(width, height, touch);
     }
 
@@ -122,21 +122,13 @@ public final class Browser implements AutoCloseable {
         return new Browser(root, 390, 844, true);
     }
 
-    private static Path temporary() {
-        try {
-            return Files.createTempDirectory("browser");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     private static ChromeDriverService service() {
         var service = new ChromeDriverService.Builder().withSilent(true);
         onPath("chromedriver").ifPresent(service::usingDriverExecutable);
         return service.build();
     }
 
-    private static ChromeOptions options(Path profile) {
+    private static ChromeOptions options() {
         var options = new ChromeOptions();
         onPath("chromium").ifPresent(options::setBinary);
         return options.addArguments(
@@ -153,7 +145,6 @@ public final class Browser implements AutoCloseable {
                 "--disable-features=BackForwardCache,SpareRendererForSitePerProcess",
                 "--force-prefers-reduced-motion",
                 "--hide-scrollbars",
-                "--user-data-dir=" + profile,
                 "--lang=en-US");
     }
 

@@ -12,15 +12,18 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
 import org.hearthway.base.ChildId;
+import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.browser.RunningClinic;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.path.ClinicValues;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.Programs;
 import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
+import org.hearthway.testing.People;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,6 +55,7 @@ class DemoClinicTests {
             }));
             refillIsTwelveDaysAwayAndNotBooked(clinic, children, today);
             nobodyIsRemindedOfDaysBeforeTheDemoBegan(clinic, now);
+            oneDateRestsOnAValueOfTheClinicsOwnAndSaysSo(clinic, children);
         }
     }
 
@@ -131,6 +135,27 @@ class DemoClinicTests {
                         && !message.about().equals("Pump refill"))
                 .isNotEmpty()
                 .allMatch(message -> !message.due().isBefore(now));
+    }
+
+    /** Six weeks instead of four from the referral to the tests: Anouk is the one whose tests are still to come. */
+    private static void oneDateRestsOnAValueOfTheClinicsOwnAndSaysSo(RunningClinic clinic, List<Child> children) {
+        var sdr = clinic.part(ClinicValues.class).all(People.with(Role.ADMINISTRATOR)).stream()
+                .filter(path -> path.pathway().equals("sdr"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(sdr.ownValues()).isEqualTo(1);
+        assertThat(sdr.leftOut()).isEmpty();
+        var anouk = children.stream()
+                .filter(c -> c.name().equals("Anouk"))
+                .findFirst()
+                .orElseThrow();
+        var plans = clinic.part(Plans.class);
+        var plan = plans.plans(MACHINE, anouk.id()).get(0).plan();
+        var tests = plan.stage("assessment").orElseThrow();
+        assertThat(tests.why().base().orElseThrow().plusWeeks(6))
+                .isBetween(tests.start().minusDays(4), tests.start());
+        assertThat(plans.why(plan, tests).en())
+                .contains("6 weeks", "That is our clinic’s own rule since", "The path as it came says 4 weeks.");
     }
 
     private static Stream<Plan.VisitWindow> windows(Plan plan) {

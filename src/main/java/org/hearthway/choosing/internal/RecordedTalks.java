@@ -24,6 +24,7 @@ import org.hearthway.choosing.Answer;
 import org.hearthway.choosing.Choosing;
 import org.hearthway.choosing.Decision;
 import org.hearthway.choosing.Fact;
+import org.hearthway.choosing.FactsEntry;
 import org.hearthway.choosing.Handout;
 import org.hearthway.choosing.Talk;
 import org.hearthway.choosing.engine.Known;
@@ -167,6 +168,13 @@ class RecordedTalks implements Choosing {
             versions.add(child, new FactVersions.Version(seen + 1, answers), person.account(), now);
             events.publishEvent(new FactsEntered(child, viewer, now));
         }
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<FactsEntry> entries(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_CHOOSING, child);
+        return versions.all(child);
     }
 
     @Override

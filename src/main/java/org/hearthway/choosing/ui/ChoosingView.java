@@ -8,12 +8,14 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.Circle;
@@ -29,6 +31,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.choosing.Answer;
 import org.hearthway.choosing.Choosing;
 import org.hearthway.choosing.Decision;
+import org.hearthway.choosing.FactsEntry;
 import org.hearthway.choosing.Talk;
 import org.hearthway.choosing.engine.Mark;
 import org.hearthway.clinic.ClinicSettings;
@@ -58,6 +61,7 @@ class ChoosingView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     private final Div jumps = Tags.div("hw-choice-jumps");
     private final Div paths = Tags.div("hw-choice-paths");
     private final Div decision = Tags.div("hw-choice-paths");
+    private final Div history = Tags.div("hw-choice-paths");
     private transient ChildId child = new ChildId(new UUID(0, 0));
 
     ChoosingView(
@@ -79,7 +83,7 @@ class ChoosingView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         this.say = Telling.of(words, viewer.language(), choosing.facts());
         addClassName("hw-worksheet");
         add(
-                Tags.div("hw-desk", head, Tags.div("hw-choosing", facts, Tags.div("", paths, decision))),
+                Tags.div("hw-desk", head, Tags.div("hw-choosing", facts, Tags.div("", paths, decision, history))),
                 new KeyBar()
                         .tell(say.say("choosing.keys.save"), "S")
                         .tell(say.say("choosing.keys.decide"), "D")
@@ -142,6 +146,7 @@ class ChoosingView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     }
 
     private void draw() {
+        drawHistory();
         var talk = choosing.talk(viewer, child);
         drawPaths(talk);
         facts.removeAll();
@@ -164,11 +169,24 @@ class ChoosingView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 }));
     }
 
-    private java.util.function.Function<Answer, String> since(Talk talk) {
+    private Function<Answer, String> since(Talk talk) {
         var people = accounts.byId(
                 viewer, talk.answers().values().stream().map(Answer::by).toList());
-        return answer -> say.say(
-                "choosing.since", say.day(LocalDate.ofInstant(answer.at(), clinic.zone())), name(people, answer.by()));
+        return answer -> since(people, answer.at(), answer.by());
+    }
+
+    private String since(Map<AccountId, Account> people, Instant at, AccountId by) {
+        return say.say("choosing.since", say.day(LocalDate.ofInstant(at, clinic.zone())), name(people, by));
+    }
+
+    private void drawHistory() {
+        history.removeAll();
+        var entries = choosing.entries(viewer, child);
+        if (!entries.isEmpty()) {
+            var people =
+                    accounts.byId(viewer, entries.stream().map(FactsEntry::by).toList());
+            history.add(new FactsHistory(say, entries, entry -> since(people, entry.at(), entry.by())));
+        }
     }
 
     private String name(Map<AccountId, Account> people, AccountId by) {

@@ -1,9 +1,11 @@
 package org.hearthway.choosing.ui;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
@@ -35,6 +37,25 @@ record Telling(Words words, Language language, Map<String, Fact> facts) {
 
     String day(LocalDate day) {
         return words.dateWithYear(language, day);
+    }
+
+    /** A fact's name; one that a later version of the content left out keeps its identifier. */
+    String name(String fact) {
+        return Optional.ofNullable(facts.get(fact))
+                .map(known -> in(known.name()))
+                .orElse(fact);
+    }
+
+    /** What holds of a fact, in the order of its choices; a choice that was left out keeps its identifier. */
+    String choices(String fact, Set<String> chosen) {
+        var offered = Optional.ofNullable(facts.get(fact)).map(Fact::choices).orElse(List.of());
+        var names = new ArrayList<String>();
+        offered.stream().filter(choice -> chosen.contains(choice.id())).forEach(choice -> names.add(in(choice.name())));
+        chosen.stream()
+                .filter(id -> offered.stream().noneMatch(choice -> choice.id().equals(id)))
+                .sorted()
+                .forEach(names::add);
+        return words.list(language, names);
     }
 
     /** These facts by name, in the order in which they are asked for. */

@@ -11,23 +11,30 @@ import org.hearthway.path.engine.Amount.Gap;
 import org.hearthway.path.engine.Amount.Times;
 import org.hearthway.path.engine.Template.After;
 import org.hearthway.path.engine.Template.Apart;
+import org.hearthway.path.engine.Template.Duties;
+import org.hearthway.path.engine.Template.FamilyTask;
 import org.hearthway.path.engine.Template.Length;
 import org.hearthway.path.engine.Template.Precaution;
 import org.hearthway.path.engine.Template.Repeat;
+import org.hearthway.path.engine.Template.StaffTask;
 import org.hearthway.path.engine.Template.Stage;
+import org.hearthway.path.engine.Template.Task;
 import org.hearthway.path.engine.Template.Timing;
 import org.hearthway.path.engine.Template.VisitNeed;
 import org.hearthway.path.engine.ValuePlace.Kind;
 
 /**
- * The values of a path that vary between centres: gaps, lengths, rhythms, how long a rule of care holds. A stage of a
- * single day has no length, and the day on which the path begins has no gap.
+ * The values of a path that vary between centres: gaps, lengths, rhythms, how long a rule of care holds, by when a task is
+ * due. A stage of a single day has no length, the day on which the path begins has no gap, and some tasks have no day.
  */
 public final class PathValues {
 
     private interface Use {
         Amount at(ValuePlace place, Amount says);
     }
+
+    /** So much of a task's words tells it from the others of its stage. */
+    private static final int NAME_MOST = 100;
 
     private PathValues() {}
 
@@ -64,6 +71,23 @@ public final class PathValues {
     /** The part by which one of a stage's rules for its first day is named. */
     public static String part(After rule) {
         return rule.stage().orElse("") + ":" + rule.edge();
+    }
+
+    /** The part by which one of a stage's tasks is named, among those of the family or of the team. */
+    public static String part(Stage stage, Task task) {
+        var duties = stage.duties();
+        var names = new Names();
+        return (task instanceof FamilyTask ? duties.family() : duties.staff())
+                .stream()
+                        .map(each -> Map.entry(each, names.next(shortly(each.name()))))
+                        .filter(each -> each.getKey().equals(task))
+                        .findFirst()
+                        .map(Map.Entry::getValue)
+                        .orElseThrow();
+    }
+
+    private static String shortly(String name) {
+        return name.substring(0, Math.min(NAME_MOST, name.length()));
     }
 
     private static String name(Precaution rule) {
@@ -122,7 +146,7 @@ public final class PathValues {
                 stage.source(),
                 stage.who(),
                 timing,
-                stage.duties(),
+                duties(stage, use),
                 visits,
                 precautions,
                 stage.outcomes(),
@@ -188,6 +212,25 @@ public final class PathValues {
     /** Stages are kept apart by days; months are none of them, and none is refused. */
     private static int days(Period gap) {
         return gap.getYears() == 0 && gap.getMonths() == 0 ? gap.getDays() : 0;
+    }
+
+    private static Duties duties(Stage stage, Use use) {
+        var duties = stage.duties();
+        var ofFamily = new Names();
+        var family = duties.family().stream()
+                .map(task -> {
+                    var at = new At(stage.id(), ofFamily.next(shortly(task.name())), use);
+                    return new FamilyTask(task.name(), task.does(), at.gap(Kind.FAMILY_TASK_DUE, task.due()));
+                })
+                .toList();
+        var ofStaff = new Names();
+        var staff = duties.staff().stream()
+                .map(task -> {
+                    var at = new At(stage.id(), ofStaff.next(shortly(task.name())), use);
+                    return new StaffTask(task.does(), task.who(), at.gap(Kind.STAFF_TASK_DUE, task.due()));
+                })
+                .toList();
+        return new Duties(family, staff, duties.entry(), duties.exit());
     }
 
     private static Precaution precaution(Precaution rule, At at) {

@@ -148,11 +148,42 @@ public record Template(
         }
     }
 
-    /** What a family does; due so long after the stage's first day, before it when negative, if it has a day. */
-    public record FamilyTask(Bilingual does, Optional<Period> due) {}
+    /** What somebody does in a stage. */
+    public sealed interface Task {
+
+        /** In the words of the path as it came, which tell it from the others of its stage. */
+        String name();
+
+        /** In the words that are read. */
+        Bilingual does();
+
+        /** Due so long after the stage's first day, before it when negative; empty when it has no day. */
+        Optional<Period> due();
+    }
+
+    /**
+     * What a family does.
+     *
+     * @param name as the path as it came says it, which stays when the clinic says it in words of its own
+     * @param does in the words that are read
+     * @param due so long after the stage's first day, before it when negative; empty when it has no day
+     */
+    public record FamilyTask(String name, Bilingual does, Optional<Period> due) implements Task {
+
+        /** In the words of the path as it came. */
+        public FamilyTask(Bilingual does, Optional<Period> due) {
+            this(does.en(), does, due);
+        }
+    }
 
     /** What the team does, who, and by when; counted as for the family. */
-    public record StaffTask(Bilingual does, Responsible who, Optional<Period> due) {}
+    public record StaffTask(Bilingual does, Responsible who, Optional<Period> due) implements Task {
+
+        @Override
+        public String name() {
+            return does.en();
+        }
+    }
 
     /**
      * One way in which a stage ends. A plan expects the first until another is recorded.

@@ -17,7 +17,9 @@ public record ValuePlace(String stage, Kind kind, String part) {
         REPEATS,
         APART,
         PRECAUTION,
-        VISIT
+        VISIT,
+        FAMILY_TASK,
+        STAFF_TASK
     }
 
     /** The values of a path. */
@@ -36,7 +38,9 @@ public record ValuePlace(String stage, Kind kind, String part) {
         VISIT_AFTER(Rule.VISIT),
         VISIT_WITHIN(Rule.VISIT),
         VISIT_EVERY(Rule.VISIT),
-        VISIT_TIMES(Rule.VISIT);
+        VISIT_TIMES(Rule.VISIT),
+        FAMILY_TASK_DUE(Rule.FAMILY_TASK),
+        STAFF_TASK_DUE(Rule.STAFF_TASK);
 
         private final Rule rule;
 
@@ -47,6 +51,11 @@ public record ValuePlace(String stage, Kind kind, String part) {
         /** What it belongs to. */
         public Rule rule() {
             return rule;
+        }
+
+        /** Whether it can lie before the day from which it counts. */
+        public boolean canBeBefore() {
+            return this == VISIT_AFTER || this == FAMILY_TASK_DUE || this == STAFF_TASK_DUE;
         }
     }
 

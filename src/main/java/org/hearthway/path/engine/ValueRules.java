@@ -83,6 +83,11 @@ public final class ValueRules {
         return LocalDate.EPOCH.plus(until).isAfter(LocalDate.EPOCH.plus(from));
     }
 
+    /** Whether a task can be due a gap after its stage's first day: at most a year before it and 20 years after it. */
+    public static boolean isDue(Period gap) {
+        return isAtMost(A_YEAR_BEFORE, gap) && isAtMost(gap, LONGEST);
+    }
+
     private static Optional<ValueFlaw> bounds(ValuePlace at, Amount says) {
         if (says instanceof Times times) {
             return times.number() >= LEAST_TIMES && times.number() <= MOST_TIMES
@@ -100,7 +105,7 @@ public final class ValueRules {
 
     private static Period least(Kind kind) {
         return switch (kind) {
-            case VISIT_AFTER -> A_YEAR_BEFORE;
+            case VISIT_AFTER, FAMILY_TASK_DUE, STAFF_TASK_DUE -> A_YEAR_BEFORE;
             case REPEATS_EVERY, VISIT_EVERY, APART_DAYS -> A_DAY;
             case BEGINS_EARLIEST,
                     BEGINS_USUAL,
@@ -146,7 +151,9 @@ public final class ValueRules {
                     VISIT_AFTER,
                     VISIT_WITHIN,
                     VISIT_EVERY,
-                    VISIT_TIMES -> List.of();
+                    VISIT_TIMES,
+                    FAMILY_TASK_DUE,
+                    STAFF_TASK_DUE -> List.of();
         };
     }
 

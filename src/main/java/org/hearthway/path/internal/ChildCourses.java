@@ -61,7 +61,10 @@ class ChildCourses {
     private List<ChildPlan> plans(Standing standing, Function<String, Template> templates) {
         return standing.paths().stream()
                 .map(path -> new ChildPlan(
-                        plan(templates.apply(path.pathway()), path.course()), path.course(), standing.version()))
+                        plan(templates.apply(path.pathway()), path.course()),
+                        path.course(),
+                        path.opened(),
+                        standing.version()))
                 .sorted(Comparator.comparing(plan -> plan.plan().over().isPresent()))
                 .toList();
     }

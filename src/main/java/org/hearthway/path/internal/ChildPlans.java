@@ -26,6 +26,7 @@ import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Remark;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.ValuePlace;
 import org.hearthway.path.engine.network.Span;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.path.internal.DecisionRecords.Row;
@@ -333,6 +334,11 @@ class ChildPlans implements Plans {
     @Override
     public Bilingual why(Plan plan, Plan.Planned stage) {
         return reasons.why(plan, stage);
+    }
+
+    @Override
+    public Optional<Bilingual> why(Plan plan, ValuePlace place) {
+        return reasons.why(plan, place);
     }
 
     @Override

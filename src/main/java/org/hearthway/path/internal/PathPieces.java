@@ -47,7 +47,7 @@ final class PathPieces {
         var name = words.apply(stage.name());
         var says = words.apply(stage.says());
         var tasks = stage.duties().family().stream()
-                .map(task -> new FamilyTask(words.apply(task.does()), task.due()))
+                .map(task -> new FamilyTask(task.name(), words.apply(task.does()), task.due()))
                 .toList();
         var precautions = stage.precautions().stream()
                 .map(each -> new Precaution(

@@ -16,6 +16,7 @@ import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.Why;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.Template.Edge;
+import org.hearthway.path.engine.ValuePlace;
 import org.hearthway.path.engine.network.Span;
 import org.hearthway.words.Words;
 import org.springframework.stereotype.Component;
@@ -36,6 +37,11 @@ class PathReasons {
         this.causes = causes;
         this.values = values;
         this.calendar = calendar;
+    }
+
+    /** That a value is the clinic's own, in both languages. */
+    Optional<Bilingual> why(Plan plan, ValuePlace place) {
+        return values.why(plan, place);
     }
 
     /** The reason for a stage's first day, in both languages. */

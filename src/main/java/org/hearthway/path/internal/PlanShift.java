@@ -17,7 +17,10 @@ import org.hearthway.path.VisitsForPlans.Booked;
 import org.hearthway.path.engine.PathValues;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Care;
+import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.VisitWindow;
+import org.hearthway.path.engine.Template.Stage;
+import org.hearthway.path.engine.Template.Task;
 
 /** What becomes of one child's plan when the values of its path change, from today on; what is behind tells nobody. */
 record PlanShift(Plan before, Plan after) {
@@ -32,15 +35,17 @@ record PlanShift(Plan before, Plan after) {
             return Optional.empty();
         }
         var effects = Effects.between(List.of(before), List.of(after), booked.apply(child));
-        var effect =
-                new ChildEffect(child, moves(effects), ends(), cares(), visits(), effects.noDay(), effects.visits());
-        return effect.moves().isEmpty()
-                        && effect.ends().isEmpty()
-                        && effect.cares().isEmpty()
-                        && effect.visits() == 0
-                        && effect.noDay().isEmpty()
-                ? Optional.empty()
-                : Optional.of(effect);
+        var effect = new ChildEffect(
+                child,
+                moves(effects),
+                ends(),
+                cares(),
+                tasks(stage -> stage.duties().family()),
+                tasks(stage -> stage.duties().staff()),
+                visits(),
+                effects.noDay(),
+                effects.visits());
+        return effect.concernsTheFamily() || !effect.staffTasks().isEmpty() ? Optional.of(effect) : Optional.empty();
     }
 
     private LocalDate today() {
@@ -104,6 +109,39 @@ record PlanShift(Plan before, Plan after) {
             }
         });
         return moves;
+    }
+
+    /** Tasks that count otherwise from their stage's first day; those that only go with it move as it does. */
+    private List<Move> tasks(Function<Stage, List<? extends Task>> of) {
+        var moves = new ArrayList<Move>();
+        for (var is : after.stages()) {
+            before.stage(is.point())
+                    .filter(was -> hasDay(before, was.point()) && hasDay(after, is.point()))
+                    .ifPresent(was -> {
+                        var then = dueByPart(was.stage(), of);
+                        dueByPart(is.stage(), of)
+                                .forEach((part, task) -> Optional.ofNullable(then.get(part))
+                                        .filter(old -> !old.due().equals(task.due()))
+                                        .map(old -> new Move(is.point(), task.does(), due(was, old), due(is, task)))
+                                        .filter(move -> !move.from().isBefore(today())
+                                                || !move.to().isBefore(today()))
+                                        .ifPresent(moves::add));
+                    });
+        }
+        return moves;
+    }
+
+    private static LocalDate due(Planned planned, Task task) {
+        return planned.start().plus(task.due().orElseThrow());
+    }
+
+    /** Those that have a day. */
+    private static Map<String, Task> dueByPart(Stage stage, Function<Stage, List<? extends Task>> of) {
+        var due = new java.util.LinkedHashMap<String, Task>();
+        of.apply(stage).stream()
+                .filter(task -> task.due().isPresent())
+                .forEach(task -> due.put(PathValues.part(stage, task), task));
+        return due;
     }
 
     private Map<String, VisitWindow> windows(Plan plan) {

@@ -74,16 +74,21 @@ final class StageReader {
     private static Duties duties(Entry entry) {
         var family = new ArrayList<FamilyTask>();
         for (var task : entry.list("tasks")) {
-            family.add(new FamilyTask(task.bilingual("does"), task.maybePeriod("due")));
+            family.add(new FamilyTask(task.bilingual("does"), due(task)));
             task.done();
         }
         var staff = new ArrayList<StaffTask>();
         for (var task : entry.list("staff-tasks")) {
-            staff.add(new StaffTask(
-                    task.bilingual("does"), task.choice("who", Responsible.class), task.maybePeriod("due")));
+            staff.add(new StaffTask(task.bilingual("does"), task.choice("who", Responsible.class), due(task)));
             task.done();
         }
         return new Duties(family, staff, entry.bilinguals("entry"), entry.bilinguals("exit"));
+    }
+
+    private static Optional<Period> due(Entry task) {
+        var due = task.maybePeriod("due");
+        due.filter(gap -> !ValueRules.isDue(gap)).ifPresent(wrong -> wrongGap(task, "due", "P-1Y to P20Y"));
+        return due;
     }
 
     private Notes notes(String from) {

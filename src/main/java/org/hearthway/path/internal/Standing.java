@@ -1,6 +1,8 @@
 package org.hearthway.path.internal;
 
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,8 +25,27 @@ import org.hearthway.path.internal.DecisionRecords.Row;
  */
 record Standing(List<OnPath> paths, long version) {
 
-    /** One of a child's paths, and what was said of its course. */
-    record OnPath(String pathway, Course course) {}
+    /**
+     * One of a child's paths, and what was said of its course.
+     *
+     * @param opened by stage the moment from which it is in its present run
+     */
+    record OnPath(String pathway, Course course, Map<String, Instant> opened) {
+
+        private OnPath by(Row row, Template template) {
+            var from = row.stage()
+                    .flatMap(template::stage)
+                    .flatMap(stage -> row.outcome().flatMap(stage::outcome))
+                    .flatMap(Template.Outcome::returnsTo);
+            var runs = new HashMap<>(opened);
+            from.ifPresent(stage -> runs.putAll(openedFrom(stage, template, row)));
+            return new OnPath(pathway, new CourseChange(course, template).by(row), runs);
+        }
+
+        private OnPath away(List<Span> days) {
+            return new OnPath(pathway, course.withAway(days), opened);
+        }
+    }
 
     /**
      * From all of a child's decisions, oldest first.
@@ -33,7 +54,7 @@ record Standing(List<OnPath> paths, long version) {
      */
     static Standing of(List<Row> rows, Function<String, Template> templates) {
         var undone = undone(rows);
-        var paths = new LinkedHashMap<String, Course>();
+        var paths = new LinkedHashMap<String, OnPath>();
         var away = new ArrayList<Span>();
         for (var row : rows) {
             if (!undone.contains(row.version())) {
@@ -42,24 +63,32 @@ record Standing(List<OnPath> paths, long version) {
             }
         }
         return new Standing(
-                paths.entrySet().stream()
-                        .map(path -> new OnPath(path.getKey(), path.getValue().withAway(away)))
-                        .toList(),
+                paths.values().stream().map(path -> path.away(away)).toList(),
                 rows.isEmpty() ? 0 : rows.get(rows.size() - 1).version());
     }
 
     private static void decided(
-            Map<String, Course> paths, String pathway, Row row, Function<String, Template> templates) {
+            Map<String, OnPath> paths, String pathway, Row row, Function<String, Template> templates) {
         if (row.kind() == Kind.BEGUN) {
             paths.clear();
         }
         if (row.isBeginning()) {
             // the same path begun again is the newest one
             paths.remove(pathway);
-            paths.put(pathway, begun(row, templates.apply(pathway)));
+            var template = templates.apply(pathway);
+            var first = template.stages().get(0).id();
+            paths.put(pathway, new OnPath(pathway, begun(row, template), openedFrom(first, template, row)));
         } else if (row.kind() != Kind.UNDONE) {
-            paths.computeIfPresent(pathway, (id, course) -> new CourseChange(course, templates.apply(id)).by(row));
+            paths.computeIfPresent(pathway, (id, path) -> path.by(row, templates.apply(id)));
         }
+    }
+
+    /** A stage and all behind it, opened by one decision. */
+    private static Map<String, Instant> openedFrom(String stage, Template template, Row row) {
+        return template.stages().stream()
+                .map(Template.Stage::id)
+                .dropWhile(id -> !id.equals(stage))
+                .collect(Collectors.toMap(Function.identity(), id -> row.at()));
     }
 
     /** A path that was chosen begins where its tests are done: what stands before that stage is not on the plan. */

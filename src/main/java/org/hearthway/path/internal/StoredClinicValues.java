@@ -204,8 +204,9 @@ class StoredClinicValues implements ClinicValues {
         trail.happened(viewer, what + ": " + pathway + ", " + made.undoes().orElse(made.number()));
         var told = new LinkedHashMap<ChildId, Bilingual>();
         plans.between(step.before().template(), step.after().template())
-                .forEach((child, shift) ->
-                        shift.of(child, visits::ahead).ifPresent(effect -> told.put(child, news.told(shift, effect))));
+                .forEach((child, shift) -> shift.of(child, visits::ahead)
+                        .filter(ChildEffect::concernsTheFamily)
+                        .ifPresent(effect -> told.put(child, news.told(shift, effect))));
         told.forEach((child, words) -> events.publishEvent(new PathChanged(child, viewer, now, words)));
     }
 

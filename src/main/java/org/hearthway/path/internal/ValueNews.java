@@ -43,6 +43,15 @@ class ValueNews {
         effect.cares().stream()
                 .findFirst()
                 .ifPresent(first -> parts.add(care(first, effect.cares().size() - 1, today)));
+        effect.familyTasks().stream()
+                .findFirst()
+                .ifPresent(first -> parts.add(ValueWords.said(language -> words.say(
+                        language,
+                        "path.told.task",
+                        first.name(),
+                        date(language, first.to()),
+                        date(language, first.from()),
+                        effect.familyTasks().size() - 1))));
         effect.noDay().stream().findFirst().ifPresent(stage -> parts.add(words.both("path.told.no-day", stage)));
         if (parts.size() == 1) {
             parts.add(words.both("path.told.visits", effect.visits()));

@@ -65,6 +65,13 @@ class ValueReasons {
         return says;
     }
 
+    /** That one value is the clinic's own, and what the file says; empty when it is not. */
+    Optional<Bilingual> why(Plan plan, ValuePlace place) {
+        return at(paths.own(plan.template().id()), place)
+                .map(own -> ValueWords.said(language -> words.say(
+                        language, "path.why.own.gap", date(language, own), values.say(language, own.shipped()))));
+    }
+
     /** The path's rule that gave the day; empty when it was one of the child's own. */
     private static Optional<After> rule(Planned planned) {
         var counted = planned.why().counted();

@@ -13,9 +13,11 @@ import org.hearthway.path.engine.Amount.Times;
 import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.PathValues;
 import org.hearthway.path.engine.Template;
+import org.hearthway.path.engine.Template.Duties;
 import org.hearthway.path.engine.Template.Edge;
 import org.hearthway.path.engine.Template.Precaution;
 import org.hearthway.path.engine.Template.Stage;
+import org.hearthway.path.engine.Template.Task;
 import org.hearthway.path.engine.ValuePlace;
 import org.hearthway.path.engine.ValuePlace.Rule;
 import org.hearthway.words.Words;
@@ -95,7 +97,18 @@ public class ValueWords {
                         .findFirst()
                         .flatMap(visit -> visits.name(visit.kind()))
                         .orElse(part);
+            case FAMILY_TASK -> task(path, place, duties -> duties.family()).orElse(part);
+            case STAFF_TASK -> task(path, place, duties -> duties.staff()).orElse(part);
         };
+    }
+
+    private static Optional<Bilingual> task(
+            Template path, ValuePlace place, Function<Duties, List<? extends Task>> of) {
+        return path.stage(place.stage())
+                .flatMap(stage -> of.apply(stage.duties()).stream()
+                        .filter(task -> PathValues.part(stage, task).equals(place.part()))
+                        .findFirst()
+                        .map(Task::does));
     }
 
     private Bilingual anchor(Template path, String part) {
@@ -125,7 +138,7 @@ public class ValueWords {
                         .findFirst()
                         .flatMap(Template.VisitNeed::source)
                         .orElse(stage.source());
-            case BEGINS, LASTS, REPEATS, APART -> stage.source();
+            case BEGINS, LASTS, REPEATS, APART, FAMILY_TASK, STAFF_TASK -> stage.source();
         };
     }
 

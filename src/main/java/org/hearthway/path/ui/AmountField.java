@@ -62,7 +62,7 @@ final class AmountField extends Div implements HasValidation {
 
     private List<GapUnit> units() {
         var units = new ArrayList<>(Arrays.asList(GapUnit.values()));
-        units.removeIf(each -> each.isBefore() && value.place().kind() != Kind.VISIT_AFTER);
+        units.removeIf(each -> each.isBefore() && !value.place().kind().canBeBefore());
         if (value.place().kind() == Kind.APART_DAYS) {
             units.removeIf(each -> each.isOfMonths());
         }

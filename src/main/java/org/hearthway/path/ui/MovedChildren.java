@@ -86,6 +86,10 @@ final class MovedChildren extends Div {
         if (!effect.cares().isEmpty()) {
             parts.add(say.say("path.values.preview.cares", effect.cares().size()));
         }
+        int tasks = effect.familyTasks().size() + effect.staffTasks().size();
+        if (tasks > 0) {
+            parts.add(say.say("path.values.preview.tasks", tasks));
+        }
         if (effect.visits() > 0) {
             parts.add(say.say("path.values.preview.visits", effect.visits()));
         }
@@ -107,6 +111,8 @@ final class MovedChildren extends Div {
                                 say.change(end.from(), end.to()),
                                 say.moved(end.from(), end.to()))));
         effect.cares().forEach(care -> table.getBody().add(row(care)));
+        effect.familyTasks().forEach(task -> table.getBody().add(task("path.values.rule.FAMILY_TASK", task)));
+        effect.staffTasks().forEach(task -> table.getBody().add(task("path.values.rule.STAFF_TASK", task)));
         body.add(table);
         effect.unfit()
                 .forEach(visit -> body.add(Tags.p(
@@ -128,6 +134,13 @@ final class MovedChildren extends Div {
 
     private NativeTableRow row(Move move) {
         return row(say.in(move.name()), say.change(move.from(), move.to()), say.moved(move.from(), move.to()));
+    }
+
+    private NativeTableRow task(String key, Move task) {
+        return row(
+                say.say(key, say.in(task.name())),
+                say.change(task.from(), task.to()),
+                say.moved(task.from(), task.to()));
     }
 
     private NativeTableRow row(CareMove care) {

@@ -201,7 +201,9 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                             alone));
             alone.ifPresent(path -> tables.add(new Compared(say, plan, path).summary()));
             own.flatMap(plan::stage)
-                    .ifPresent(stage -> tables.add(why(plan, stage), new StageDetail(say, names, stage, plan.today())));
+                    .ifPresent(stage -> tables.add(
+                            why(plan, stage),
+                            new StageDetail(say, names, stage, plan.today(), place -> plans.why(plan, place))));
         }
     }
 

@@ -10,14 +10,18 @@ import java.time.Period;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hearthway.base.Bilingual;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.SignTexts;
 import org.hearthway.path.VisitKindNames;
+import org.hearthway.path.engine.PathValues;
 import org.hearthway.path.engine.Plan.Care;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.VisitWindow;
 import org.hearthway.path.engine.Template.Responsible;
+import org.hearthway.path.engine.ValuePlace;
+import org.hearthway.path.engine.ValuePlace.Kind;
 
 /** What a stage asks of everybody: who is responsible, what is done by when, what it needs, and what to watch. */
 final class StageDetail extends Section {
@@ -28,11 +32,23 @@ final class StageDetail extends Section {
     private final transient StageWords say;
     private final transient Planned planned;
     private final transient LocalDate today;
+    private final transient Function<ValuePlace, Optional<Bilingual>> ownValue;
 
-    StageDetail(StageWords say, Names names, Planned planned, LocalDate today) {
+    /**
+     * Lays it out.
+     *
+     * @param ownValue that a value is the clinic's own; empty when it is the path's
+     */
+    StageDetail(
+            StageWords say,
+            Names names,
+            Planned planned,
+            LocalDate today,
+            Function<ValuePlace, Optional<Bilingual>> ownValue) {
         this.say = say;
         this.planned = planned;
         this.today = today;
+        this.ownValue = ownValue;
         addClassName("hw-stagedetail");
         getElement().setAttribute("aria-label", say.say("path.stage.title", say.name(planned)));
         var stage = planned.stage();
@@ -42,13 +58,16 @@ final class StageDetail extends Section {
         part(
                 "path.stage.team",
                 duties.staff().stream()
-                        .map(task ->
-                                line(task.does().in(say.language()) + " (" + who(task.who()) + ")", due(task.due())))
+                        .map(task -> line(
+                                task.does().in(say.language()) + " (" + who(task.who()) + ")",
+                                due(task.due(), Kind.STAFF_TASK_DUE, PathValues.part(stage, task))))
                         .toList());
         part(
                 "path.stage.family",
                 duties.family().stream()
-                        .map(task -> line(task.does().in(say.language()), due(task.due())))
+                        .map(task -> line(
+                                task.does().in(say.language()),
+                                due(task.due(), Kind.FAMILY_TASK_DUE, PathValues.part(stage, task))))
                         .toList());
         part(
                 "path.stage.visits",
@@ -90,8 +109,11 @@ final class StageDetail extends Section {
         return line;
     }
 
-    private Optional<String> due(Optional<Period> gap) {
-        return gap.map(planned.start()::plus).map(day -> say.say("path.stage.by", say.date(day, today)));
+    private Optional<String> due(Optional<Period> gap, Kind kind, String part) {
+        var own = ownValue.apply(new ValuePlace(planned.stage().id(), kind, part));
+        return gap.map(planned.start()::plus)
+                .map(day -> say.say("path.stage.by", say.date(day, today)))
+                .map(by -> own.map(says -> by + ". " + says.in(say.language())).orElse(by));
     }
 
     private Span visit(Names names, VisitWindow window) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.path.Plans;
+import org.hearthway.path.Plans.ChildPlan;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.task.Task;
@@ -29,9 +30,13 @@ class StagesOfTasks {
 
     /** The child's plans that go on; a path that ended asks nothing more. */
     List<Plan> plans(ChildId child) {
+        return goingOn(child).stream().map(ChildPlan::plan).toList();
+    }
+
+    /** The same with what is known of each. */
+    List<ChildPlan> goingOn(ChildId child) {
         return plans.plans(MACHINE, child).stream()
-                .map(Plans.ChildPlan::plan)
-                .filter(plan -> plan.over().isEmpty())
+                .filter(on -> on.plan().over().isEmpty())
                 .toList();
     }
 

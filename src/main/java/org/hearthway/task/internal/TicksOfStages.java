@@ -17,6 +17,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.Standings;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.content.SignOff;
+import org.hearthway.path.Plans.ChildPlan;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Template.FamilyTask;
@@ -79,9 +80,9 @@ class TicksOfStages implements StageTasks {
                 .filter(task -> GivenTasks.isAskedOf(viewer, task))
                 .toList();
         var all = new ArrayList<Asked>();
-        for (var plan : stages.plans(child)) {
-            if (isShown(plan)) {
-                plan.next().forEach(stage -> all.addAll(asked(plan, stage, kept)));
+        for (var on : stages.goingOn(child)) {
+            if (isShown(on.plan())) {
+                on.plan().next().forEach(stage -> all.addAll(asked(on, stage, kept)));
             }
         }
         return List.copyOf(all);
@@ -92,14 +93,14 @@ class TicksOfStages implements StageTasks {
         return signOff.isShown(new SignOff.Item("paths", template.id(), template.version()));
     }
 
-    private List<Asked> asked(Plan plan, Planned stage, List<Task> kept) {
-        var name = StagesOfTasks.name(plan, stage);
+    private List<Asked> asked(ChildPlan on, Planned stage, List<Task> kept) {
+        var name = StagesOfTasks.name(on.plan(), stage);
         var family = stage.stage().duties().family();
         var all = new ArrayList<Asked>();
         for (int place = 0; place < family.size(); place++) {
             var says = family.get(place).does();
             var task = kept.stream()
-                    .filter(one -> isThis(one, name, says) && !isOfAnEarlierTime(one, stage))
+                    .filter(one -> isThis(one, name, says) && !isOfAnEarlierRun(one, on, stage))
                     .max(Comparator.comparing(Task::givenAt));
             if (task.filter(this::isPutOff).isEmpty()) {
                 all.add(new Asked(name, place, says, due(stage, family.get(place), task), task));
@@ -115,13 +116,11 @@ class TicksOfStages implements StageTasks {
                         .allMatch(language -> task.says().in(language).equals(says.in(language)));
     }
 
-    /** Done while the stage went on, and since then the stage has come anew: a path begun again, a way back. */
-    private boolean isOfAnEarlierTime(Task task, Planned stage) {
-        var done = task.end().map(end -> LocalDate.ofInstant(end.at(), clinic.zone()));
-        var begun = task.of().flatMap(Task.OfStage::begins);
-        return done.isPresent()
-                && begun.filter(day -> !day.isAfter(done.get())).isPresent()
-                && stage.start().isAfter(done.get());
+    /** Done, ahead of the stage or in it, before a path begun again or a way back opened the stage anew. */
+    private static boolean isOfAnEarlierRun(Task task, ChildPlan on, Planned stage) {
+        return task.end()
+                .filter(end -> on.isOfAnEarlierRun(stage.stage(), end.at()))
+                .isPresent();
     }
 
     private boolean isPutOff(Task task) {

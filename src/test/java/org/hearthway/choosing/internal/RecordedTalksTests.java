@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,8 @@ import org.hearthway.child.Names;
 import org.hearthway.choosing.Answer;
 import org.hearthway.choosing.Choosing;
 import org.hearthway.choosing.Decision;
+import org.hearthway.choosing.FactsEntry;
+import org.hearthway.choosing.FactsEntry.Difference;
 import org.hearthway.choosing.Talk;
 import org.hearthway.choosing.engine.Line;
 import org.hearthway.choosing.engine.Mark;
@@ -35,6 +38,7 @@ import org.hearthway.path.engine.Template;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
+import org.hearthway.testing.SettableClock;
 import org.hearthway.words.Words;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -63,6 +67,9 @@ class RecordedTalksTests {
 
     @Autowired
     private WhatChanged changed;
+
+    @Autowired
+    private SettableClock clock;
 
     @Autowired
     private Words words;
@@ -160,6 +167,34 @@ class RecordedTalksTests {
         assertThatThrownBy(() -> choosing.enter(PHYSICIAN, child, Map.of("hips", is("in-place")), 0))
                 .isInstanceOf(Overtaken.class);
         assertThat(choosing.talk(PHYSICIAN, child).answers()).containsOnlyKeys("tone");
+    }
+
+    @Test
+    void everyVersionStaysReadableWithWhoEnteredWhatAndWhen() {
+        var child = child(5, Optional.of(3));
+        choosing.enter(THERAPIST, child, Map.of("tone", is("spastic"), "walking", is("walker")), 0);
+        clock.advance(Duration.ofDays(1));
+        var mixed = new Answer.Data(Set.of("mixed"), "seen at the walk film");
+        choosing.enter(PHYSICIAN, child, Map.of("tone", mixed, "hips", is("in-place")), 1);
+        clock.advance(Duration.ofDays(1));
+        choosing.enter(THERAPIST, child, Map.of("walking", Answer.Data.NONE), 2);
+
+        var entries = choosing.entries(PHYSICIAN, child);
+        assertThat(entries).extracting(FactsEntry::version).containsExactly(3L, 2L, 1L);
+        assertThat(entries)
+                .extracting(FactsEntry::by)
+                .containsExactly(THERAPIST.account(), PHYSICIAN.account(), THERAPIST.account());
+        assertThat(entries.get(0).at()).isEqualTo(clock.instant());
+        assertThat(entries.get(2).sinceNothing()).extracting(Difference::fact).containsExactly("tone", "walking");
+        assertThat(entries.get(1).since(entries.get(2)))
+                .containsExactly(
+                        new Difference("hips", Answer.Data.NONE, is("in-place")),
+                        new Difference("tone", is("spastic"), mixed));
+        assertThat(entries.get(0).since(entries.get(2)))
+                .as("any two")
+                .extracting(Difference::fact)
+                .containsExactly("hips", "tone", "walking");
+        assertThat(entries.get(0).since(entries.get(0))).isEmpty();
     }
 
     @Test
@@ -301,6 +336,7 @@ class RecordedTalksTests {
         choosing.decide(PHYSICIAN, child, new Decision.Data(Optional.empty(), TODAY, "Mother", "They want to wait"), 0);
         assertThatThrownBy(() -> choosing.talk(parent, child)).isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> choosing.decisions(parent, child)).isInstanceOf(NotAvailable.class);
+        assertThatThrownBy(() -> choosing.entries(parent, child)).isInstanceOf(NotAvailable.class);
         assertThatThrownBy(() -> choosing.handout(parent, child)).isInstanceOf(NotAvailable.class);
         assertThat(gate.allows(parent, Action.SEE_CHOOSING, child)).isFalse();
         assertThat(changed.since(parent, child, HearthwayTest.START.minusSeconds(60)))

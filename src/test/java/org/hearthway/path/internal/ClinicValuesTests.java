@@ -3,6 +3,7 @@ package org.hearthway.path.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -393,6 +394,67 @@ class ClinicValuesTests {
         return plan(child).stage("growing").orElseThrow().visits().stream()
                 .filter(visit -> visit.kind().equals("review"))
                 .count();
+    }
+
+    private static ValuePlace task(Kind kind, String words) {
+        return new ValuePlace("assessment", kind, words);
+    }
+
+    @Test
+    void theDayOfATaskIsTheClinicsTooAndOnlyAFamilyWhoseTaskItIsIsTold() {
+        var child = ChildId.random();
+        plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, LocalDate.of(2026, 3, 9), "referred");
+        var shoes = task(Kind.FAMILY_TASK_DUE, "Bring shorts, shoes and braces to the walk film.");
+        var hips = task(Kind.STAFF_TASK_DUE, "Enter the hip check in the surveillance record");
+        var start = start(child, "assessment");
+        heard.changes.clear();
+
+        var preview = values.preview(ADMINISTRATOR, "sdr", Map.of(shoes, weeks(2), hips, weeks(3)));
+        assertThat(preview.children()).singleElement().satisfies(effect -> {
+            assertThat(effect.moves()).isEmpty();
+            assertThat(effect.familyTasks())
+                    .extracting(Plans.Move::from, Plans.Move::to)
+                    .containsExactly(tuple(start.plusWeeks(4), start.plusWeeks(2)));
+            assertThat(effect.staffTasks())
+                    .extracting(Plans.Move::from, Plans.Move::to)
+                    .containsExactly(tuple(start.plusWeeks(5), start.plusWeeks(3)));
+        });
+
+        values.apply(ADMINISTRATOR, "sdr", Map.of(hips, weeks(3)), "the radiologist comes earlier", 0);
+        assertThat(heard.changes).isEmpty();
+        values.apply(ADMINISTRATOR, "sdr", Map.of(shoes, weeks(2)), "the film comes earlier", 1);
+        assertThat(heard.changes)
+                .singleElement()
+                .satisfies(change -> assertThat(change.words().en())
+                        .contains("“Bring shorts, shoes and braces to the walk film.” is now due by"));
+        var stage = plan(child).stage("assessment").orElseThrow().stage();
+        assertThat(stage.duties().family().get(0).due()).contains(Period.ofWeeks(2));
+        assertThat(plans.why(plan(child), shoes))
+                .hasValueSatisfying(says -> assertThat(says.en())
+                        .isEqualTo("That is our clinic’s own rule since March 12, 2026. The path as it came says 4"
+                                + " weeks."));
+        assertThat(plans.why(plan(child), new ValuePlace("assessment", Kind.LASTS_USUAL, "")))
+                .isEmpty();
+        values.undo(ADMINISTRATOR, "sdr", 2, "as before", 2);
+        assertThat(plan(child)
+                        .stage("assessment")
+                        .orElseThrow()
+                        .stage()
+                        .duties()
+                        .family()
+                        .get(0)
+                        .due())
+                .contains(Period.ofWeeks(4));
+    }
+
+    @Test
+    void aTaskIsDueAtMostAYearBeforeItsStage() {
+        var shoes = task(Kind.FAMILY_TASK_DUE, "Bring shorts, shoes and braces to the walk film.");
+        assertThat(problem(Map.of(shoes, Optional.of(new Gap(Period.ofMonths(-13))))))
+                .contains("Task of the family: Bring shorts", "1 year before to 20 years");
+        assertThat(values.preview(ADMINISTRATOR, "sdr", Map.of(shoes, Optional.of(new Gap(Period.ofDays(-3)))))
+                        .children())
+                .isEmpty();
     }
 
     @Test

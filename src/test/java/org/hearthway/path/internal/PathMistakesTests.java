@@ -92,6 +92,8 @@ class PathMistakesTests {
             until: second                 | until: first                | "until" names first, expected a stage that stands after this one
             due: P2D                      | due: soon                   | "due" is soon, expected a gap
             due: P-2D                     | due: 2                      | "due" is 2, expected a gap
+            due: P-2D                     | due: P-13M                  | "due" is P-13M, expected P-1Y to P20Y
+            due: P2D                      | due: P21Y                   | "due" is P21Y, expected P-1Y to P20Y
             who: surgeon                  | who: barber                 | "who" is barber, expected one of surgeon
             hip-less                      | hip-lost                    | "signs" is hip-lost, expected one of
             {en: Second, es: Segunda}     | {en: Second}                | "es" is missing, expected a text

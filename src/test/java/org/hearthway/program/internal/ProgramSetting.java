@@ -10,6 +10,7 @@ import java.time.Period;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -122,7 +123,7 @@ class ProgramSetting {
             var plan = mock(Plan.class);
             when(plan.stages()).thenReturn(List.of(stage));
             var course = Course.begun(LocalDate.EPOCH);
-            when(plans.plans(any(), any())).thenReturn(List.of(new Plans.ChildPlan(plan, course, 1)));
+            when(plans.plans(any(), any())).thenReturn(List.of(new Plans.ChildPlan(plan, course, Map.of(), 1)));
         }
     }
 }

@@ -203,6 +203,52 @@ class StageTasksTests {
         assertThat(asked(FIRST).get(0).isDone()).isTrue();
     }
 
+    /** A path that asks for more tests goes back to the first visit of the tests, to which two tasks belong. */
+    private void goBackToTheTests() {
+        decide(new Change.End("team-meeting", "more-tests", today()));
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), People.ZONE);
+    }
+
+    @Test
+    void aTickMadeAheadOfItsStageIsOfTheRunThatItWasMadeIn() {
+        stages.tick(parent, child, SECOND, 0);
+        assertThat(asked(SECOND).get(0).isDone()).isTrue();
+        // the stage moves and begins, and is still the one that was ticked for
+        decide(new Change.SetByHand("assessment", TODAY.plusDays(46)));
+        clock.advance(Duration.ofDays(60));
+        decide(new Change.Fix("assessment", TODAY.plusDays(50)));
+        assertThat(asked(SECOND).get(0).isDone()).isTrue();
+
+        var old = asked(SECOND).get(0).task().orElseThrow();
+        goBackToTheTests();
+        assertThat(asked(SECOND)).isNotEmpty().noneMatch(Asked::isDone);
+        assertThat(tasks.of(COORDINATOR, child)).extracting(Task::id).containsExactly(old.id());
+
+        clock.advance(Duration.ofMinutes(1));
+        stages.tick(parent, child, SECOND, 0);
+        assertThat(asked(SECOND).get(0).isDone()).isTrue();
+        assertThat(tasks.of(COORDINATOR, child))
+                .hasSize(2)
+                .allMatch(task -> task.end().isPresent());
+    }
+
+    @Test
+    void aWayBackThatIsTakenBackLeavesTheTickAsItWas() {
+        stages.tick(parent, child, FIRST, 0);
+        stages.tick(parent, child, SECOND, 0);
+        clock.advance(Duration.ofDays(60));
+        goBackToTheTests();
+        assertThat(asked(SECOND)).noneMatch(Asked::isDone);
+        assertThat(asked(FIRST).get(0).isDone())
+                .as("a stage in front of the way back goes on as it was")
+                .isTrue();
+        plans.undo(PHYSICIAN, child, version(), "a mistake", version());
+        assertThat(asked(SECOND).get(0).isDone()).isTrue();
+    }
+
     @Test
     void nothingIsAskedInQuietAndALateTickIsKept() {
         standings.say(COORDINATOR, child, new Standings.Saying(Status.AWAY, "In hospital", Optional.empty()), 0);
