@@ -98,6 +98,15 @@ final class Ledger {
                 Stream.concat(counted.stream(), Stream.of(sure(more))).toList(), zone);
     }
 
+    /** As it would be if an entry had never been written. */
+    Ledger without(long number) {
+        return new Ledger(
+                Stream.concat(counted.stream(), waiting.stream())
+                        .filter(entry -> entry.number() != number)
+                        .toList(),
+                zone);
+    }
+
     private static PumpEntry sure(PumpEntry entry) {
         return new PumpEntry(
                 entry.number(),
@@ -213,7 +222,7 @@ final class Ledger {
     Optional<RefillWindow> window(RefillRules rules, Predicate<LocalDate> open) {
         return fill().flatMap(entry -> {
             var fill = (Refill) entry.what();
-            var own = fill.marginDays() == 0 ? rules : rules.withMargin(fill.marginDays());
+            var own = rules.withMargin(fill.marginDays());
             var reservoir = reservoir();
             var printed = printOut().flatMap(print -> print.what().printedAlarm());
             if (reservoir.isEmpty() && printed.isEmpty()) {

@@ -93,10 +93,7 @@ record Reckoner(ClinicRules rules, ZoneId zone, Predicate<LocalDate> open, int f
     }
 
     private RefillRules ownRules(Optional<Refill> fill) {
-        return fill.map(Refill::marginDays)
-                .filter(days -> days > 0)
-                .map(rules.refill()::withMargin)
-                .orElse(rules.refill());
+        return fill.map(Refill::marginDays).map(rules.refill()::withMargin).orElse(rules.refill());
     }
 
     private boolean isOld(Refill refill, Instant at) {
