@@ -112,6 +112,19 @@ final class DosingField extends Div implements HasValidation {
         }
     }
 
+    /** Empties it. */
+    void clear() {
+        if (fixed.isEmpty()) {
+            dose.clear();
+            way.setValue(Way.CONSTANT);
+        }
+    }
+
+    /** Whether the pump decides and not the person. */
+    boolean isFixed() {
+        return fixed.isPresent();
+    }
+
     /** Whether nothing was typed at all. */
     boolean isUntouched() {
         return fixed.isEmpty() && way.getValue() == Way.CONSTANT && dose.isEmpty();
@@ -132,7 +145,7 @@ final class DosingField extends Div implements HasValidation {
 
     /** Where a person goes on when nothing stands there. */
     HasValidation first() {
-        return !fixed.isPresent() && way.getValue() == Way.CONSTANT ? dose : this;
+        return fixed.isEmpty() && way.getValue() == Way.CONSTANT ? dose : this;
     }
 
     @Override

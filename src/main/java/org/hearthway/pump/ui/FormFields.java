@@ -1,9 +1,11 @@
 package org.hearthway.pump.ui;
 
 import com.vaadin.flow.component.Component;
+import com.vaadin.flow.component.HasHelper;
 import com.vaadin.flow.component.HasValidation;
 import com.vaadin.flow.component.HasValue;
 import com.vaadin.flow.component.checkbox.Checkbox;
+import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.textfield.BigDecimalField;
 import com.vaadin.flow.component.textfield.IntegerField;
 import com.vaadin.flow.component.textfield.TextArea;
@@ -110,6 +112,27 @@ final class FormFields {
     void named(String name, HasValidation part) {
         named.put(name, part);
         all.add(part);
+    }
+
+    /** Lets refusals use another name for a field, too. */
+    void alias(String other, String name) {
+        named.put(other, java.util.Objects.requireNonNull(named.get(name)));
+    }
+
+    /** Puts a word of help under fields. */
+    void help(String... names) {
+        for (var name : names) {
+            if (named.get(name) instanceof HasHelper field) {
+                field.setHelperText(say.say("pump.form.help." + name));
+            }
+        }
+    }
+
+    /** Fields that belong together, under a heading. */
+    Component part(String name, Component... children) {
+        var part = Tags.section("hw-pump-part", say.say("pump.form.part." + name));
+        part.add(Tags.div("hw-colh", new H3(say.say("pump.form.part." + name))), Tags.div("hw-pump-fields", children));
+        return part;
     }
 
     /** Tells of a change in a part of the form that is no field. */

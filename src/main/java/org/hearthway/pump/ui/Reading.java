@@ -60,6 +60,16 @@ final class Reading {
         }
     }
 
+    /** The same of several fields: each problem goes to the field of its name. */
+    <T> Optional<T> with(Map<String, HasValidation> named, HasValidation otherwise, Supplier<T> making) {
+        try {
+            return Optional.of(making.get());
+        } catch (Invalid invalid) {
+            invalid.problems().forEach(problem -> wrong(named.getOrDefault(problem.field(), otherwise), problem));
+            return Optional.empty();
+        }
+    }
+
     /** Says that something is wrong; the first that is said of a field stands. */
     void wrong(HasValidation field, Problem problem) {
         wrong.putIfAbsent(field, problem);
