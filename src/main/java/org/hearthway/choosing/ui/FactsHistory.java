@@ -69,8 +69,8 @@ final class FactsHistory extends Section {
     private List<Difference> inOrder(List<Difference> changes) {
         var order = List.copyOf(say.facts().keySet());
         return changes.stream()
-                .sorted(Comparator.comparingInt(change ->
-                        order.contains(change.fact()) ? order.indexOf(change.fact()) : Integer.MAX_VALUE))
+                .sorted(Comparator.comparingInt(
+                        change -> order.contains(change.fact()) ? order.indexOf(change.fact()) : Integer.MAX_VALUE))
                 .toList();
     }
 
@@ -93,8 +93,7 @@ final class FactsHistory extends Section {
         right.addValueChangeListener(chosen -> compare(left.getValue(), chosen.getValue()));
         compare(left.getValue(), right.getValue());
         return new NativeDetails(
-                say.say("choosing.history.compare"),
-                Tags.div("", Tags.div("hw-fact-pair", left, right), compared));
+                say.say("choosing.history.compare"), Tags.div("", Tags.div("hw-fact-pair", left, right), compared));
     }
 
     private Select<FactsEntry> choice(String key, FactsEntry chosen) {
@@ -121,11 +120,12 @@ final class FactsHistory extends Section {
                 head(say.say("choosing.history.version", one.version())),
                 head(say.say("choosing.history.version", other.version())));
         table.getHead().add(head);
-        inOrder(differences).forEach(change -> table.getBody()
-                .add(new NativeTableRow(
-                        new NativeTableCell(Tags.span("hw-b", name(change))),
-                        new NativeTableCell(says(change.fact(), change.before())),
-                        new NativeTableCell(says(change.fact(), change.after())))));
+        inOrder(differences)
+                .forEach(change -> table.getBody()
+                        .add(new NativeTableRow(
+                                new NativeTableCell(Tags.span("hw-b", name(change))),
+                                new NativeTableCell(says(change.fact(), change.before())),
+                                new NativeTableCell(says(change.fact(), change.after())))));
         table.getElement().setAttribute("aria-label", say.say("choosing.history.compare"));
         compared.add(table);
     }
