@@ -1,7 +1,9 @@
 package org.hearthway.child;
 
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
@@ -16,10 +18,21 @@ public interface Devices {
     boolean anyInPlace(ChildId child);
 
     /**
-     * The children whose every recorded pump was taken out, whatever of its catheter stayed. A child without a recorded
-     * pump is not among them: nobody said that it has none. Tells nothing else and asks nobody.
+     * What the record says of a child's pump, whatever of its catheter stayed.
+     *
+     * @param isIn whether one is in the body
+     * @param since the day on which the one that is in came in, the newest of several; else the day the last came out
      */
-    Set<ChildId> pumpTakenOut();
+    record PumpNow(boolean isIn, LocalDate since) {}
+
+    /**
+     * The pump of every child with a recorded one. A child that is not there may have one all the same: nobody said that
+     * it has none. Tells nothing else and asks nobody.
+     */
+    Map<ChildId, PumpNow> pumps();
+
+    /** The same of one child; empty when no pump of it is recorded. */
+    Optional<PumpNow> pump(ChildId child);
 
     /**
      * Enters a device.

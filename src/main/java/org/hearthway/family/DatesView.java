@@ -85,6 +85,8 @@ class DatesView extends FamilyPage {
             var card = new RefillCard(reader, fill.refillBy(), RefillCard.visit(coming), lines.lines());
             list.add(card);
         });
+        pumps.unfilledSince(reader.viewer(), reader.id())
+                .ifPresent(since -> list.add(RefillCard.withoutDay(reader, RefillCard.visit(coming))));
         var fresh = news.of(reader);
         var moved = ofStages.of(reader, fresh);
         coming.forEach(visit -> list.add(new VisitCard(

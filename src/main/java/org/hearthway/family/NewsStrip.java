@@ -13,6 +13,7 @@ import org.hearthway.audit.WhatChanged;
 import org.hearthway.audit.WhatChanged.Told;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
+import org.hearthway.pump.Pumps;
 import org.springframework.stereotype.Component;
 
 /** Tells what changed in the plan since the person was last here; it can be put away. */
@@ -21,11 +22,13 @@ class NewsStrip extends Div {
     /** How many changes are told in full. */
     static final int TOLD = 3;
 
+    private static final String REFILL = "RefillDateChanged";
+
     /** Where the reason of a kind of change stands: a stage tells why then, a refill why these days; or what is new. */
     private static final Map<String, String> REASONS = Map.of(
             "PathChanged",
             "path",
-            "RefillDateChanged",
+            REFILL,
             "dates",
             "MedicineConfirmed",
             Alongside.ADDRESS,
@@ -40,20 +43,32 @@ class NewsStrip extends Div {
 
         private final WhatChanged changes;
         private final LastSeen lastSeen;
+        private final Pumps pumps;
 
-        Source(WhatChanged changes, LastSeen lastSeen) {
+        Source(WhatChanged changes, LastSeen lastSeen, Pumps pumps) {
             this.changes = changes;
             this.lastSeen = lastSeen;
+            this.pumps = pumps;
         }
 
         /** The strip, when there is something new; opening it counts as being here. */
         Optional<NewsStrip> strip(Reader reader) {
             var since = lastSeen.open(reader);
-            var told = changes.since(reader.viewer(), reader.id(), since);
+            var told = changes.since(reader.viewer(), reader.id(), since).stream()
+                    .filter(change -> holds(reader, change))
+                    .toList();
             return told.isEmpty()
                     ? Optional.empty()
                     : Optional.of(new NewsStrip(
                             reader, told, reader.local(since).toLocalDate(), () -> lastSeen.putAway(reader)));
+        }
+
+        /** A day to refill by is told of the fill that counts alone: any other is of a pump that is out, or too old. */
+        private boolean holds(Reader reader, Told change) {
+            return !change.kind().equals(REFILL)
+                    || pumps.current(reader.viewer(), reader.id())
+                            .filter(fill -> fill.at().equals(change.at()))
+                            .isPresent();
         }
     }
 

@@ -1,5 +1,6 @@
 package org.hearthway.family;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Section;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -41,10 +42,33 @@ class RefillCard extends Section {
             add(Tags.p("hw-b u-mb3", reader.say(left < 0 ? "family.refill.passed" : "family.refill.near")));
             add(new CallRows(reader, CallRows.only(lines, Urgency.URGENT)));
         } else if (booked.isEmpty()) {
-            var ask = reader.address("notes") + "?about=" + REFILL;
-            add(Tags.link(
-                    "hw-button main wide", ask, Icon.DATES.draw(), Tags.span("", reader.say("family.refill.ask"))));
+            add(ask(reader));
         }
+    }
+
+    /** Of a pump that no fill is recorded of: the clinic sets the day, and no earlier pump's stands for it. */
+    static Section withoutDay(Reader reader, Optional<Visit> booked) {
+        var card = Tags.section("hw-sheet", reader.say("family.refill"));
+        var over = Tags.p("hw-s hw-b u-row1 u-mid u-ember", "");
+        over.add(
+                Icon.REFILL.draw(),
+                Tags.span("", reader.say(booked.isEmpty() ? "family.refill.no-day" : "family.refill.booked")));
+        card.add(
+                over,
+                Tags.h2("u-xl u-mt1", reader.say("family.refill.to-be-set")),
+                Tags.p("hw-why u-my3", reader.say("family.refill.to-be-set.why")));
+        if (booked.isEmpty()) {
+            card.add(ask(reader));
+        }
+        return card;
+    }
+
+    private static Component ask(Reader reader) {
+        return Tags.link(
+                "hw-button main wide",
+                reader.address("notes") + "?about=" + REFILL,
+                Icon.DATES.draw(),
+                Tags.span("", reader.say("family.refill.ask")));
     }
 
     private static String headline(Reader reader, RefillBy refill, long left) {

@@ -48,6 +48,12 @@ public interface PumpSettings {
     /** The setting that was entered last, confirmed or not; empty when none was. */
     Optional<Setting> current(Viewer viewer, ChildId child);
 
+    /**
+     * The same, but only while it is about the pump that is in: empty when its print-out is older than that pump, or when
+     * the pump was taken out.
+     */
+    Optional<Setting> ofThisPump(Viewer viewer, ChildId child);
+
     /** All settings, newest first. */
     List<Setting> history(Viewer viewer, ChildId child);
 

@@ -29,10 +29,19 @@ public interface Pumps {
     /** What the clinic keeps to for every pump. */
     PumpRules rules();
 
-    /** The fill that counts; empty when none was recorded, or when every pump of the child was taken out. */
+    /**
+     * The fill that counts; empty when none was recorded since the pump came in that is in now, or when every pump of
+     * the child was taken out.
+     */
     Optional<Fill> current(Viewer viewer, ChildId child);
 
-    /** All recorded fills, newest first. */
+    /** Since when a pump is in that no fill is recorded of; empty when a fill counts, or when no pump is on record. */
+    Optional<LocalDate> unfilledSince(Viewer viewer, ChildId child);
+
+    /** The day on which the last pump came out; empty while one is in, or when none is on record. */
+    Optional<LocalDate> takenOutOn(Viewer viewer, ChildId child);
+
+    /** All recorded fills, newest first; those of a pump that was taken out are among them. */
     List<Fill> history(Viewer viewer, ChildId child);
 
     /** The refill-by date of every child who has a fill that counts; for staff and the machine. */
@@ -46,7 +55,7 @@ public interface Pumps {
     RefillBy check(FillData data);
 
     /**
-     * Records a fill.
+     * Records a fill of the pump that is in: of the days since it came in, or, when it was taken out, until it did.
      *
      * @param seen number of the fill that the person saw as current, 0 for none
      * @throws org.hearthway.base.Invalid naming field and bound

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
@@ -14,6 +15,7 @@ import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Device.Part;
 import org.hearthway.child.Device.What;
+import org.hearthway.child.Devices.PumpNow;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
@@ -60,16 +62,41 @@ class DevicesTests {
     @Test
     void aPumpIsTakenOutOnceNoReservoirIsInAndNotForWantOfARecord() {
         var child = Children.enter(register);
-        assertThat(devices.pumpTakenOut()).doesNotContain(child);
+        assertThat(pump(child)).isEmpty();
         var first = devices.enter(
                 nurse, child, Device.Kind.PUMP, List.of(in(What.RESERVOIR, "R1"), in(What.CATHETER, "C1")));
-        assertThat(devices.pumpTakenOut()).doesNotContain(child);
+        assertThat(pump(child)).contains(new PumpNow(true, IMPLANTED));
 
         devices.change(nurse, child, first, List.of(out(What.RESERVOIR, "R1", TODAY), in(What.CATHETER, "C1")), 1);
-        assertThat(devices.pumpTakenOut()).contains(child);
+        assertThat(pump(child)).contains(new PumpNow(false, TODAY));
 
-        devices.enter(nurse, child, Device.Kind.PUMP, List.of(in(What.RESERVOIR, "R2")));
-        assertThat(devices.pumpTakenOut()).doesNotContain(child);
+        devices.enter(
+                nurse,
+                child,
+                Device.Kind.PUMP,
+                List.of(new Part(What.RESERVOIR, "R2", TODAY.minusDays(1), Optional.empty())));
+        assertThat(pump(child)).contains(new PumpNow(true, TODAY.minusDays(1)));
+    }
+
+    /** What is said of one child and of all must be the same. */
+    private Optional<PumpNow> pump(ChildId child) {
+        assertThat(devices.pump(child))
+                .isEqualTo(Optional.ofNullable(devices.pumps().get(child)));
+        return devices.pump(child);
+    }
+
+    @Test
+    void ofAPumpThatTookThePlaceOfAnotherTheNewerTellsSinceWhen() {
+        var child = Children.enter(register);
+        devices.enter(
+                nurse,
+                child,
+                Device.Kind.PUMP,
+                List.of(
+                        out(What.RESERVOIR, "R1", TODAY.minusDays(3)),
+                        new Part(What.RESERVOIR, "R2", TODAY.minusDays(3), Optional.empty()),
+                        in(What.CATHETER, "C1")));
+        assertThat(pump(child)).contains(new PumpNow(true, TODAY.minusDays(3)));
     }
 
     @Test

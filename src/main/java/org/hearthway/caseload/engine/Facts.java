@@ -22,6 +22,7 @@ import org.hearthway.path.engine.Plan;
  * @param checks checks of hips and spine that are due next, in any order
  * @param unconfirmed doses that a second person has not typed again yet, in any order
  * @param paths the paths that the child is on
+ * @param unfilledSince since when a pump is in that no fill is recorded of, if one is
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
 public record Facts(
@@ -34,6 +35,7 @@ public record Facts(
         List<Check> checks,
         List<Unconfirmed> unconfirmed,
         List<OnPath> paths,
+        Optional<LocalDate> unfilledSince,
         Optional<LocalDate> silenceAnsweredOn) {
 
     public Facts {
@@ -45,6 +47,32 @@ public record Facts(
         checks = List.copyOf(checks);
         unconfirmed = List.copyOf(unconfirmed);
         paths = List.copyOf(paths);
+    }
+
+    /** Of a child without such a pump. */
+    public Facts(
+            List<Report> reports,
+            List<Pain> pains,
+            List<HomeDay> homeDays,
+            Optional<Refill> refill,
+            List<CriticalVisit> criticalVisits,
+            List<OpenTask> tasks,
+            List<Check> checks,
+            List<Unconfirmed> unconfirmed,
+            List<OnPath> paths,
+            Optional<LocalDate> silenceAnsweredOn) {
+        this(
+                reports,
+                pains,
+                homeDays,
+                refill,
+                criticalVisits,
+                tasks,
+                checks,
+                unconfirmed,
+                paths,
+                Optional.empty(),
+                silenceAnsweredOn);
     }
 
     /** Of a child on no path, of whom no check is due and no dose in doubt. */

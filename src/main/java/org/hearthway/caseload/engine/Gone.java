@@ -12,6 +12,10 @@ public enum Gone {
     CHECK_DATE_MOVED,
     /** A fill was recorded; the refill-by date is another. */
     REFILL_DATE_MOVED,
+    /** A fill of the pump was recorded. */
+    FILL_RECORDED,
+    /** The record of devices says something else now. */
+    DEVICE_CHANGED,
     /** A second person typed the same, or something newer took its place. */
     TYPED_AGAIN,
     /** The refill-by date is no longer near. */

@@ -21,6 +21,7 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.reports().forEach(report -> causes.add(report(report)));
         facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
+        facts.unfilledSince().map(this::firstFill).ifPresent(causes::add);
         facts.checks().stream().flatMap(check -> check(check, today).stream()).forEach(causes::add);
         facts.unconfirmed().stream()
                 .flatMap(waiting -> secondCheck(waiting, today).stream())
@@ -84,6 +85,19 @@ public record NeedsRules(RuleBook book, Office office) {
                 0,
                 "",
                 Optional.empty()));
+    }
+
+    /** It is shown from the first day on, because until then no refill can be late. */
+    private Cause firstFill(LocalDate since) {
+        return new Cause(
+                Rule.FIRST_FILL,
+                "first-fill/" + since,
+                office.openDay(since, openDays(Rule.FIRST_FILL)),
+                Optional.empty(),
+                since,
+                0,
+                "",
+                Optional.empty());
     }
 
     /** A check that is late is worked with what is due today: a rhythm is counted in months, not in days. */

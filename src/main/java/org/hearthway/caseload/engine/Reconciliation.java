@@ -60,7 +60,8 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
         return switch (ended.rule()) {
             case NO_LOG -> loggedSince(facts, ended.day()) ? Gone.LOGGED_AGAIN : Gone.PLAN_CHANGED;
             case REFILL ->
-                facts.refill().map(refill -> whyRefill(refill, ended.day())).orElse(Gone.REFILL_DATE_MOVED);
+                facts.refill().map(refill -> whyRefill(refill, ended.day())).orElse(Gone.DEVICE_CHANGED);
+            case FIRST_FILL -> facts.refill().isPresent() ? Gone.FILL_RECORDED : Gone.DEVICE_CHANGED;
             case TASK -> Gone.TASK_WORKED;
             case SECOND_CHECK -> Gone.TYPED_AGAIN;
             case CHECK -> whyCheck(facts, ended);

@@ -10,6 +10,8 @@ public enum Rule {
     MISSED(true),
     /** The refill-by date is near and no refill visit is booked by then. */
     REFILL(false),
+    /** A pump is in and no fill of it is recorded, so that nobody knows by when to refill it. */
+    FIRST_FILL(false),
     /** A dose waits for its second check. */
     SECOND_CHECK(false),
     /** A check of hips or spine is near or past and no visit is booked for it. */
@@ -45,7 +47,7 @@ public enum Rule {
     public boolean isOfPath() {
         return switch (this) {
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> true;
-            case SIGN, PAIN, MISSED, REFILL, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
+            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
         };
     }
 }

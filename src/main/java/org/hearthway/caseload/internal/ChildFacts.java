@@ -98,6 +98,7 @@ class ChildFacts {
                 checks(viewer, child, today),
                 doses.of(viewer, child),
                 paths.of(viewer, child, today),
+                pumps.unfilledSince(viewer, child),
                 silenceAnsweredOn);
     }
 

@@ -34,7 +34,7 @@ class DosesInDoubt {
         var calendars = tapers.current(viewer, child).values().stream()
                 .filter(taper -> taper.check().isEmpty() && taper.holds())
                 .map(taper -> new Unconfirmed(What.CALENDAR, taper.medicine().toString(), taper.number(), taper.at()));
-        var setting = settings.current(viewer, child).stream()
+        var setting = settings.ofThisPump(viewer, child).stream()
                 .filter(one -> one.check().isEmpty())
                 .map(one -> new Unconfirmed(What.PUMP, PUMP, one.number(), one.at()));
         return Stream.of(lines, calendars, setting).flatMap(all -> all).toList();

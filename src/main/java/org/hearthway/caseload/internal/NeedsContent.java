@@ -66,6 +66,10 @@ class NeedsContent implements ContentKind {
         refillKind = refill.text("visit");
         conduct.put(Rule.REFILL, conduct(refill));
 
+        var firstFill = file.block("first-fill");
+        openDays.put(Rule.FIRST_FILL, firstFill.integer("open-days", 0, 5));
+        conduct.put(Rule.FIRST_FILL, conduct(firstFill));
+
         var check = file.block("check");
         var checkDays = check.integer("days-before", 1, 180);
         checkLateDays = check.integer("visit-late-days", 0, 90);

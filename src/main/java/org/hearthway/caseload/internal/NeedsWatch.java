@@ -16,6 +16,7 @@ import org.hearthway.caseload.engine.Rule;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Standings;
 import org.hearthway.child.events.ChildCorrected;
+import org.hearthway.child.events.DeviceRecorded;
 import org.hearthway.child.events.StandingChanged;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
@@ -94,6 +95,7 @@ class NeedsWatch {
         ProgramSaved.class,
         SignReported.class,
         RefillDateChanged.class,
+        DeviceRecorded.class,
         PumpSettingEntered.class,
         PumpSettingConfirmed.class,
         MedicineChanged.class,

@@ -84,6 +84,14 @@ class NeedWords {
             case SIGN -> report(viewer, item, today);
             case PAIN -> pain(viewer, item);
             case REFILL -> refill(viewer, item, today);
+            case FIRST_FILL ->
+                new Why(
+                        words.say(
+                                language,
+                                "caseload.first-fill",
+                                words.dateWithYear(language, item.cause().day())),
+                        "",
+                        words.say(language, "caseload.first-fill.below"));
             case SECOND_CHECK -> secondChecks.why(viewer, item);
             case CHECK -> check(language, item, today);
             case MISSED -> missed(language, item);

@@ -1,5 +1,7 @@
 package org.hearthway.child.internal;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -10,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.hearthway.base.Action;
@@ -31,6 +32,13 @@ import org.springframework.transaction.annotation.Transactional;
 
 @Service
 class DeviceRows implements Devices {
+
+    private static final String PUMPS = """
+            select d.child, max(case when p.removed_on is null then p.implanted_on end) as came_in,
+              max(p.removed_on) as came_out
+            from child_device d join child_device_part p on p.device = d.id and p.version = d.version
+            where p.part = 'RESERVOIR'
+            """;
 
     private final JdbcClient jdbc;
     private final Gate gate;
@@ -96,14 +104,27 @@ class DeviceRows implements Devices {
     }
 
     @Override
-    public Set<ChildId> pumpTakenOut() {
-        return jdbc.sql("""
-                        select d.child from child_device d
-                        join child_device_part p on p.device = d.id and p.version = d.version
-                        where p.part = 'RESERVOIR'
-                        group by d.child
-                        having count(*) = count(p.removed_on)
-                        """).query(UUID.class).stream().map(ChildId::new).collect(Collectors.toUnmodifiableSet());
+    public Map<ChildId, PumpNow> pumps() {
+        return jdbc.sql(PUMPS + "group by d.child").query((row, n) -> pump(row)).stream()
+                .collect(Collectors.toUnmodifiableMap(Known::child, Known::pump));
+    }
+
+    @Override
+    public Optional<PumpNow> pump(ChildId child) {
+        return jdbc.sql(PUMPS + "and d.child = :child group by d.child")
+                .param("child", child.value())
+                .query((row, n) -> pump(row))
+                .optional()
+                .map(Known::pump);
+    }
+
+    private record Known(ChildId child, PumpNow pump) {}
+
+    private static Known pump(ResultSet row) throws SQLException {
+        var in = Optional.ofNullable(row.getObject("came_in", LocalDate.class));
+        return new Known(
+                new ChildId(row.getObject("child", UUID.class)),
+                new PumpNow(in.isPresent(), in.orElse(row.getObject("came_out", LocalDate.class))));
     }
 
     @Override

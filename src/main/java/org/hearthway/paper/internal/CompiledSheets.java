@@ -98,7 +98,7 @@ class CompiledSheets implements EmergencySheets {
                 devices.of(viewer, child).stream().filter(Device::isInPlace).collect(Collectors.toList());
         var kinds = inPlace.stream().map(Device::kind).collect(Collectors.toSet());
         var pump = kinds.contains(Device.Kind.PUMP);
-        Optional<Setting> setting = pump ? settings.current(viewer, child) : Optional.empty();
+        Optional<Setting> setting = pump ? settings.ofThisPump(viewer, child) : Optional.empty();
         return new EmergencySheet(
                 children.get(viewer, child),
                 now,

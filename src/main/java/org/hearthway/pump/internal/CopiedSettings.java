@@ -15,6 +15,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.Devices;
 import org.hearthway.child.SamePerson;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.pump.PumpSettings;
@@ -33,6 +34,7 @@ class CopiedSettings implements PumpSettings {
     private static final int YEARS_BACK = 2;
 
     private final SettingRows rows;
+    private final Devices devices;
     private final SamePerson people;
     private final ClinicSettings clinic;
     private final Gate gate;
@@ -41,12 +43,14 @@ class CopiedSettings implements PumpSettings {
 
     CopiedSettings(
             SettingRows rows,
+            Devices devices,
             SamePerson people,
             ClinicSettings clinic,
             Gate gate,
             Clock clock,
             ApplicationEventPublisher events) {
         this.rows = rows;
+        this.devices = devices;
         this.people = people;
         this.clinic = clinic;
         this.gate = gate;
@@ -59,6 +63,16 @@ class CopiedSettings implements PumpSettings {
     public Optional<Setting> current(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
         return rows.of(child).stream().findFirst();
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<Setting> ofThisPump(Viewer viewer, ChildId child) {
+        var pump = devices.pump(child);
+        return current(viewer, child)
+                .filter(setting -> pump.isEmpty()
+                        || pump.filter(now -> now.isIn() && !setting.on().isBefore(now.since()))
+                                .isPresent());
     }
 
     @Override

@@ -17,6 +17,7 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Devices;
+import org.hearthway.child.Devices.PumpNow;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.pump.PumpRules;
 import org.hearthway.pump.Pumps;
@@ -74,7 +75,32 @@ class RecordedPumps implements Pumps {
     @Transactional(readOnly = true)
     public Optional<Fill> current(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
-        return records.newest(child).filter(fill -> !devices.pumpTakenOut().contains(child));
+        var pump = devices.pump(child);
+        return records.newest(child).filter(fill -> counts(fill, pump));
+    }
+
+    /** Where no pump is on record the fill itself says that there is one. */
+    private static boolean counts(Fill fill, Optional<PumpNow> pump) {
+        return pump.isEmpty()
+                || pump.filter(PumpNow::isIn)
+                        .filter(now -> !fill.refillBy().filled().isBefore(now.since()))
+                        .isPresent();
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<LocalDate> unfilledSince(Viewer viewer, ChildId child) {
+        var counts = current(viewer, child);
+        return devices.pump(child)
+                .filter(pump -> pump.isIn() && counts.isEmpty())
+                .map(PumpNow::since);
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<LocalDate> takenOutOn(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FAMILY_PAGES, child);
+        return devices.pump(child).filter(pump -> !pump.isIn()).map(PumpNow::since);
     }
 
     @Override
@@ -88,9 +114,9 @@ class RecordedPumps implements Pumps {
     @Transactional(readOnly = true)
     public Map<ChildId, LocalDate> refillDates(Viewer viewer) {
         gate.require(viewer, Action.LIST_CHILDREN);
-        var without = devices.pumpTakenOut();
+        var all = devices.pumps();
         return records.newest().entrySet().stream()
-                .filter(fill -> !without.contains(fill.getKey()))
+                .filter(fill -> counts(fill.getValue(), Optional.ofNullable(all.get(fill.getKey()))))
                 .collect(Collectors.toUnmodifiableMap(
                         Map.Entry::getKey, e -> e.getValue().refillBy().day()));
     }
@@ -132,6 +158,9 @@ class RecordedPumps implements Pumps {
         if (records.newest(child).map(Fill::number).orElse(0L) != seen) {
             throw new Overtaken();
         }
+        Invalid.ifAny(devices.pump(child).stream()
+                .flatMap(pump -> ofAnother(pump, data.filled()).stream())
+                .toList());
         var refillBy = check(data);
         var now = clock.instant().truncatedTo(ChronoUnit.MICROS);
         var fill = new Fill(seen + 1, refillBy, data.note().strip(), person.account(), now);
@@ -139,5 +168,17 @@ class RecordedPumps implements Pumps {
         events.publishEvent(
                 new RefillDateChanged(child, viewer, now, refillBy.day(), words.both("pump.told", refillBy.day())));
         return fill;
+    }
+
+    /** A fill of a day on which the pump on record was not in: it would give a date to the wrong one. */
+    private static Optional<Problem> ofAnother(PumpNow pump, LocalDate filled) {
+        if (pump.isIn()) {
+            return filled.isBefore(pump.since())
+                    ? Optional.of(Problem.at("filled", "pump.problem.filled.before-pump", pump.since()))
+                    : Optional.empty();
+        }
+        return filled.isAfter(pump.since())
+                ? Optional.of(Problem.at("filled", "pump.problem.filled.no-pump", pump.since()))
+                : Optional.empty();
     }
 }

@@ -12,10 +12,10 @@ import org.hearthway.base.AccountId;
 import org.hearthway.parts.Tags;
 import org.hearthway.pump.Pumps.Fill;
 
-/** Every recorded fill, newest first; the first counts. */
+/** Every recorded fill, newest first; the first counts, unless it was of another pump than the one that is in. */
 final class FillHistory extends Section {
 
-    FillHistory(PumpWords words, List<Fill> fills, Map<AccountId, Account> people) {
+    FillHistory(PumpWords words, List<Fill> fills, boolean firstCounts, Map<AccountId, Account> people) {
         addClassName("u-mt5");
         add(Tags.div("hw-colh", Tags.h2("", words.say("pump.history.title"))));
         var table = new NativeTable();
@@ -28,7 +28,7 @@ final class FillHistory extends Section {
         }
         table.getHead().add(head);
         for (int i = 0; i < fills.size(); i++) {
-            table.getBody().add(row(words, fills.get(i), people, i == 0));
+            table.getBody().add(row(words, fills.get(i), people, firstCounts && i == 0));
         }
         add(PumpView.scroll(words.say("pump.history.title"), table));
     }

@@ -106,14 +106,41 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
         state.removeAll();
         var fills = pumps.history(viewer, child);
         seen = fills.isEmpty() ? 0 : fills.get(0).number();
-        if (fills.isEmpty()) {
-            state.add(
-                    Tags.div("hw-colh", Tags.h2("", say.say("pump.none"))),
-                    Tags.p("hw-quiet", say.say("pump.none.hint")));
-            return;
+        var current = pumps.current(viewer, child);
+        current.ifPresentOrElse(fill -> drawCurrent(fill.refillBy()), () -> state.add(withoutDay(!fills.isEmpty())));
+        if (!fills.isEmpty()) {
+            state.add(history(fills, current.isPresent()));
         }
-        drawCurrent(fills.get(0).refillBy());
-        state.add(history(fills));
+    }
+
+    /** Why no day to refill by is told: none of an earlier pump's stands for the one that is in. */
+    private Component withoutDay(boolean another) {
+        var out = pumps.takenOutOn(viewer, child);
+        var unfilled = pumps.unfilledSince(viewer, child);
+        if (out.isPresent()) {
+            return without(say.say("pump.out"), say.say("pump.out.since", say.date(out.get())), "pump.out.hint", true);
+        }
+        if (unfilled.isPresent()) {
+            var since = say.date(unfilled.get());
+            return without(
+                    say.say("pump.unfilled"),
+                    say.say(another ? "pump.unfilled.new" : "pump.unfilled.since", since),
+                    "pump.unfilled.hint",
+                    true);
+        }
+        return without(say.say("pump.none"), "", "pump.none.hint", false);
+    }
+
+    private Component without(String title, String says, String hint, boolean devices) {
+        var part = Tags.div("", Tags.div("hw-colh", Tags.h2("", title)));
+        if (!says.isEmpty()) {
+            part.add(Tags.div("hw-banner u-my2", Icon.REFILL.draw(), Tags.div("", new Span(says))));
+        }
+        part.add(Tags.p("hw-quiet", say.say(hint)));
+        if (devices) {
+            part.add(Tags.link("", "staff/child/" + child + "/device", say.say("pump.to-devices")));
+        }
+        return part;
     }
 
     private void drawCurrent(RefillBy by) {
@@ -145,17 +172,18 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
         return box;
     }
 
-    private Component history(List<Fill> fills) {
+    private Component history(List<Fill> fills, boolean firstCounts) {
         var people = fills.stream().map(Fill::by).collect(Collectors.toSet());
-        return new FillHistory(say, fills, accounts.byId(viewer, people));
+        return new FillHistory(say, fills, firstCounts, accounts.byId(viewer, people));
     }
 
     private void drawForm() {
         beside.removeAll();
-        beside.add(
-                gate.allows(viewer, Action.RECORD_PUMP, child)
-                        ? new FillForm(say, words, pumps.rules(), today(), this)
-                        : Tags.p("hw-quiet", say.say("pump.read-only")));
+        if (!gate.allows(viewer, Action.RECORD_PUMP, child)) {
+            beside.add(Tags.p("hw-quiet", say.say("pump.read-only")));
+        } else if (pumps.takenOutOn(viewer, child).isEmpty()) {
+            beside.add(new FillForm(say, words, pumps.rules(), today(), this));
+        }
     }
 
     @Override
@@ -182,8 +210,16 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Fill
         var own =
                 current.filter(setting -> setting.by().equals(viewer.account())).isPresent();
         settingPlace.removeAll();
-        settingPlace.add(
-                new SettingForm(say, words, current, gate.allows(viewer, Action.RECORD_PUMP, child), own, this));
+        if (pumps.takenOutOn(viewer, child).isPresent()) {
+            return;
+        }
+        settingPlace.add(new SettingForm(
+                say,
+                words,
+                pumpSettings.ofThisPump(viewer, child),
+                gate.allows(viewer, Action.RECORD_PUMP, child),
+                own,
+                this));
     }
 
     @Override

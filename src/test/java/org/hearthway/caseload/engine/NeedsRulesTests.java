@@ -8,6 +8,7 @@ import static org.hearthway.caseload.engine.Samples.logged;
 import static org.hearthway.caseload.engine.Samples.refill;
 import static org.hearthway.caseload.engine.Samples.rules;
 import static org.hearthway.caseload.engine.Samples.silent;
+import static org.hearthway.caseload.engine.Samples.unfilled;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -185,6 +186,25 @@ class NeedsRulesTests {
         void isDueOnTheRefillByDateItself() {
             var by = LocalDate.of(2026, 3, 24);
             assertThat(only(refill(by, false)).dueDay()).isEqualTo(by);
+        }
+    }
+
+    @Nested
+    class FirstFill {
+
+        @Test
+        void ofAPumpStandsFromTheFirstDayAndIsDueOneOpenDayLater() {
+            // a Wednesday; the day after is open
+            var cause = only(unfilled(LocalDate.of(2026, 3, 11)));
+            assertThat(cause.rule()).isEqualTo(Rule.FIRST_FILL);
+            assertThat(cause.day()).isEqualTo(LocalDate.of(2026, 3, 11));
+            assertThat(cause.dueDay()).isEqualTo(LocalDate.of(2026, 3, 12));
+        }
+
+        @Test
+        void ofANewerPumpIsAnotherCause() {
+            assertThat(only(unfilled(LocalDate.of(2026, 3, 11))).key())
+                    .isNotEqualTo(only(unfilled(LocalDate.of(2026, 3, 10))).key());
         }
     }
 

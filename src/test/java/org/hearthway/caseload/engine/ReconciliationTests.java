@@ -7,6 +7,7 @@ import static org.hearthway.caseload.engine.Samples.logged;
 import static org.hearthway.caseload.engine.Samples.refill;
 import static org.hearthway.caseload.engine.Samples.rules;
 import static org.hearthway.caseload.engine.Samples.silent;
+import static org.hearthway.caseload.engine.Samples.unfilled;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -83,6 +84,19 @@ class ReconciliationTests {
         assertThat(between(refill(BY, false), refill(BY.plusMonths(3), false), TODAY)
                         .ended())
                 .containsValue(Gone.REFILL_DATE_MOVED);
+    }
+
+    @Test
+    void endsAMissingRefillWhenThePumpIsOut() {
+        assertThat(between(refill(BY, false), Facts.none(), TODAY).ended()).containsValue(Gone.DEVICE_CHANGED);
+    }
+
+    @Test
+    void endsTheWaitForAFirstFillWithTheFillOrWithThePump() {
+        var waits = unfilled(TODAY);
+        assertThat(between(waits, refill(BY.plusMonths(3), false), TODAY).ended())
+                .containsValue(Gone.FILL_RECORDED);
+        assertThat(between(waits, Facts.none(), TODAY).ended()).containsValue(Gone.DEVICE_CHANGED);
     }
 
     @Test

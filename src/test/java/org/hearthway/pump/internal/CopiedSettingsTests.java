@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
@@ -18,6 +20,7 @@ import org.hearthway.base.Problem;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Devices;
+import org.hearthway.child.Devices.PumpNow;
 import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.PumpSettings.SettingData;
 import org.hearthway.pump.engine.Concentration;
@@ -53,6 +56,9 @@ class CopiedSettingsTests {
     private PumpSettings settings;
 
     @Autowired
+    private Devices devices;
+
+    @Autowired
     private LeanClinic.OpenGate gate;
 
     @Autowired
@@ -83,6 +89,20 @@ class CopiedSettingsTests {
         assertThat(settings.current(nurse, child).orElseThrow().check()).isEmpty();
         settings.confirm(physician, child, typed("500.0", "120.50"), 1);
         assertThat(settings.current(nurse, child).orElseThrow().check()).isPresent();
+    }
+
+    @Test
+    void saysNothingOfAPumpThatCameInAfterThePrintOutNorOfOneThatIsOut() {
+        settings.enter(nurse, child, typed("500", "120.5"), 0);
+        when(devices.pump(child)).thenReturn(Optional.empty());
+        assertThat(settings.ofThisPump(nurse, child)).isPresent();
+        when(devices.pump(child)).thenReturn(Optional.of(new PumpNow(true, PRINTED)));
+        assertThat(settings.ofThisPump(nurse, child)).isPresent();
+        when(devices.pump(child)).thenReturn(Optional.of(new PumpNow(true, PRINTED.plusDays(1))));
+        assertThat(settings.ofThisPump(nurse, child)).isEmpty();
+        when(devices.pump(child)).thenReturn(Optional.of(new PumpNow(false, PRINTED.plusDays(1))));
+        assertThat(settings.ofThisPump(nurse, child)).isEmpty();
+        assertThat(settings.current(nurse, child)).isPresent();
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.hearthway.pump.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
@@ -10,6 +11,8 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
@@ -22,6 +25,7 @@ import org.hearthway.base.Problem;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Devices;
+import org.hearthway.child.Devices.PumpNow;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Pumps.Fill;
 import org.hearthway.pump.Pumps.FillData;
@@ -107,12 +111,61 @@ class RecordedPumpsTests {
     void asksForNoRefillOfAPumpThatWasTakenOut() {
         pumps.record(NURSE, child, FILL, 0);
         assertThat(pumps.refillDates(NURSE)).containsKey(child);
-        when(devices.pumpTakenOut()).thenReturn(Set.of(child));
+        onRecord(new PumpNow(false, LocalDate.of(2026, 3, 10)));
         assertThat(pumps.refillDates(NURSE)).doesNotContainKey(child);
         assertThat(pumps.current(NURSE, child)).isEmpty();
         assertThat(pumps.history(NURSE, child)).hasSize(1);
-        when(devices.pumpTakenOut()).thenReturn(Set.of());
+        assertThat(pumps.takenOutOn(NURSE, child)).contains(LocalDate.of(2026, 3, 10));
+        assertThat(pumps.unfilledSince(NURSE, child)).isEmpty();
+        onRecord(new PumpNow(true, LocalDate.of(2026, 3, 3)));
         assertThat(pumps.current(NURSE, child)).isPresent();
+        assertThat(pumps.takenOutOn(NURSE, child)).isEmpty();
+    }
+
+    private void onRecord(PumpNow pump) {
+        when(devices.pumps()).thenReturn(Map.of(child, pump));
+        when(devices.pump(child)).thenReturn(Optional.of(pump));
+    }
+
+    @Test
+    void noDateOfAPumpThatWasReplacedStandsForTheNewOneUntilThatIsFilled() {
+        pumps.record(NURSE, child, FILL, 0);
+        var since = LocalDate.of(2026, 3, 4);
+        onRecord(new PumpNow(true, since));
+        assertThat(pumps.current(NURSE, child)).isEmpty();
+        assertThat(pumps.refillDates(NURSE)).doesNotContainKey(child);
+        assertThat(pumps.unfilledSince(NURSE, child)).contains(since);
+        assertThat(pumps.history(NURSE, child)).hasSize(1);
+
+        pumps.record(NURSE, child, new FillData(since, LocalDate.of(2026, 7, 1), 5, ""), 1);
+        assertThat(pumps.current(NURSE, child)).isPresent();
+        assertThat(pumps.refillDates(NURSE)).containsEntry(child, LocalDate.of(2026, 6, 26));
+        assertThat(pumps.unfilledSince(NURSE, child)).isEmpty();
+    }
+
+    @Test
+    void aPumpOnRecordWithoutAnyFillIsNotForgotten() {
+        onRecord(new PumpNow(true, LocalDate.of(2026, 3, 4)));
+        assertThat(pumps.unfilledSince(NURSE, child)).contains(LocalDate.of(2026, 3, 4));
+    }
+
+    @Test
+    void refusesAFillOfADayOnWhichThePumpOnRecordWasNotIn() {
+        onRecord(new PumpNow(true, LocalDate.of(2026, 3, 4)));
+        assertThatThrownBy(() -> pumps.record(NURSE, child, FILL, 0))
+                .isInstanceOfSatisfying(
+                        Invalid.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::field, Problem::key)
+                                .containsExactly(tuple("filled", "pump.problem.filled.before-pump")));
+        onRecord(new PumpNow(false, LocalDate.of(2026, 3, 2)));
+        assertThatThrownBy(() -> pumps.record(NURSE, child, FILL, 0))
+                .isInstanceOfSatisfying(
+                        Invalid.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::field, Problem::key)
+                                .containsExactly(tuple("filled", "pump.problem.filled.no-pump")));
+        assertThat(pumps.history(NURSE, child)).isEmpty();
     }
 
     @Test

@@ -200,6 +200,16 @@ final class KnownFamily {
             }
 
             @Override
+            public Optional<LocalDate> unfilledSince(Viewer viewer, ChildId child) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public Optional<LocalDate> takenOutOn(Viewer viewer, ChildId child) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
             public List<Fill> history(Viewer viewer, ChildId child) {
                 return List.of();
             }
