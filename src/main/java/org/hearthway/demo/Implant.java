@@ -142,7 +142,7 @@ record Implant(
         return new DailyDose(used.divide(half, 1, RoundingMode.HALF_UP));
     }
 
-    private void step(Story.Stepped step) {
+    private void step(Story.Changed step) {
         var nurse = person.apply(step.by());
         var at = days.open(step.day()).atTime(STEP);
         var before = services.pumps().outlook(nurse, child.get()).setting().orElseThrow();

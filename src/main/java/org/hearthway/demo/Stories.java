@@ -166,7 +166,7 @@ class Stories implements ContentKind {
                 each(
                         pump,
                         "steps",
-                        step -> new Story.Stepped(
+                        step -> new Story.Changed(
                                 step.integer("day", -YEARS, -1),
                                 step.integer("percent", -50, 50),
                                 step.text("reason"),

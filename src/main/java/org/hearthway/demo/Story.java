@@ -107,7 +107,7 @@ record Story(
      * @param percent of the dose of before
      * @param checked who typed it again; empty when nobody has yet
      */
-    record Stepped(int day, int percent, String reason, String by, Optional<String> checked) {}
+    record Changed(int day, int percent, String reason, String by, Optional<String> checked) {}
 
     /**
      * A pump put into the body.
@@ -127,7 +127,7 @@ record Story(
             Optional<BigDecimal> catheterLength,
             String by,
             String checked,
-            List<Stepped> steps,
+            List<Changed> steps,
             Optional<Plan> plan) {}
 
     /**

@@ -88,7 +88,7 @@ record Gaps(LocalDate today, int aheadDays, String refillKind) {
                 .filter(unbooked -> unbooked.stage().state() != Plan.State.PAST
                         || !unbooked.window().until().isBefore(today))
                 .map(unbooked -> new Gap(child, wanted(unbooked.window()), unbooked.misplaced()));
-        var refill = due.stream().flatMap(refill -> refill(child, refill, visits));
+        var refill = due.stream().flatMap(one -> refill(child, one, visits));
         return Stream.concat(asked, refill).filter(gap -> !gap.wanted().from().isAfter(today.plusDays(aheadDays)));
     }
 

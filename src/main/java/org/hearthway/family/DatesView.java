@@ -1,9 +1,11 @@
 package org.hearthway.family;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;

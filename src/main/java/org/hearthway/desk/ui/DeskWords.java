@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import org.hearthway.base.Language;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.desk.Board;
 import org.hearthway.desk.Board.Row;
 import org.hearthway.desk.Board.Wanted;
 import org.hearthway.parts.Icon;
@@ -55,7 +56,7 @@ class DeskWords {
 
     /** When the visit is, by the clinic's clock; or between which days it is to be. */
     String visit(Language language, Row row) {
-        if (row.says() == Case.REFILL_CHECKED) {
+        if (row.says() == Board.Case.REFILL_CHECKED) {
             return row.wanted()
                     .map(wanted -> words.say(language, "desk.refilled", day(language, wanted.from())))
                     .orElse("");

@@ -12,6 +12,11 @@ import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.paper.EmergencySheet;
 import org.hearthway.paper.EmergencySheet.Plan;
 import org.hearthway.paper.EmergencySheet.Weight;
+import org.hearthway.pump.PumpEntry;
+import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.Dosing;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.words.Words;
 
 /**
@@ -41,6 +46,8 @@ record SheetFace(
         List<Line> facts,
         Line allergies,
         String made) {
+
+    private static final int DOSE_PLACES = 3;
 
     /**
      * One line.
@@ -153,16 +160,15 @@ record SheetFace(
             lines.add(sheet.setting()
                     .flatMap(running -> running.setting().map(setting -> sure("paper.dose", dose(setting, running.on()))))
                     .orElseGet(() -> unsure("paper.dose", none)));
-            lines.add(sheet.fill()
+            var refill = sheet.fill();
+            var doubt = refill.filter(Refill::beingChecked).isPresent() ? "paper.unconfirmed" : "paper.unknown";
+            lines.add(refill.filter(fill -> !fill.beingChecked())
                     .map(fill -> sure("paper.fill", date(fill.filled())))
-                    .orElseGet(() -> unsure("paper.fill", "paper.unknown")));
-            var alarm = sheet.fill().flatMap(Refill::window).flatMap(RefillWindow::alarm);
-            lines.add(alarm.map(day -> sure("paper.alarm", date(day)))
-                    .orElseGet(() -> unsure(
-                            "paper.alarm",
-                            sheet.fill().filter(Refill::beingChecked).isPresent()
-                                    ? "paper.unconfirmed"
-                                    : "paper.unknown")));
+                    .orElseGet(() -> unsure("paper.fill", doubt)));
+            lines.add(refill.flatMap(Refill::window)
+                    .flatMap(RefillWindow::alarm)
+                    .map(day -> sure("paper.alarm", date(day)))
+                    .orElseGet(() -> unsure("paper.alarm", doubt)));
         }
 
         /** Of a schedule the total of a day, and that it is one: who sees the child must not take it for a rate. */
