@@ -29,12 +29,12 @@ class GapsTests {
 
     private static List<Gap> refill(Visit... visits) {
         return new Gaps(TODAY, 60, "refill")
-                .of(CHILD, List.of(), Optional.of(due(BY)), List.of(visits))
+                .of(CHILD, List.of(), Optional.of(refillBy(BY)), List.of(visits))
                 .toList();
     }
 
     /** A window of seven days. */
-    private static Refill due(LocalDate by) {
+    private static Refill refillBy(LocalDate by) {
         return new Refill(
                 by.minusDays(90),
                 Optional.of(RefillWindow.of(
@@ -94,9 +94,9 @@ class GapsTests {
     @Test
     void aRefillFarAheadIsNotShownYet() {
         var gaps = new Gaps(TODAY, 60, "refill");
-        assertThat(gaps.of(CHILD, List.of(), Optional.of(due(TODAY.plusDays(67))), List.of()))
+        assertThat(gaps.of(CHILD, List.of(), Optional.of(refillBy(TODAY.plusDays(67))), List.of()))
                 .hasSize(1);
-        assertThat(gaps.of(CHILD, List.of(), Optional.of(due(TODAY.plusDays(68))), List.of()))
+        assertThat(gaps.of(CHILD, List.of(), Optional.of(refillBy(TODAY.plusDays(68))), List.of()))
                 .isEmpty();
     }
 

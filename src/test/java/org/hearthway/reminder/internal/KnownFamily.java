@@ -1,5 +1,9 @@
 package org.hearthway.reminder.internal;
 
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
