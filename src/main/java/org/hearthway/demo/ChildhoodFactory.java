@@ -22,8 +22,7 @@ import org.hearthway.path.Plans;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
-import org.hearthway.pump.PumpSettings;
-import org.hearthway.pump.Pumps;
+import org.hearthway.pump.PumpBook;
 import org.hearthway.sign.Signs;
 import org.hearthway.surveillance.Surveillance;
 import org.hearthway.task.Tasks;
@@ -40,8 +39,7 @@ record ChildhoodFactory(
         Helpers helpers,
         Plans plans,
         Devices devices,
-        Pumps pumps,
-        PumpSettings settings,
+        PumpBook pumps,
         EmergencySheets sheets,
         Programs programs,
         ExerciseLibrary library,

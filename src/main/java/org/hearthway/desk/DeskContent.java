@@ -11,7 +11,6 @@ class DeskContent implements ContentKind {
     private int aheadDays;
     private int soonDays;
     private int outDays;
-    private int refillWindowDays;
     private int checkWindowDays;
     private String refillKind = "";
     private FittingRules fittings = new FittingRules("", 0, "", 0, 0);
@@ -43,10 +42,6 @@ class DeskContent implements ContentKind {
         return outDays;
     }
 
-    int refillWindowDays() {
-        return refillWindowDays;
-    }
-
     int checkWindowDays() {
         return checkWindowDays;
     }
@@ -68,7 +63,6 @@ class DeskContent implements ContentKind {
         soonDays = file.integer("ask-days-before", 1, 60);
         var refill = file.block("refill");
         refillKind = refill.text("visit");
-        refillWindowDays = refill.integer("window-days", 1, 60);
         refill.done();
         var check = file.block("check");
         checkWindowDays = check.integer("window-days", 1, 90);

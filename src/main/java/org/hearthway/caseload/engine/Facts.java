@@ -22,6 +22,7 @@ import org.hearthway.path.engine.Plan;
  * @param checks checks of hips and spine that are due next, in any order
  * @param unconfirmed doses that a second person has not typed again yet, in any order
  * @param paths the paths that the child is on
+ * @param concerns what of the pump has to be looked into, in any order
  * @param unfilledSince since when a pump is in that no fill is recorded of, if one is
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
@@ -35,6 +36,7 @@ public record Facts(
         List<Check> checks,
         List<Unconfirmed> unconfirmed,
         List<OnPath> paths,
+        List<PumpConcern> concerns,
         Optional<LocalDate> unfilledSince,
         Optional<LocalDate> silenceAnsweredOn) {
 
@@ -47,6 +49,7 @@ public record Facts(
         checks = List.copyOf(checks);
         unconfirmed = List.copyOf(unconfirmed);
         paths = List.copyOf(paths);
+        concerns = List.copyOf(concerns);
     }
 
     /** Of a child without such a pump. */
@@ -71,6 +74,7 @@ public record Facts(
                 checks,
                 unconfirmed,
                 paths,
+                List.of(),
                 Optional.empty(),
                 silenceAnsweredOn);
     }
@@ -153,6 +157,15 @@ public record Facts(
      */
     public record OpenTask(String key, LocalDate wantedBy, boolean ofTheFamily, Optional<AccountId> with) {}
 
+    /**
+     * Something about the pump that has to be looked into.
+     *
+     * @param kind what it is
+     * @param entry of the pump's book that it stands in
+     * @param day since when
+     */
+    public record PumpConcern(String kind, long entry, LocalDate day) {}
+
     /** The day by which the pump must be refilled, and whether a refill visit is booked that keeps it. */
     public record Refill(LocalDate by, boolean booked) {}
 
@@ -190,9 +203,9 @@ public record Facts(
     public record Unbooked(String point, Plan.VisitWindow window) {}
 
     /**
-     * A dose, a calendar of doses or a setting that waits for its second check.
+     * A dose, a calendar of doses or an entry about a pump that waits for its second check.
      *
-     * @param id identifier of the medicine, or {@code setting} of a pump
+     * @param id identifier of the medicine, or {@code entry} of the book of a pump
      * @param version of what waits
      * @param at when the first person wrote it
      */

@@ -1,5 +1,6 @@
 package org.hearthway.caseload.engine;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +11,8 @@ import java.util.stream.Collectors;
 
 /** Finds what needs a look, from facts: the same facts on the same day give the same causes in the same order. */
 public record NeedsRules(RuleBook book, Office office) {
+
+    private static final Duration A_DAY = Duration.ofHours(24);
 
     /**
      * The causes that stand on a day.
@@ -22,6 +25,7 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
         facts.unfilledSince().map(this::firstFill).ifPresent(causes::add);
+        facts.concerns().stream().map(this::concern).forEach(causes::add);
         facts.checks().stream().flatMap(check -> check(check, today).stream()).forEach(causes::add);
         facts.unconfirmed().stream()
                 .flatMap(waiting -> secondCheck(waiting, today).stream())
@@ -100,6 +104,19 @@ public record NeedsRules(RuleBook book, Office office) {
                 Optional.empty());
     }
 
+    private Cause concern(Facts.PumpConcern concern) {
+        var what = concern.kind() + "/" + concern.entry();
+        return new Cause(
+                Rule.PUMP_CONCERN,
+                "pump/" + what,
+                office.openDay(concern.day(), openDays(Rule.PUMP_CONCERN)),
+                Optional.empty(),
+                concern.day(),
+                0,
+                what,
+                Optional.empty());
+    }
+
     /** A check that is late is worked with what is due today: a rhythm is counted in months, not in days. */
     private Optional<Cause> check(Facts.Check check, LocalDate today) {
         if (check.booked() || today.plusDays(book.checkDays()).isBefore(check.by())) {
@@ -116,9 +133,11 @@ public record NeedsRules(RuleBook book, Office office) {
                 Optional.empty()));
     }
 
-    /** It waits as long as the clinic usually takes before anybody is asked to look. */
+    /** It waits as long as the clinic usually takes before anybody is asked to look; a pump waits for no weekend. */
     private Optional<Cause> secondCheck(Facts.Unconfirmed waiting, LocalDate today) {
-        var due = office.workingDay(waiting.at(), openDays(Rule.SECOND_CHECK));
+        var due = waiting.what() == Facts.Unconfirmed.What.PUMP
+                ? office.dayOf(waiting.at().plus(A_DAY))
+                : office.workingDay(waiting.at(), openDays(Rule.SECOND_CHECK));
         return today.isBefore(due)
                 ? Optional.empty()
                 : Optional.of(new Cause(

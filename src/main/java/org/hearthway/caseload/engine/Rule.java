@@ -12,6 +12,8 @@ public enum Rule {
     REFILL(false),
     /** A pump is in and no fill of it is recorded, so that nobody knows by when to refill it. */
     FIRST_FILL(false),
+    /** Print-out and forecast differ, the residual was not as expected, or a new pump is to be planned. */
+    PUMP_CONCERN(false),
     /** A dose waits for its second check. */
     SECOND_CHECK(false),
     /** A check of hips or spine is near or past and no visit is booked for it. */
@@ -47,7 +49,7 @@ public enum Rule {
     public boolean isOfPath() {
         return switch (this) {
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> true;
-            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
+            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, PUMP_CONCERN, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
         };
     }
 }

@@ -8,23 +8,23 @@ import org.hearthway.caseload.engine.Facts.Unconfirmed;
 import org.hearthway.caseload.engine.Facts.Unconfirmed.What;
 import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.Tapers;
-import org.hearthway.pump.PumpSettings;
+import org.hearthway.pump.Pumps;
 import org.springframework.stereotype.Component;
 
-/** What of a child waits for its second check: medicines, calendars that still hold, the setting of the pump. */
+/** What of a child waits for its second check: medicines, calendars that still hold, the entries of the book of the pump. */
 @Component
 class DosesInDoubt {
 
-    private static final String PUMP = "setting";
+    private static final String PUMP = "entry";
 
     private final Medicines medicines;
     private final Tapers tapers;
-    private final PumpSettings settings;
+    private final Pumps pumps;
 
-    DosesInDoubt(Medicines medicines, Tapers tapers, PumpSettings settings) {
+    DosesInDoubt(Medicines medicines, Tapers tapers, Pumps pumps) {
         this.medicines = medicines;
         this.tapers = tapers;
-        this.settings = settings;
+        this.pumps = pumps;
     }
 
     List<Unconfirmed> of(Viewer viewer, ChildId child) {
@@ -34,9 +34,8 @@ class DosesInDoubt {
         var calendars = tapers.current(viewer, child).values().stream()
                 .filter(taper -> taper.check().isEmpty() && taper.holds())
                 .map(taper -> new Unconfirmed(What.CALENDAR, taper.medicine().toString(), taper.number(), taper.at()));
-        var setting = settings.ofThisPump(viewer, child).stream()
-                .filter(one -> one.check().isEmpty())
-                .map(one -> new Unconfirmed(What.PUMP, PUMP, one.number(), one.at()));
-        return Stream.of(lines, calendars, setting).flatMap(all -> all).toList();
+        var entries = pumps.waiting(viewer, child).stream()
+                .map(entry -> new Unconfirmed(What.PUMP, PUMP, entry.number(), entry.since()));
+        return Stream.of(lines, calendars, entries).flatMap(all -> all).toList();
     }
 }

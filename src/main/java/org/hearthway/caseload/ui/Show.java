@@ -45,7 +45,10 @@ enum Show {
                                 .filter(holder -> holder.account().equals(viewer.account()))
                                 .isPresent();
             case SIGNS -> up && rule == Rule.SIGN;
-            case PUMP -> up && (rule == Rule.REFILL || rule == Rule.FIRST_FILL || SecondCheckWords.isOfPump(item));
+            case PUMP -> up && (rule == Rule.REFILL
+                                    || rule == Rule.FIRST_FILL
+                                    || rule == Rule.PUMP_CONCERN
+                                    || SecondCheckWords.isOfPump(item));
             case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);
             case ASIDE -> !up;
             // the person's own list stands there, late or not

@@ -91,6 +91,7 @@ record CourseChange(Course course, Template template) {
         given.put(stage, new Given(day, Origin.ACTUAL));
         return course.withGiven(given)
                 .withEnded(only(course.ended(), kept))
+                .withBefore(course.before().stream().filter(kept::contains).collect(Collectors.toSet()))
                 .withStages(
                         course.added().stream().filter(kept::contains).collect(Collectors.toSet()),
                         course.skipped().stream().filter(kept::contains).collect(Collectors.toSet()));
