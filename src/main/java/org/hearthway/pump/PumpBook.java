@@ -75,9 +75,9 @@ public interface PumpBook {
     PumpOutlook outlook(Viewer viewer, ChildId child);
 
     /**
-     * What an entry would come to; nothing is saved.
+     * What an entry would come to, as far as it was written; nothing is saved.
      *
-     * @throws org.hearthway.base.Invalid naming field, bound and way out
+     * @throws org.hearthway.base.Invalid naming field, bound and way out; not for what is not there yet
      */
     PumpSums reckon(Viewer viewer, ChildId child, NewEntry entry);
 

@@ -34,6 +34,7 @@ final class EntryChecks {
     private final Instant now;
     private final ZoneId zone;
     private final List<Problem> problems = new ArrayList<>();
+    private final List<Problem> lacking = new ArrayList<>();
 
     EntryChecks(Instant now, ZoneId zone) {
         this.now = now;
@@ -41,7 +42,7 @@ final class EntryChecks {
     }
 
     /**
-     * Looks at an entry.
+     * Looks at an entry, and says what is wrong with it as far as it goes; what is not there yet is in {@link #found}.
      *
      * @param before the book as it stands
      * @param pump what the record of devices says
@@ -55,7 +56,12 @@ final class EntryChecks {
         if (entry.what() instanceof Refill refill) {
             refill(refill, before, entry);
         } else if (entry.what() instanceof Change change) {
-            reason("reason", change.reason());
+            // in an emergency nobody is asked why
+            if (entry.emergency()) {
+                words("reason", change.reason());
+            } else {
+                reason("reason", change.reason());
+            }
         }
         return List.copyOf(problems);
     }
@@ -97,15 +103,14 @@ final class EntryChecks {
     private void refill(Refill refill, Ledger before, NewEntry entry) {
         if (refill.elsewhere()) {
             if (refill.printedAlarm().isEmpty() && refill.injected().isEmpty()) {
-                add("printedAlarm", "pump.problem.elsewhere.nothing");
+                lack("printedAlarm", "pump.problem.elsewhere.nothing");
             }
-            reason("doneBy", refill.details().doneBy());
         } else {
             if (refill.injected().isEmpty()) {
-                add("injected", "pump.problem.injected.missing");
+                lack("injected", "pump.problem.injected.missing");
             }
             if (refill.setting().isEmpty()) {
-                add("strength", "pump.problem.setting.missing");
+                lack("strength", "pump.problem.setting.missing");
             }
         }
         if (refill.marginDays() < PumpRules.LEAST_MARGIN || refill.marginDays() > PumpRules.MOST_MARGIN) {
@@ -165,7 +170,7 @@ final class EntryChecks {
     /** Words that must be there. */
     void reason(String field, String words) {
         if (words.isBlank()) {
-            add(field, "pump.problem.reason");
+            lack(field, "pump.problem.reason");
         }
         words(field, words);
     }
@@ -184,8 +189,14 @@ final class EntryChecks {
         problems.add(Problem.at(field, key, args));
     }
 
-    /** What was found so far. */
+    private void lack(String field, String key) {
+        lacking.add(Problem.at(field, key));
+    }
+
+    /** All that was found so far, what is not there yet included. */
     List<Problem> found() {
-        return List.copyOf(problems);
+        var all = new ArrayList<>(problems);
+        all.addAll(lacking);
+        return all;
     }
 }

@@ -167,16 +167,21 @@ class KeptBook implements PumpBook {
     @Transactional(readOnly = true)
     public PumpSums reckon(Viewer viewer, ChildId child, NewEntry entry) {
         var person = person(viewer, child);
-        return reckon(viewer, child, entry, entry(rows.last(child) + 1, entry, person.account(), now()));
+        return reckon(viewer, child, entry, entry(rows.last(child) + 1, entry, person.account(), now()), false);
     }
 
-    /** Refuses what cannot be, and reckons the rest as if it were checked already. */
-    private PumpSums reckon(Viewer viewer, ChildId child, NewEntry entry, PumpEntry kept) {
+    /**
+     * Refuses what cannot be, and reckons the rest as if it were checked already.
+     *
+     * @param whole whether what is not there yet is refused, too
+     */
+    private PumpSums reckon(Viewer viewer, ChildId child, NewEntry entry, PumpEntry kept, boolean whole) {
         var all = rows.of(child);
         var pump = devices.pump(child);
         var book = before(books.open(all, pump), entry);
-        Invalid.ifAny(new EntryChecks(clock.instant(), clinic.zone())
-                .of(entry, book, pump, all.stream().map(PumpEntry::number).toList()));
+        var checks = new EntryChecks(clock.instant(), clinic.zone());
+        var wrong = checks.of(entry, book, pump, all.stream().map(PumpEntry::number).toList());
+        Invalid.ifAny(whole ? checks.found() : wrong);
         var who = new Reckoner.Who(children.get(viewer, child).data().birthDate(), pump.map(PumpNow::since));
         return new Reckoner(rules.clinic(), clinic.zone(), calendar::isOpen, rules.findingDays())
                 .reckon(book, kept, who);
@@ -200,7 +205,7 @@ class KeptBook implements PumpBook {
             throw new Overtaken();
         }
         var kept = entry(last + 1, entry, person.account(), now());
-        var sums = reckon(viewer, child, entry, kept);
+        var sums = reckon(viewer, child, entry, kept, true);
         if (sums.wantsWords() && entry.unusual().isBlank() && !entry.emergency()) {
             throw new Invalid(Problem.at("unusual", "pump.problem.unusual"));
         }

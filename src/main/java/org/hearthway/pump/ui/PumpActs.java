@@ -6,6 +6,9 @@ interface PumpActs {
     /** Opens the form for a refill. */
     void refill();
 
+    /** Opens the form for a refill that was done elsewhere. */
+    void elsewhere();
+
     /** Opens the form for another dosing or strength. */
     void change();
 
