@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hearthway.pump.PumpBook;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
@@ -58,6 +60,9 @@ class MergesTests {
 
     @Autowired
     private Pumps pumps;
+
+    @Autowired
+    private PumpBook book;
 
     @Autowired
     private AuditTrail trail;
@@ -153,19 +158,19 @@ class MergesTests {
 
     @Test
     void letsNoOlderAlarmDateTakeThePlaceOfANewerOne() {
-        pumps.record(NURSE, stays, fill(TODAY.minusDays(60)), 0);
-        pumps.record(NURSE, folds, fill(TODAY.minusDays(1)), 0);
+        fill(stays, TODAY.minusDays(60));
+        fill(folds, TODAY.minusDays(1));
 
-        isHindered("child.problem.merge.newer.pump-fill");
+        isHindered("child.problem.merge.newer.pump-entry");
         var other = merges.preview(ADMINISTRATOR, folds, stays);
         assertThat(other.hindrances()).isEmpty();
         merges.merge(ADMINISTRATOR, folds, other, "Entered twice");
-        assertThat(pumps.current(NURSE, folds).orElseThrow().refillBy().filled())
+        assertThat(pumps.refill(NURSE, folds).orElseThrow().filled())
                 .isEqualTo(TODAY.minusDays(1));
     }
 
-    private static Pumps.FillData fill(LocalDate filled) {
-        return new Pumps.FillData(filled, filled.plusDays(90), 7, "");
+    private void fill(ChildId child, LocalDate filled) {
+        PumpBooks.refilled(book, NURSE, People.with(Role.PHYSICIAN), child, filled, filled.plusDays(90));
     }
 
     @Test

@@ -22,6 +22,7 @@ import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.Programs;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.testing.People;
 import org.hearthway.visit.Visit;
@@ -121,8 +122,8 @@ class DemoClinicTests {
                 .filter(c -> c.name().equals("Teo"))
                 .findFirst()
                 .orElseThrow();
-        Map<ChildId, LocalDate> refills = clinic.part(Pumps.class).refillDates(MACHINE);
-        assertThat(refills).containsEntry(teo.id(), today.plusDays(12));
+        assertThat(clinic.part(Pumps.class).refill(MACHINE, teo.id()).flatMap(Refill::day))
+                .contains(today.plusDays(12));
         assertThat(clinic.part(Visits.class).upcoming(MACHINE, teo.id()))
                 .noneMatch(visit -> visit.kind().id().equals("refill"));
     }

@@ -6,6 +6,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.hearthway.pump.PumpBook;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
@@ -17,8 +19,6 @@ import org.hearthway.child.Device;
 import org.hearthway.child.Device.Part;
 import org.hearthway.child.Device.What;
 import org.hearthway.child.Devices;
-import org.hearthway.pump.Pumps;
-import org.hearthway.pump.Pumps.FillData;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
@@ -34,10 +34,11 @@ class ReplacedPumpTests {
     private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
     private static final LocalDate OLD = TODAY.minusYears(6);
     private static final Viewer.Person NURSE = People.with(Role.NURSE);
+    private static final Viewer.Person PHYSICIAN = People.with(Role.PHYSICIAN);
     private static final Viewer.Person COORDINATOR = People.with(Role.COORDINATOR);
 
     @Autowired
-    private Pumps pumps;
+    private PumpBook pumps;
 
     @Autowired
     private Devices devices;
@@ -61,7 +62,7 @@ class ReplacedPumpTests {
     void aPumpWithARefillNear() {
         child = Children.enter(register);
         device = devices.enter(NURSE, child, Device.Kind.PUMP, List.of(in("R1", OLD)));
-        pumps.record(NURSE, child, new FillData(TODAY.minusDays(90), TODAY.plusDays(12), 5, ""), 0);
+        PumpBooks.refilled(pumps, NURSE, PHYSICIAN, child, TODAY.minusDays(90), TODAY.plusDays(12));
         assertThat(toBook()).containsExactly("refill");
         assertThat(rules()).containsExactly(Rule.REFILL);
     }
@@ -104,7 +105,7 @@ class ReplacedPumpTests {
         assertThat(toBook()).isEmpty();
         assertThat(rules()).containsExactly(Rule.FIRST_FILL);
 
-        pumps.record(NURSE, child, new FillData(TODAY, TODAY.plusDays(100), 5, ""), 1);
+        PumpBooks.refilled(pumps, NURSE, PHYSICIAN, child, TODAY, TODAY.plusDays(100));
         assertThat(rules()).isEmpty();
         assertThat(gone()).contains(Gone.FILL_RECORDED);
     }

@@ -21,6 +21,9 @@ import java.util.UUID;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.hearthway.pump.PumpBook;
+import org.hearthway.pump.PumpEntry;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.NewAccount;
 import org.hearthway.access.Passwords;
@@ -57,7 +60,6 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine;
-import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.sign.Signs;
 import org.hearthway.surveillance.Check.CheckData;
@@ -152,7 +154,7 @@ class HostileTextTests {
     private ClinicValues values;
 
     @Autowired
-    private Pumps pumps;
+    private PumpBook pumps;
 
     @Autowired
     private Medicines medicines;
@@ -280,15 +282,17 @@ class HostileTextTests {
                         (c, text) -> ownValue(text),
                         c -> ofTheClinic().changes().get(1).reason()),
                 new Sink(
-                        "note on a fill",
+                        "note on a refill",
                         "note",
                         500,
-                        (c, text) -> pumps.record(
-                                NURSE,
-                                c,
-                                new Pumps.FillData(TODAY, TODAY.plusDays(80), 5, text),
-                                pumps.current(NURSE, c).map(Pumps.Fill::number).orElse(0L)),
-                        c -> pumps.current(NURSE, c).orElseThrow().note()),
+                        (c, text) -> PumpBooks.refill(pumps, NURSE, c, TODAY, TODAY.plusDays(80), text),
+                        c -> ((PumpEntry.Refill) pumps.history(NURSE, c)
+                                        .get(0)
+                                        .entry()
+                                        .orElseThrow()
+                                        .what())
+                                .details()
+                                .note()),
                 new Sink(
                         "when a splint is worn",
                         "schedule",

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hearthway.base.ChildId;
 import org.hearthway.pump.engine.Bolus;
 import org.hearthway.pump.engine.BolusMode;
@@ -80,7 +81,7 @@ class DosingRows {
     }
 
     static Dosing cycle(Map<Integer, DayPattern> days) {
-        return Dosing.cycle(days.getOrDefault(EVERY_DAY, DayPattern.of()));
+        return Dosing.cycle(Optional.ofNullable(days.get(EVERY_DAY)).orElseThrow());
     }
 
     static Dosing week(Map<Integer, DayPattern> days) {

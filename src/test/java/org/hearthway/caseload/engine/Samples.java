@@ -44,7 +44,7 @@ final class Samples {
                 new RuleBook.OfPath(14, 14, 60),
                 Map.of(Urgency.NOW, Duration.ofMinutes(15), Urgency.URGENT, Duration.ofMinutes(60)),
                 Map.of(Urgency.HOURS, 0, Urgency.NOTE, 1),
-                Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0, Rule.MISSED, 0, Rule.SECOND_CHECK, 1, Rule.FIRST_FILL, 1),
+                Map.of(Rule.PAIN, 0, Rule.NO_LOG, 0, Rule.MISSED, 0, Rule.SECOND_CHECK, 1, Rule.FIRST_FILL, 1, Rule.PUMP_CONCERN, 1),
                 Map.of(
                         Rule.SIGN,
                         conduct,
@@ -97,6 +97,7 @@ final class Samples {
                 List.of(),
                 List.of(),
                 Optional.empty(),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

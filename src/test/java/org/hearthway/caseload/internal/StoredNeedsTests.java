@@ -20,6 +20,9 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.RefillRules;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.OnCall;
@@ -50,9 +53,7 @@ import org.hearthway.medicine.Tapers;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.events.SessionLogged;
-import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.Pumps;
-import org.hearthway.pump.engine.RefillBy;
 import org.hearthway.reminder.StaffMail;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
@@ -148,11 +149,6 @@ class StoredNeedsTests {
         }
 
         @Bean
-        PumpSettings settings() {
-            return mock(PumpSettings.class);
-        }
-
-        @Bean
         Surveillance surveillance() {
             return mock(Surveillance.class);
         }
@@ -228,13 +224,17 @@ class StoredNeedsTests {
         assertThat(ContentReading.shipped(content)).isEmpty();
         clock.set(HearthwayTest.START);
         gate.deny();
-        when(pumps.current(any(), eq(child)))
-                .thenReturn(Optional.of(new Pumps.Fill(
-                        1,
-                        RefillBy.of(TODAY.minusDays(80), REFILL_BY.plusDays(5), 5, 180),
-                        "",
-                        AccountId.random(),
-                        HearthwayTest.START)));
+        when(pumps.refill(any(), eq(child)))
+                .thenReturn(Optional.of(new Refill(
+                        TODAY.minusDays(80),
+                        Optional.of(RefillWindow.of(
+                                TODAY.minusDays(80),
+                                Optional.empty(),
+                                Optional.of(REFILL_BY.plusDays(5)),
+                                Optional.empty(),
+                                RefillRules.usual(),
+                                day -> true)),
+                        false)));
         when(accounts.byId(any(), any()))
                 .thenReturn(Map.of(
                         nurse.account(),
@@ -263,7 +263,7 @@ class StoredNeedsTests {
 
     private void book() {
         var kind = new VisitKind(
-                "refill", Bilingual.same("Refill"), 45, Bilingual.same("nurse"), List.of(), true, Set.of(), UNREVIEWED);
+                "refill", Bilingual.same("Refill"), 45, Bilingual.same("nurse"), List.of(), List.of(), true, Set.of(), UNREVIEWED);
         var visit = new Visit(
                 new VisitId(UUID.randomUUID()),
                 child,

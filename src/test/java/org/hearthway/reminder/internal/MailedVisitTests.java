@@ -28,6 +28,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.hearthway.pump.PumpBook;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.NewAccount;
 import org.hearthway.base.ChildId;
@@ -38,7 +40,6 @@ import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.child.Names;
-import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
@@ -107,7 +108,7 @@ class MailedVisitTests {
     private Visits visits;
 
     @Autowired
-    private Pumps pumps;
+    private PumpBook pumps;
 
     @Autowired
     private Outbox outbox;
@@ -280,11 +281,13 @@ class MailedVisitTests {
                 var moved = book(child, kind.id(), TUESDAY.minusDays(1));
                 visits.move(DESK, moved, TUESDAY, 1);
             }
-            pumps.record(
+            PumpBooks.refilled(
+                    pumps,
                     People.with(Role.NURSE),
+                    People.with(Role.PHYSICIAN),
                     child,
-                    new Pumps.FillData(LocalDate.of(2026, 3, 11), LocalDate.of(2026, 5, 20), 5, "thin stream"),
-                    0);
+                    LocalDate.of(2026, 3, 11),
+                    LocalDate.of(2026, 5, 20));
             var last = Instant.parse("2026-05-20T00:00:00Z");
             for (var day = clock.instant(); day.isBefore(last); day = day.plus(Duration.ofDays(1))) {
                 clock.set(day);

@@ -3,18 +3,32 @@ package org.hearthway.pump.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 /** What holds for every fill within the bounds. */
-class RefillByProperties {
+class RefillWindowProperties {
 
     private static final LocalDate FIRST = LocalDate.of(2024, 1, 1);
 
-    private static RefillBy of(int filled, int alarm, int margin, int life) {
+    private static RefillWindow of(int filled, int alarm, int margin, int life) {
         var day = FIRST.plusDays(filled);
-        return RefillBy.of(day, day.plusDays(alarm), margin, life);
+        return RefillWindow.of(
+                day,
+                Optional.empty(),
+                Optional.of(day.plusDays(alarm)),
+                Optional.empty(),
+                new RefillRules(margin, 14, life, 10, 1),
+                date -> date.getDayOfWeek().getValue() < 6);
+    }
+
+    /** Never before the fill: a margin that is longer than the fill lasts cannot be kept. */
+    private static LocalDate latest(RefillWindow window) {
+        var byAlarm = window.alarm().orElseThrow().minusDays(window.marginDays());
+        var day = byAlarm.isBefore(window.lifeEnds()) ? byAlarm : window.lifeEnds();
+        return day.isBefore(window.filled()) ? window.filled() : day;
     }
 
     @Property
@@ -23,10 +37,9 @@ class RefillByProperties {
             @ForAll @IntRange(min = 1, max = 3650) int alarm,
             @ForAll @IntRange(min = 3, max = 14) int margin,
             @ForAll @IntRange(min = 1, max = 180) int life) {
-        var refillBy = of(filled, alarm, margin, life);
-        assertThat(refillBy.day().plusDays(margin)).isBeforeOrEqualTo(refillBy.alarm());
-        assertThat(refillBy.day()).isBeforeOrEqualTo(refillBy.filled().plusDays(life));
-        assertThat(refillBy.day()).isIn(refillBy.byAlarm(), refillBy.byLife());
+        var window = of(filled, alarm, margin, life);
+        assertThat(window.day()).isBeforeOrEqualTo(latest(window)).isAfterOrEqualTo(window.filled());
+        assertThat(window.opens()).isBeforeOrEqualTo(window.day()).isAfterOrEqualTo(window.filled());
     }
 
     @Property
