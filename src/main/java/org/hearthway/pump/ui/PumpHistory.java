@@ -59,7 +59,7 @@ final class PumpHistory extends Div {
                 item.add(Tags.p("", say.say("pump.book.unusual", entry.unusual())));
             }
             var unfold = new NativeDetails(say.say("pump.book.figures"));
-            unfold.add(new EntryFigures(figures, entry));
+            unfold.setContent(new EntryFigures(figures, entry));
             item.add(unfold);
         });
         if (line.waits() && line.entry().isEmpty()) {

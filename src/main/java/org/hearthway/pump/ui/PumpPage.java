@@ -65,7 +65,7 @@ final class PumpPage extends Div {
                 Tags.p("hw-sub", say.say("pump.state.caution")));
         var sums = new NativeDetails(say.say("pump.sums.title"));
         sums.addClassName("hw-sums");
-        sums.add(new PumpSumsList(figures, reading, false));
+        sums.setContent(new PumpSumsList(figures, reading, false));
         sums.setOpen(true);
         right.add(sums);
         return Tags.div("hw-pumpstate", left, right);
@@ -74,24 +74,25 @@ final class PumpPage extends Div {
     /** Why no day to refill by is told: none of an earlier pump's stands for the one that is in. */
     private void withoutFill() {
         if (reading.takenOutOn().isPresent()) {
-            without("pump.out", say.say("pump.out.since", say.date(reading.takenOutOn().get())));
+            without("pump.out", "pump.out.hint", say.say("pump.out.since", say.date(reading.takenOutOn().get())));
         } else if (reading.unfilledSince().isPresent()) {
             var since = say.date(reading.unfilledSince().get());
             without(
                     "pump.unfilled",
+                    "pump.unfilled.hint",
                     say.say(reading.history().isEmpty() ? "pump.unfilled.since" : "pump.unfilled.new", since));
         } else {
-            without("pump.none", "");
+            without("pump.none", "pump.none.hint", "");
         }
     }
 
-    private void without(String key, String says) {
-        add(Tags.div("hw-colh", Tags.h2("", say.say(key))));
+    private void without(String title, String hint, String says) {
+        add(Tags.div("hw-colh", Tags.h2("", say.say(title))));
         if (!says.isEmpty()) {
             add(Tags.div("hw-banner u-my2", Icon.REFILL.draw(), Tags.div("", new Span(says))));
         }
         add(
-                Tags.p("hw-quiet", say.say(key + ".hint")),
+                Tags.p("hw-quiet", say.say(hint)),
                 Tags.link("", "staff/child/" + reading.child() + "/device", say.say("pump.to-devices")));
     }
 }
