@@ -56,7 +56,7 @@ final class BridgeHours extends Div {
                 .orElse(1);
         var top = most * 1.1;
         var picture = new SvgText("u-block", 0, 0, WIDTH, HEIGHT).named(say.say("pump.form.bridge.picture"));
-        picture.shape("path", "class", "ch-axis", "d", "M" + n(LEFT) + " " + n(TOP) + "V" + n(BOTTOM) + "H" + n(WIDTH));
+        picture.shape("path", "class", "hw-bridge-axis", "d", "M" + n(LEFT) + " " + n(TOP) + "V" + n(BOTTOM) + "H" + n(WIDTH));
         picture.text(LEFT, 14, "ch-t", "middle", say.say("pump.form.bridge.axis"));
         picture.text(LEFT - 5, y(most, top) + 4, "ch-t", "end", one(most));
         picture.text(LEFT - 5, BOTTOM, "ch-t", "end", "0");

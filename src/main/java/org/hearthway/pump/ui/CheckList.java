@@ -18,7 +18,7 @@ final class CheckList extends UnorderedList {
     }
 
     boolean isEmpty() {
-        return getComponentCount() == 0;
+        return getChildren().findAny().isEmpty();
     }
 
     /**

@@ -104,7 +104,9 @@ final class DoseChecks {
         list.check(
                 can.holds(),
                 say.say("pump.form.check.deliverable"),
-                say.say(can.holds() ? "pump.form.check.deliverable.yes" : "pump.form.check.deliverable.no", outside),
+                can.holds()
+                        ? say.say("pump.form.check.deliverable.yes")
+                        : say.say("pump.form.check.deliverable.no", outside),
                 range);
     }
 }
