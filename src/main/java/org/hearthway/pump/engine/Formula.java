@@ -24,6 +24,8 @@ public enum Formula {
     DAYS_TO_ALARM("({VOLUME} - {ALARM_VOLUME}) / {DAILY_VOLUME}"),
     /** Days from the last change until nothing is left. */
     DAYS_TO_EMPTY("{VOLUME} / {DAILY_VOLUME}"),
+    /** Days from the fill to the alarm: up to the last change and from there. */
+    DAYS_TOGETHER(" + "),
     /** Whole days. */
     WHOLE_DAYS("floor({DAYS})"),
     /** Fill and whole days. */

@@ -124,6 +124,18 @@ public final class Reservoir {
     }
 
     /**
+     * How {@link #at} comes about, one programming after another.
+     *
+     * @throws IllegalArgumentException when the moment lies before the fill
+     */
+    public Derivation howAt(Instant moment) {
+        nodeAt(moment);
+        var working = new Derivation.Working();
+        Usage.left(this, moment, working);
+        return working.done();
+    }
+
+    /**
      * What runs at a moment.
      *
      * @throws IllegalArgumentException when the moment lies before the fill

@@ -112,7 +112,7 @@ final class DerivationList extends DescriptionList {
     }
 
     /** Signs of arithmetic as people write them; figures have none of these with spaces around. */
-    private static String signs(String formula) {
+    static String signs(String formula) {
         return formula.replace(" - ", " \u2212 ").replace(" / ", " \u00f7 ").replace('\'', '\u2032');
     }
 }

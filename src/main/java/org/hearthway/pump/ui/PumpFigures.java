@@ -39,6 +39,11 @@ final class PumpFigures {
         return say;
     }
 
+    /** Where the clinic's clock stands. */
+    ZoneId zone() {
+        return zone;
+    }
+
     /** A result with its unit; a day with weekday and year. */
     String result(Shown shown) {
         if (shown instanceof Quantity quantity) {

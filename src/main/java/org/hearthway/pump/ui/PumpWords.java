@@ -1,7 +1,9 @@
 package org.hearthway.pump.ui;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import org.hearthway.base.Language;
 import org.hearthway.words.Words;
 
@@ -32,6 +34,31 @@ final class PumpWords {
     /** A date with its weekday and year. */
     String full(LocalDate day) {
         return say("pump.day", words.weekday(language, day), date(day));
+    }
+
+    /** The name of a day's weekday. */
+    String weekday(LocalDate day) {
+        return words.weekday(language, day);
+    }
+
+    /** The same cut short. */
+    String shortWeekday(LocalDate day) {
+        return words.shortWeekday(language, day);
+    }
+
+    /** Parts one after another as people say them. */
+    String list(List<String> parts) {
+        return words.list(language, parts);
+    }
+
+    /** A time of day. */
+    String time(LocalTime time) {
+        return words.time(language, time);
+    }
+
+    /** A date near today, cut short. */
+    String shortDate(LocalDate day) {
+        return words.shortMonthDay(language, day);
     }
 
     /** How far the day is from today. */

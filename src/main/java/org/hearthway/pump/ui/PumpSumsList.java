@@ -1,0 +1,79 @@
+package org.hearthway.pump.ui;
+
+import com.vaadin.flow.component.html.Div;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import org.hearthway.parts.Tags;
+import org.hearthway.pump.PumpEntry.Setting;
+import org.hearthway.pump.engine.Conversion;
+import org.hearthway.pump.engine.DailyDose;
+import org.hearthway.pump.engine.Derivation;
+import org.hearthway.pump.engine.Dosing;
+import org.hearthway.pump.engine.OrderBy;
+import org.hearthway.pump.engine.ScheduleTotal;
+import org.hearthway.pump.engine.Symbol;
+
+/** Every sum behind the page, by what it is about; with letters on the page that explains them. */
+final class PumpSumsList extends Div {
+
+    private final transient PumpFigures figures;
+    private final boolean letters;
+    private final transient Set<Symbol> symbols = EnumSet.noneOf(Symbol.class);
+
+    PumpSumsList(PumpFigures figures, PumpReading reading, boolean letters) {
+        this.figures = figures;
+        this.letters = letters;
+        var outlook = reading.outlook();
+        outlook.setting().ifPresent(set -> {
+            total(set).ifPresent(how -> part("pump.sums.part.schedule", how));
+            conversion(set).ifPresent(how -> part("pump.sums.part.flow", how));
+        });
+        outlook.reservoir()
+                .filter(reservoir -> reading.now().isAfter(reservoir.filling().at()))
+                .ifPresent(reservoir -> part("pump.sums.part.today", reservoir.howAt(reading.now())));
+        outlook.forecast().ifPresent(forecast -> part("pump.sums.part.dates", forecast.how()));
+        outlook.window()
+                .ifPresent(window -> part(
+                        "pump.sums.part.order",
+                        OrderBy.of(window.opens(), reading.rules().refill(), reading.open()).how()));
+        outlook.replacement().ifPresent(plan -> part("pump.sums.part.replacement", plan.how()));
+        if (letters) {
+            outlook.refills().stream()
+                    .findFirst()
+                    .ifPresent(found -> part("pump.sums.part.residual", found.residual().how()));
+        }
+    }
+
+    /** The letters that stand in it. */
+    Set<Symbol> symbols() {
+        return Collections.unmodifiableSet(symbols);
+    }
+
+    private void part(String title, Derivation how) {
+        how.lines().forEach(line -> {
+            symbols.add(line.result().symbol());
+            line.figures().forEach(figure -> symbols.add(figure.symbol()));
+        });
+        var list = new DerivationList(figures);
+        var says = figures.words().say(title);
+        add(Tags.section("hw-sumpart", says, Tags.h2("", says), letters ? list.withLetters(how) : list.derivation(how)));
+    }
+
+    private static Optional<Derivation> total(Setting set) {
+        return set.dosing() instanceof Dosing.Cycle cycle
+                ? Optional.of(ScheduleTotal.of(cycle.day()).how())
+                : Optional.empty();
+    }
+
+    private static Optional<Derivation> conversion(Setting set) {
+        if (set.dosing() instanceof Dosing.FixedFlow fixed) {
+            return Optional.of(Conversion.ofFlow(fixed.flow(), set.strength()).how());
+        }
+        var rate = set.dosing().perDay(set.strength());
+        return rate.exact().signum() == 0
+                ? Optional.empty()
+                : Optional.of(Conversion.of(new DailyDose(rate.exact()), set.strength()).how());
+    }
+}
