@@ -67,7 +67,6 @@ final class EntryForm extends Section {
     private final TextArea correction;
     private final Paragraph unusualWhy = Tags.p("hw-sub", "");
     private final Div unusualPlace;
-    private boolean drawn;
 
     /**
      * Draws the form.
@@ -123,7 +122,7 @@ final class EntryForm extends Section {
         Shortcuts.addShortcutListener(this, this::send, Key.ENTER, KeyModifier.CONTROL)
                 .listenOn(this)
                 .resetFocusOnActiveElement();
-        drawn = true;
+        fields.listen();
         compute();
     }
 
@@ -149,9 +148,6 @@ final class EntryForm extends Section {
     }
 
     private void compute() {
-        if (!drawn) {
-            return;
-        }
         fields.unmark();
         var reading = new Reading();
         var entry = read(reading);
