@@ -1,11 +1,14 @@
 package org.hearthway.pump.ui;
 
 import com.vaadin.flow.component.html.DescriptionList;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.hearthway.pump.engine.Derivation;
 import org.hearthway.pump.engine.Derivation.Figure;
+import org.hearthway.pump.engine.Elapsed;
 import org.hearthway.pump.engine.Formula;
 
 /**
@@ -54,6 +57,19 @@ final class DerivationList extends DescriptionList {
             under(words);
         }
         return this;
+    }
+
+    /** The time from one moment to another, in days of 24 hours; a change of the clock in between counts. */
+    DerivationList time(Instant from, Instant to) {
+        var say = figures.words();
+        var time = Elapsed.between(from, to);
+        var minutes = Duration.between(from, to).minusDays(time.wholeDays()).toMinutes();
+        var how = say.say("pump.sums.time.how", time.wholeDays(), minutes, Long.toString(minutes), figures.figure(time.inDays()));
+        var changed = figures.clockChange(from, to);
+        var what = say.say("pump.sums.time", figures.moment(from), figures.moment(to));
+        return changed == 0
+                ? line(what, figures.result(time.inDays()), how)
+                : line(what, figures.result(time.inDays()), how, say.say("pump.sums.time.clock", changed));
     }
 
     /** Every line of it with its figures. */

@@ -52,6 +52,7 @@ final class PumpHistory extends Div {
             head.add(Tags.span("hw-label ember", say.say("pump.book.emergency")));
         }
         state(line).ifPresent(head::add);
+        acts(line).ifPresent(head::add);
         item.add(head, Tags.p("hw-sub", people(line)));
         line.superseded().ifPresent(number -> item.add(Tags.p("hw-sub", superseded(number))));
         line.entry().ifPresent(entry -> {
@@ -65,7 +66,6 @@ final class PumpHistory extends Div {
         if (line.waits() && line.entry().isEmpty()) {
             item.add(Tags.p("hw-sub", say.say("pump.book.hidden")));
         }
-        acts(line).ifPresent(item::add);
         return item;
     }
 

@@ -10,10 +10,11 @@ final class PumpPicture extends Div {
 
     PumpPicture(PumpFigures figures, Reservoir reservoir, RefillWindow window, PumpReading reading) {
         var say = figures.words();
-        var chart = PumpView.scroll(
-                say.say("pump.chart.title"),
-                new ForecastChart(figures, reservoir, window, reading.today()).draw(reading.now()));
-        chart.addClassName("hw-forecast");
+        var wide = new ForecastChart(figures, reservoir, window, reading.today(), false).draw(reading.now());
+        wide.addClassName("hw-wide");
+        var narrow = new ForecastChart(figures, reservoir, window, reading.today(), true).draw(reading.now());
+        narrow.addClassName("hw-narrow");
+        var chart = Tags.div("hw-forecast", wide, narrow);
         var table = PumpView.scroll(
                 say.say("pump.chart.table"), new ForecastTable(figures, reservoir, window, reading));
         table.setId("pump-table");
@@ -25,6 +26,7 @@ final class PumpPicture extends Div {
             pressed.getSource().getElement().setAttribute("aria-expanded", Boolean.toString(table.isVisible()));
         });
         other.getElement().setAttribute("aria-expanded", "false");
+        addClassName("hw-pumppicture");
         add(
                 Tags.div(
                         "hw-colh",

@@ -52,24 +52,28 @@ final class StoppedPanel extends Div {
         add(Tags.p("hw-b", say.say("pump.stop.now")));
         add(calls(clinic));
         add(left(figures, reading));
-        add(Tags.h2("", say.say("pump.stop.danger")));
-        add(list(new UnorderedList(), "pump.stop.danger.", FACTS));
-        add(Tags.p("hw-sub", say.say("pump.stop.danger.source")));
-        add(part("pump.stop.early", list(new UnorderedList(), "pump.stop.early.", EARLY_SIGNS)));
-        add(part("pump.stop.late", list(new UnorderedList(), "pump.stop.late.", LATE_SIGNS)));
-        add(part("pump.stop.staff", list(new OrderedList(), "pump.stop.staff.", STAFF_STEPS)));
-        add(Tags.h2("", say.say("pump.stop.family")));
         var family = new OrderedList();
         for (var i = 1; i <= FAMILY_STEPS; i++) {
             family.add(new ListItem(
                     say.say("pump.stop.family." + i, clinic.urgentLine(), clinic.emergencyNumber())));
         }
-        add(family);
+        add(Tags.div(
+                "hw-stopcols",
+                Tags.div(
+                        "",
+                        part("pump.stop.staff", list(new OrderedList(), "pump.stop.staff.", STAFF_STEPS)),
+                        part("pump.stop.family", family)),
+                Tags.div(
+                        "",
+                        part("pump.stop.danger", list(new UnorderedList(), "pump.stop.danger.", FACTS)),
+                        part("pump.stop.early", list(new UnorderedList(), "pump.stop.early.", EARLY_SIGNS)),
+                        part("pump.stop.late", list(new UnorderedList(), "pump.stop.late.", LATE_SIGNS)),
+                        Tags.p("hw-sub", say.say("pump.stop.danger.source")))));
         add(Tags.p("hw-sub", say.say("pump.stop.caution")));
     }
 
     private Component part(String title, Component list) {
-        return Tags.div("", Tags.span("hw-b", say.say(title)), list);
+        return Tags.div("", Tags.h2("", say.say(title)), list);
     }
 
     private <L extends Component & HasComponents> L list(L list, String keys, int count) {
