@@ -131,7 +131,7 @@ record Implant(
                         known.setting(),
                         printed,
                         fill.marginDays()),
-                "Agreed with the family; looked at in the weeks before.");
+                "Looked at with the surgeon; nothing else found.");
     }
 
     /** So that the alarm comes on the day of the story: half a day after it began to be that day. */
@@ -162,8 +162,14 @@ record Implant(
     }
 
     private void write(Viewer.Person nurse, LocalDateTime at, PumpEntry.What what, String unusual) {
+        var plain = new NewEntry(at, what, Optional.empty(), false, "");
+        var asked = services.pumps().reckon(nurse, child.get(), plain).wantsWords();
         services.pumps()
-                .enter(nurse, child.get(), new NewEntry(at, what, Optional.empty(), false, unusual), last(nurse));
+                .enter(
+                        nurse,
+                        child.get(),
+                        asked ? new NewEntry(at, what, Optional.empty(), false, unusual) : plain,
+                        last(nurse));
     }
 
     private long last(Viewer viewer) {

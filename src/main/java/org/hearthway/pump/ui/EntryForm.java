@@ -7,6 +7,7 @@ import com.vaadin.flow.component.KeyModifier;
 import com.vaadin.flow.component.Shortcuts;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.timepicker.TimePicker;
@@ -64,6 +65,7 @@ final class EntryForm extends Section {
     private final Checkbox emergency;
     private final TextArea unusual;
     private final TextArea correction;
+    private final Paragraph unusualWhy = Tags.p("hw-sub", "");
     private final Div unusualPlace;
     private boolean drawn;
 
@@ -98,7 +100,7 @@ final class EntryForm extends Section {
         emergency = fields.box("emergency");
         unusual = fields.area("unusual", WORDS_MOST);
         correction = fields.area("correction", WORDS_MOST);
-        unusualPlace = Tags.div("hw-pump-unusual", Tags.p("hw-sub", say.say("pump.form.unusual.why")), unusual);
+        unusualPlace = Tags.div("hw-pump-unusual", unusualWhy, unusual);
         unusualPlace.setVisible(false);
         body = bodies.apply(fields);
         var send = Tags.button("main", Icon.SECOND, say.say("pump.form.send"), pressed -> send());
@@ -167,6 +169,7 @@ final class EntryForm extends Section {
         try {
             var reckoned = acts.reckon(entry);
             unusualPlace.setVisible(reckoned.wantsWords());
+            unusualWhy.setText(say.say("pump.form.unusual.why", unusual(reckoned)));
             sums.show(reckoned, entry.at().toLocalDate());
         } catch (Invalid invalid) {
             sums.waiting("pump.form.wait.wrong");
@@ -174,6 +177,16 @@ final class EntryForm extends Section {
             known(invalid).forEach(reading::wrong);
             reading.mark(say);
         }
+    }
+
+    private String unusual(PumpSums reckoned) {
+        return say.words()
+                .list(
+                        say.language(),
+                        reckoned.attention().stream()
+                                .sorted()
+                                .map(each -> say.say("pump.form.unusual." + each))
+                                .toList());
     }
 
     private Map<HasValidation, Problem> known(Invalid invalid) {

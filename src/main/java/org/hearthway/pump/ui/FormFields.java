@@ -131,7 +131,7 @@ final class FormFields {
     /** Fields that belong together, under a heading. */
     Component part(String name, Component... children) {
         var part = Tags.section("hw-pump-part", say.say("pump.form.part." + name));
-        part.add(Tags.div("hw-colh", new H3(say.say("pump.form.part." + name))), Tags.div("hw-pump-fields", children));
+        part.add(new H3(say.say("pump.form.part." + name)), Tags.div("hw-pump-fields", children));
         return part;
     }
 

@@ -82,6 +82,7 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
         var keys = new KeyBar()
                 .tell(say.say("pump.state.refill"), say.say("pump.state.key.refill"))
                 .tell(say.say("pump.state.change"), say.say("pump.state.key.change"))
+                .tell(say.say("pump.form.send"), say.say("parts.key.ctrl"), say.say("parts.key.enter"))
                 .remark(say.say("pump.keys.written-down"));
         add(Tags.div("hw-desk", acts, stopped, cols), keys);
     }
