@@ -64,7 +64,8 @@ final class DerivationList extends DescriptionList {
         var say = figures.words();
         var time = Elapsed.between(from, to);
         var minutes = Duration.between(from, to).minusDays(time.wholeDays()).toMinutes();
-        var how = say.say("pump.sums.time.how", time.wholeDays(), minutes, Long.toString(minutes), figures.figure(time.inDays()));
+        var how = say.say(
+                "pump.sums.time.how", time.wholeDays(), minutes, Long.toString(minutes), figures.figure(time.inDays()));
         var changed = figures.clockChange(from, to);
         var what = say.say("pump.sums.time", figures.moment(from), figures.moment(to));
         return changed == 0
@@ -74,14 +75,17 @@ final class DerivationList extends DescriptionList {
 
     /** Every line of it with its figures. */
     DerivationList derivation(Derivation how) {
-        how.lines().forEach(line -> line(what(line), figures.result(line.result().value()), filled(line)));
+        how.lines()
+                .forEach(line -> line(what(line), figures.result(line.result().value()), filled(line)));
         return this;
     }
 
     /** Every line of it, first with letters and then with its figures. */
     DerivationList withLetters(Derivation how) {
         how.lines().forEach(line -> {
-            add(new Term(what(line)), new Description(figures.result(line.result().value())));
+            add(
+                    new Term(what(line)),
+                    new Description(figures.result(line.result().value())));
             under(letters(line));
             under(EQUALS + filled(line));
         });

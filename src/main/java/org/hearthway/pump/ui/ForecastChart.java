@@ -71,22 +71,39 @@ final class ForecastChart {
         var from = x(window.opens());
         var to = Math.max(from + 3, x(window.day().plusDays(1)));
         picture.shape(
-                "rect", "class", "ch-win", "x", number(from), "y", number(TOP), "width", number(to - from), "height",
+                "rect",
+                "class",
+                "ch-win",
+                "x",
+                number(from),
+                "y",
+                number(TOP),
+                "width",
+                number(to - from),
+                "height",
                 number(BOTTOM - TOP));
         picture.shape("path", "class", "ch-wine", "d", line(from, TOP, from, BOTTOM) + line(to, TOP, to, BOTTOM));
         var past = path(reservoir.filling().at(), now);
-        picture.shape(
-                "path", "class", "ch-area", "d", past + "L" + at(x(now), BOTTOM) + "L" + at(LEFT, BOTTOM) + "Z");
+        picture.shape("path", "class", "ch-area", "d", past + "L" + at(x(now), BOTTOM) + "L" + at(LEFT, BOTTOM) + "Z");
         var alarm = y(reservoir.pump().alarm().forPlot());
         picture.shape("path", "class", "ch-lim", "d", line(LEFT, alarm, right, alarm));
         picture.shape("path", "class", "ch-line", "d", past);
-        picture.shape("path", "class", "ch-fc", "d", path(now, end.atStartOfDay(zone).toInstant()));
+        picture.shape(
+                "path", "class", "ch-fc", "d", path(now, end.atStartOfDay(zone).toInstant()));
         picture.shape("path", "class", "sv-ink", "stroke-width", "1.5", "d", line(x(now), TOP - 16, x(now), BOTTOM));
-        dot(picture, "ch-dot", x(reservoir.filling().at()), reservoir.filling().volume().forPlot());
+        dot(
+                picture,
+                "ch-dot",
+                x(reservoir.filling().at()),
+                reservoir.filling().volume().forPlot());
         dot(picture, "ch-ring", x(now), reservoir.at(now).forPlot());
         text(picture, (from + to) / 2, 31, say.say("pump.chart.window", day(window.opens()), day(window.day())));
         text(picture, x(now), 48, say.say("pump.chart.today", figures.result(reservoir.at(now))));
-        text(picture, LEFT + 90, alarm - 6, say.say("pump.chart.alarm", figures.result(reservoir.pump().alarm())));
+        text(
+                picture,
+                LEFT + 90,
+                alarm - 6,
+                say.say("pump.chart.alarm", figures.result(reservoir.pump().alarm())));
         window.printOut().ifPresent(check -> printOut(picture, check.printed()));
         return new Drawing(picture);
     }
@@ -132,7 +149,8 @@ final class ForecastChart {
                 .forEach(moments::add);
         var path = new StringBuilder();
         for (var moment : moments) {
-            path.append(path.isEmpty() ? "M" : "L").append(at(x(moment), y(reservoir.at(moment).forPlot())));
+            path.append(path.isEmpty() ? "M" : "L")
+                    .append(at(x(moment), y(reservoir.at(moment).forPlot())));
         }
         return path.toString();
     }

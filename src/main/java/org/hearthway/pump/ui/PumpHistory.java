@@ -41,9 +41,8 @@ final class PumpHistory extends Div {
     private ListItem item(Line line) {
         var item = new ListItem();
         var head = Tags.div("hw-bookline");
-        var what = Tags.span(
-                "hw-b",
-                say.say("pump.book.kind." + line.kind(), line.number(), figures.moment(line.at())));
+        var what =
+                Tags.span("hw-b", say.say("pump.book.kind." + line.kind(), line.number(), figures.moment(line.at())));
         if (line.superseded().isPresent()) {
             what.addClassName("u-struck");
         }

@@ -76,7 +76,10 @@ final class PumpPage extends Div {
     /** Why no day to refill by is told: none of an earlier pump's stands for the one that is in. */
     private void withoutFill() {
         if (reading.takenOutOn().isPresent()) {
-            without("pump.out", "pump.out.hint", say.say("pump.out.since", say.date(reading.takenOutOn().get())));
+            without(
+                    "pump.out",
+                    "pump.out.hint",
+                    say.say("pump.out.since", say.date(reading.takenOutOn().get())));
         } else if (reading.unfilledSince().isPresent()) {
             var since = say.date(reading.unfilledSince().get());
             without(

@@ -15,14 +15,13 @@ final class PumpPicture extends Div {
         var narrow = new ForecastChart(figures, reservoir, window, reading.today(), true).draw(reading.now());
         narrow.addClassName("hw-narrow");
         var chart = Tags.div("hw-forecast", wide, narrow);
-        var table = PumpView.scroll(
-                say.say("pump.chart.table"), new ForecastTable(figures, reservoir, window, reading));
+        var table =
+                PumpView.scroll(say.say("pump.chart.table"), new ForecastTable(figures, reservoir, window, reading));
         table.setId("pump-table");
         table.setVisible(false);
         var other = Tags.button("text", say.say("pump.chart.show-table"), pressed -> {
             table.setVisible(!table.isVisible());
-            pressed.getSource()
-                    .setText(say.say(table.isVisible() ? "pump.chart.hide-table" : "pump.chart.show-table"));
+            pressed.getSource().setText(say.say(table.isVisible() ? "pump.chart.hide-table" : "pump.chart.show-table"));
             pressed.getSource().getElement().setAttribute("aria-expanded", Boolean.toString(table.isVisible()));
         });
         other.getElement().setAttribute("aria-expanded", "false");
@@ -31,8 +30,11 @@ final class PumpPicture extends Div {
                 Tags.div(
                         "hw-colh",
                         Tags.h2("", say.say("pump.chart.title")),
-                        Tags.span("hw-sub", say.say(
-                                "pump.chart.from", say.date(figures.day(reservoir.filling().at())))),
+                        Tags.span(
+                                "hw-sub",
+                                say.say(
+                                        "pump.chart.from",
+                                        say.date(figures.day(reservoir.filling().at())))),
                         Tags.span("grow", ""),
                         other),
                 chart,

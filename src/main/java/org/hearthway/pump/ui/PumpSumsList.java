@@ -43,12 +43,14 @@ final class PumpSumsList extends Div {
         outlook.window()
                 .ifPresent(window -> part(
                         "pump.sums.part.order",
-                        OrderBy.of(window.opens(), reading.rules().refill(), reading.open()).how()));
+                        OrderBy.of(window.opens(), reading.rules().refill(), reading.open())
+                                .how()));
         outlook.replacement().ifPresent(plan -> part("pump.sums.part.replacement", plan.how()));
         if (letters) {
             outlook.refills().stream()
                     .findFirst()
-                    .ifPresent(found -> part("pump.sums.part.residual", found.residual().how()));
+                    .ifPresent(found ->
+                            part("pump.sums.part.residual", found.residual().how()));
         }
     }
 
@@ -78,7 +80,8 @@ final class PumpSumsList extends Div {
             line.figures().forEach(figure -> symbols.add(figure.symbol()));
         });
         var says = figures.words().say(title);
-        add(Tags.section("hw-sumpart", says, Tags.h2("", says), letters ? list.withLetters(how) : list.derivation(how)));
+        add(Tags.section(
+                "hw-sumpart", says, Tags.h2("", says), letters ? list.withLetters(how) : list.derivation(how)));
     }
 
     private static Optional<Derivation> total(Setting set) {
@@ -94,6 +97,7 @@ final class PumpSumsList extends Div {
         var rate = set.dosing().perDay(set.strength());
         return rate.exact().signum() == 0
                 ? Optional.empty()
-                : Optional.of(Conversion.of(new DailyDose(rate.exact()), set.strength()).how());
+                : Optional.of(Conversion.of(new DailyDose(rate.exact()), set.strength())
+                        .how());
     }
 }

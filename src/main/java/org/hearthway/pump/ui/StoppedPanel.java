@@ -37,10 +37,13 @@ final class StoppedPanel extends Div {
         getElement().setAttribute("role", "region");
         getElement().setAttribute("aria-label", say.say("pump.stop.title"));
         getElement().setAttribute("tabindex", "-1");
-        var print = Tags.button("plain", Icon.PRINT, say.say("pump.stop.print"), pressed -> UI.getCurrent()
-                .getPage()
-                .executeJs(
-                        "document.body.classList.add('hw-only-stopped');"
+        var print = Tags.button(
+                "plain",
+                Icon.PRINT,
+                say.say("pump.stop.print"),
+                pressed -> UI.getCurrent()
+                        .getPage()
+                        .executeJs("document.body.classList.add('hw-only-stopped');"
                                 + "window.addEventListener('afterprint',"
                                 + "()=>document.body.classList.remove('hw-only-stopped'),{once:true});window.print()"));
         add(Tags.div(
@@ -54,8 +57,7 @@ final class StoppedPanel extends Div {
         add(left(figures, reading));
         var family = new OrderedList();
         for (var i = 1; i <= FAMILY_STEPS; i++) {
-            family.add(new ListItem(
-                    say.say("pump.stop.family." + i, clinic.urgentLine(), clinic.emergencyNumber())));
+            family.add(new ListItem(say.say("pump.stop.family." + i, clinic.urgentLine(), clinic.emergencyNumber())));
         }
         add(Tags.div(
                 "hw-stopcols",
@@ -98,7 +100,9 @@ final class StoppedPanel extends Div {
 
     private DerivationList left(PumpFigures figures, PumpReading reading) {
         var list = new DerivationList(figures);
-        var reservoir = reading.outlook().reservoir().filter(known -> reading.refillInCheck().isEmpty());
+        var reservoir = reading.outlook()
+                .reservoir()
+                .filter(known -> reading.refillInCheck().isEmpty());
         if (reservoir.isEmpty()) {
             return list.line(
                     say.say("pump.stop.left.alarm"),
