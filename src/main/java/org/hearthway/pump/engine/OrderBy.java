@@ -19,7 +19,7 @@ public record OrderBy(LocalDate visit, LocalDate day, Derivation how) {
         var wanted = visit.minusDays(rules.orderDays());
         working.line(
                 Formula.ORDER,
-                Symbol.LATEST,
+                Symbol.LATEST_ANY,
                 new Shown.Day(wanted),
                 Symbol.VISIT.is(new Shown.Day(visit)),
                 Symbol.SPAN.is(Amount.count(rules.orderDays(), Unit.DAYS)));

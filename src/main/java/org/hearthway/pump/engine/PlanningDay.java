@@ -38,7 +38,8 @@ final class PlanningDay {
                         Formula.DAYS_TOGETHER,
                         Symbol.DAYS,
                         alarm.sinceFill().inDays(),
-                        Symbol.DAYS.is(Elapsed.between(reservoir.filling().at(), last.at()).inDays()),
+                        Symbol.DAYS.is(Elapsed.between(reservoir.filling().at(), last.at())
+                                .inDays()),
                         Symbol.DAYS.is(days));
             }
         }

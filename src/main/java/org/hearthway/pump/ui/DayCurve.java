@@ -62,7 +62,11 @@ final class DayCurve {
             path.append("H").append(number(x(minute)));
             path.append("V").append(number(BOTTOM - (BOTTOM - TOP) * rate(minute) / most));
         }
-        path.append("H").append(number(RIGHT)).append("V").append(number(BOTTOM)).append("Z");
+        path.append("H")
+                .append(number(RIGHT))
+                .append("V")
+                .append(number(BOTTOM))
+                .append("Z");
         picture.shape("path", "class", "dc-area", "d", path.toString());
         var marks = days.size() == 1 ? QUARTERS : days.size();
         for (var i = 0; i < marks; i++) {
@@ -89,8 +93,8 @@ final class DayCurve {
             Stream.concat(
                             days.get(day).steps().stream().map(step -> minute(step.from())),
                             days.get(day).boluses().stream()
-                                    .flatMap(bolus -> Stream.of(
-                                            minute(bolus.at()), minute(bolus.at()) + bolus.minutes())))
+                                    .flatMap(bolus ->
+                                            Stream.of(minute(bolus.at()), minute(bolus.at()) + bolus.minutes())))
                     .map(minute -> (start + minute) % (days.size() * A_DAY))
                     .forEach(all::add);
         }

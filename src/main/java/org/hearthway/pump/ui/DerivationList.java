@@ -1,11 +1,14 @@
 package org.hearthway.pump.ui;
 
 import com.vaadin.flow.component.html.DescriptionList;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.hearthway.pump.engine.Derivation;
 import org.hearthway.pump.engine.Derivation.Figure;
+import org.hearthway.pump.engine.Elapsed;
 import org.hearthway.pump.engine.Formula;
 
 /**
@@ -56,16 +59,33 @@ final class DerivationList extends DescriptionList {
         return this;
     }
 
+    /** The time from one moment to another, in days of 24 hours; a change of the clock in between counts. */
+    DerivationList time(Instant from, Instant to) {
+        var say = figures.words();
+        var time = Elapsed.between(from, to);
+        var minutes = Duration.between(from, to).minusDays(time.wholeDays()).toMinutes();
+        var how = say.say(
+                "pump.sums.time.how", time.wholeDays(), minutes, Long.toString(minutes), figures.figure(time.inDays()));
+        var changed = figures.clockChange(from, to);
+        var what = say.say("pump.sums.time", figures.moment(from), figures.moment(to));
+        return changed == 0
+                ? line(what, figures.result(time.inDays()), how)
+                : line(what, figures.result(time.inDays()), how, say.say("pump.sums.time.clock", changed));
+    }
+
     /** Every line of it with its figures. */
     DerivationList derivation(Derivation how) {
-        how.lines().forEach(line -> line(what(line), figures.result(line.result().value()), filled(line)));
+        how.lines()
+                .forEach(line -> line(what(line), figures.result(line.result().value()), filled(line)));
         return this;
     }
 
     /** Every line of it, first with letters and then with its figures. */
     DerivationList withLetters(Derivation how) {
         how.lines().forEach(line -> {
-            add(new Term(what(line)), new Description(figures.result(line.result().value())));
+            add(
+                    new Term(what(line)),
+                    new Description(figures.result(line.result().value())));
             under(letters(line));
             under(EQUALS + filled(line));
         });

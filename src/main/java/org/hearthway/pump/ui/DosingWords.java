@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.hearthway.pump.PumpEntry.Setting;
-import org.hearthway.pump.engine.BolusMode;
 import org.hearthway.pump.engine.Bolus;
+import org.hearthway.pump.engine.BolusMode;
 import org.hearthway.pump.engine.DayPattern;
 import org.hearthway.pump.engine.Dosing;
 import org.hearthway.pump.engine.Step;
@@ -34,13 +34,13 @@ final class DosingWords {
             return say.say("pump.state.dosing.stopped");
         }
         if (dosing instanceof Dosing.FixedFlow fixed) {
-            return say.say("pump.state.dosing.fixed", figures.result(fixed.flow().perDay()), dose);
+            return say.say(
+                    "pump.state.dosing.fixed", figures.result(fixed.flow().perDay()), dose);
         }
         if (dosing instanceof Dosing.Constant) {
             return say.say("pump.state.dosing.constant", dose);
         }
-        return say.say(
-                dosing instanceof Dosing.Week ? "pump.state.dosing.week" : "pump.state.dosing.schedule", dose);
+        return say.say(dosing instanceof Dosing.Week ? "pump.state.dosing.week" : "pump.state.dosing.schedule", dose);
     }
 
     /** Each step and bolus, of a week day by day; nothing for one rate. */

@@ -24,8 +24,8 @@ final class EntryFigures extends Div {
         this.say = figures.words();
         this.list = new DerivationList(figures);
         entry.corrects()
-                .ifPresent(correction -> words(
-                        "corrects", say.say("pump.book.corrects", correction.entry(), correction.reason())));
+                .ifPresent(correction ->
+                        words("corrects", say.say("pump.book.corrects", correction.entry(), correction.reason())));
         if (entry.what() instanceof Refill refill) {
             refill(refill);
         } else if (entry.what() instanceof Change change) {
@@ -73,7 +73,9 @@ final class EntryFigures extends Div {
         amount("strength", set.map(Setting::strength), true);
         var words = new DosingWords(figures);
         set.ifPresent(how -> list.line(
-                say.say("pump.book.figure.dosing"), words.line(how), words.parts(how).toArray(String[]::new)));
+                say.say("pump.book.figure.dosing"),
+                words.line(how),
+                words.parts(how).toArray(String[]::new)));
     }
 
     private void implant(Implant implant) {
@@ -88,8 +90,10 @@ final class EntryFigures extends Div {
                                 "deliverable",
                                 say.say(
                                         "pump.book.from-until",
-                                        figures.result(model.deliverable().least().perDay()),
-                                        figures.result(model.deliverable().most().perDay()))));
+                                        figures.result(
+                                                model.deliverable().least().perDay()),
+                                        figures.result(
+                                                model.deliverable().most().perDay()))));
         words("life", say.say("pump.book.months", model.life().toTotalMonths()));
         amount("catheter", implant.catheter().implanted(), true);
         amount("per-length", implant.catheter().bore(), true);

@@ -18,17 +18,21 @@ import org.hearthway.pump.engine.Reservoir;
  */
 final class ForecastChart {
 
-    private static final double WIDTH = 640;
-    private static final double HEIGHT = 296;
+    private static final double WIDE = 560;
+    private static final double NARROW = 352;
+    private static final double HEIGHT = 310;
     private static final double LEFT = 40;
-    private static final double RIGHT = 624;
-    private static final double TOP = 52;
-    private static final double BOTTOM = 262;
+    private static final double EDGE = 16;
+    private static final double TOP = 66;
+    private static final double BOTTOM = 276;
     private static final int POINTS = 120;
     private static final int FEW = 25;
-    private static final int MONTHS_APART = 92;
+    private static final double MONTH = 30;
+    private static final double LABEL = 56;
     private static final double LETTER = 6.4;
 
+    private final double width;
+    private final double right;
     private final PumpFigures figures;
     private final ZoneId zone;
     private final Reservoir reservoir;
@@ -36,7 +40,9 @@ final class ForecastChart {
     private final LocalDate first;
     private final LocalDate end;
 
-    ForecastChart(PumpFigures figures, Reservoir reservoir, RefillWindow window, LocalDate today) {
+    ForecastChart(PumpFigures figures, Reservoir reservoir, RefillWindow window, LocalDate today, boolean narrow) {
+        this.width = narrow ? NARROW : WIDE;
+        this.right = width - EDGE;
         this.figures = figures;
         this.zone = figures.zone();
         this.reservoir = reservoir;
@@ -54,7 +60,7 @@ final class ForecastChart {
     Drawing draw(Instant now) {
         var say = figures.words();
         var today = figures.day(now);
-        var picture = new SvgText("u-block", 0, 0, WIDTH, HEIGHT)
+        var picture = new SvgText("u-block", 0, 0, width, HEIGHT)
                 .named(say.say(
                         "pump.chart.label",
                         say.date(first),
@@ -65,30 +71,47 @@ final class ForecastChart {
         var from = x(window.opens());
         var to = Math.max(from + 3, x(window.day().plusDays(1)));
         picture.shape(
-                "rect", "class", "ch-win", "x", number(from), "y", number(TOP), "width", number(to - from), "height",
+                "rect",
+                "class",
+                "ch-win",
+                "x",
+                number(from),
+                "y",
+                number(TOP),
+                "width",
+                number(to - from),
+                "height",
                 number(BOTTOM - TOP));
         picture.shape("path", "class", "ch-wine", "d", line(from, TOP, from, BOTTOM) + line(to, TOP, to, BOTTOM));
         var past = path(reservoir.filling().at(), now);
-        picture.shape(
-                "path", "class", "ch-area", "d", past + "L" + at(x(now), BOTTOM) + "L" + at(LEFT, BOTTOM) + "Z");
+        picture.shape("path", "class", "ch-area", "d", past + "L" + at(x(now), BOTTOM) + "L" + at(LEFT, BOTTOM) + "Z");
         var alarm = y(reservoir.pump().alarm().forPlot());
-        picture.shape("path", "class", "ch-lim", "d", line(LEFT, alarm, RIGHT, alarm));
+        picture.shape("path", "class", "ch-lim", "d", line(LEFT, alarm, right, alarm));
         picture.shape("path", "class", "ch-line", "d", past);
-        picture.shape("path", "class", "ch-fc", "d", path(now, end.atStartOfDay(zone).toInstant()));
+        picture.shape(
+                "path", "class", "ch-fc", "d", path(now, end.atStartOfDay(zone).toInstant()));
         picture.shape("path", "class", "sv-ink", "stroke-width", "1.5", "d", line(x(now), TOP - 16, x(now), BOTTOM));
-        dot(picture, "ch-dot", x(reservoir.filling().at()), reservoir.filling().volume().forPlot());
+        dot(
+                picture,
+                "ch-dot",
+                x(reservoir.filling().at()),
+                reservoir.filling().volume().forPlot());
         dot(picture, "ch-ring", x(now), reservoir.at(now).forPlot());
-        text(picture, (from + to) / 2, 14, say.say("pump.chart.window", day(window.opens()), day(window.day())));
-        text(picture, x(now), 31, say.say("pump.chart.today", figures.result(reservoir.at(now))));
-        text(picture, LEFT + 90, alarm - 6, say.say("pump.chart.alarm", figures.result(reservoir.pump().alarm())));
+        text(picture, (from + to) / 2, 31, say.say("pump.chart.window", day(window.opens()), day(window.day())));
+        text(picture, x(now), 48, say.say("pump.chart.today", figures.result(reservoir.at(now))));
+        text(
+                picture,
+                LEFT + 90,
+                alarm - 6,
+                say.say("pump.chart.alarm", figures.result(reservoir.pump().alarm())));
         window.printOut().ifPresent(check -> printOut(picture, check.printed()));
         return new Drawing(picture);
     }
 
     private void printOut(SvgText picture, LocalDate printed) {
         if (!printed.isAfter(end)) {
-            picture.shape("path", "class", "ch-print", "d", line(x(printed), TOP + 26, x(printed), BOTTOM));
-            text(picture, x(printed), TOP + 20, figures.words().say("pump.chart.printed", day(printed)));
+            picture.shape("path", "class", "ch-print", "d", line(x(printed), 20, x(printed), BOTTOM));
+            text(picture, x(printed), 14, figures.words().say("pump.chart.printed", day(printed)));
         }
     }
 
@@ -96,14 +119,14 @@ final class ForecastChart {
         var all = reservoir.pump().reservoir().forPlot();
         picture.text(LEFT - 8, TOP - 18, "ch-t", "end", figures.words().say("pump.chart.unit"));
         for (var mark = 0; mark <= all; mark += all > FEW ? 10 : 5) {
-            picture.shape("path", "class", "ch-ax", "d", line(LEFT, y(mark), RIGHT, y(mark)));
+            picture.shape("path", "class", "ch-ax", "d", line(LEFT, y(mark), right, y(mark)));
             picture.text(LEFT - 8, y(mark) + 4, "ch-t", "end", Integer.toString(mark));
         }
-        var months = ChronoUnit.DAYS.between(first, end) > MONTHS_APART * 2 ? 2 : 1;
+        var months = (int) Math.ceil(ChronoUnit.DAYS.between(first, end) / MONTH * LABEL / (right - LEFT));
         picture.text(LEFT, BOTTOM + 20, "ch-t", "start", day(first));
         for (var day = first.withDayOfMonth(1).plusMonths(1); day.isBefore(end); day = day.plusMonths(months)) {
             picture.shape("path", "class", "ch-ax2", "d", line(x(day), BOTTOM, x(day), BOTTOM + 5));
-            if (x(day) > LEFT + 70 && x(day) < RIGHT - 20) {
+            if (x(day) > LEFT + 70 && x(day) < right - 20) {
                 picture.text(x(day), BOTTOM + 20, "ch-t", "middle", day(day));
             }
         }
@@ -126,7 +149,8 @@ final class ForecastChart {
                 .forEach(moments::add);
         var path = new StringBuilder();
         for (var moment : moments) {
-            path.append(path.isEmpty() ? "M" : "L").append(at(x(moment), y(reservoir.at(moment).forPlot())));
+            path.append(path.isEmpty() ? "M" : "L")
+                    .append(at(x(moment), y(reservoir.at(moment).forPlot())));
         }
         return path.toString();
     }
@@ -135,9 +159,9 @@ final class ForecastChart {
         picture.shape("circle", "class", look, "cx", number(x), "cy", number(y(volume)), "r", "5");
     }
 
-    private static void text(SvgText picture, double x, double y, String says) {
+    private void text(SvgText picture, double x, double y, String says) {
         var half = says.length() * LETTER / 2;
-        picture.text(Math.max(half, Math.min(WIDTH - half, x)), y, "ch-tb", "middle", says);
+        picture.text(Math.max(half, Math.min(width - half, x)), y, "ch-tb", "middle", says);
     }
 
     private static String line(double x, double y, double toX, double toY) {
@@ -156,7 +180,7 @@ final class ForecastChart {
         var start = reservoir.filling().at();
         var all = ChronoUnit.SECONDS.between(start, end.atStartOfDay(zone).toInstant());
         var part = (double) ChronoUnit.SECONDS.between(start, moment) / all;
-        return LEFT + (RIGHT - LEFT) * Math.max(0, Math.min(1, part));
+        return LEFT + (right - LEFT) * Math.max(0, Math.min(1, part));
     }
 
     private double y(double volume) {

@@ -26,15 +26,16 @@ record ForecastRows(PumpFigures figures, Reservoir reservoir, RefillWindow windo
         var all = new TreeMap<Instant, List<String>>();
         var filled = reservoir.filling().at();
         note(all, filled, say.say("pump.chart.table.filled"));
-        reservoir.nodes().stream()
-                .skip(1)
-                .forEach(node -> note(all, node.at(), say.say("pump.chart.table.changed")));
+        reservoir.nodes().stream().skip(1).forEach(node -> note(all, node.at(), say.say("pump.chart.table.changed")));
         note(all, now, say.say("pump.chart.table.today"));
         note(all, noon(window.opens()), say.say("pump.chart.table.opens"));
         note(all, noon(window.day()), say.say("pump.chart.table.latest"));
         reservoir.alarm().ifPresent(alarm -> note(all, alarm.at(), say.say("pump.chart.table.alarm")));
         window.printOut().ifPresent(check -> note(all, noon(check.printed()), say.say("pump.chart.table.printed")));
-        reservoir.empty().filter(empty -> forClinicians).ifPresent(empty -> note(all, empty.at(), say.say("pump.chart.table.empty")));
+        reservoir
+                .empty()
+                .filter(empty -> forClinicians)
+                .ifPresent(empty -> note(all, empty.at(), say.say("pump.chart.table.empty")));
         var end = reservoir.empty().map(Reservoir.Reached::at).orElse(noon(window.lifeEnds()));
         var week = filled.plus(A_WEEK);
         for (var i = 0; i < MOST_WEEKS && week.isBefore(end); i++) {

@@ -26,7 +26,9 @@ final class ForecastTable extends NativeTable {
             head.add(cell);
         }
         getHead().add(head);
-        new ForecastRows(figures, reservoir, window, reading.now(), reading.mayRecord()).all().forEach(this::row);
+        new ForecastRows(figures, reservoir, window, reading.now(), reading.mayRecord())
+                .all()
+                .forEach(this::row);
     }
 
     private void row(Instant at, List<String> what) {

@@ -68,7 +68,9 @@ final class PumpDates {
                 why.toArray(String[]::new));
         window.alarm()
                 .ifPresent(alarm -> list.line(
-                        say.say("pump.state.alarm"), say.date(alarm), alarms(window).toArray(String[]::new)));
+                        say.say("pump.state.alarm"),
+                        say.date(alarm),
+                        alarms(window).toArray(String[]::new)));
     }
 
     private List<String> alarms(RefillWindow window) {
@@ -78,9 +80,7 @@ final class PumpDates {
                     say.say("pump.state.alarm.both", say.date(check.ours()), say.date(check.printed())), stands(check));
         }
         return List.of(say.say(
-                reading.outlook().reservoir().isPresent()
-                        ? "pump.state.alarm.ours"
-                        : "pump.state.alarm.printed"));
+                reading.outlook().reservoir().isPresent() ? "pump.state.alarm.ours" : "pump.state.alarm.printed"));
     }
 
     private String stands(PrintOutCheck check) {
@@ -88,7 +88,9 @@ final class PumpDates {
             return say.say("pump.state.alarm.agree");
         }
         return say.say(
-                check.printed().equals(check.stands()) ? "pump.state.alarm.print-stands" : "pump.state.alarm.ours-stands",
+                check.printed().equals(check.stands())
+                        ? "pump.state.alarm.print-stands"
+                        : "pump.state.alarm.ours-stands",
                 check.daysApart(),
                 reading.rules().refill().printOutDays());
     }
@@ -99,7 +101,9 @@ final class PumpDates {
                 say.say("pump.state.life"),
                 say.date(window.lifeEnds()),
                 window.lifeEnds().equals(byLabel)
-                        ? say.say("pump.state.life.label", reading.rules().refill().lifeDays())
+                        ? say.say(
+                                "pump.state.life.label",
+                                reading.rules().refill().lifeDays())
                         : say.say("pump.state.life.beyond-use"));
     }
 
@@ -108,7 +112,10 @@ final class PumpDates {
         list.line(
                 say.say("pump.state.order"),
                 say.date(order(window.opens())),
-                say.say("pump.state.order.why", say.date(window.opens()), reading.rules().refill().orderDays()),
+                say.say(
+                        "pump.state.order.why",
+                        say.date(window.opens()),
+                        reading.rules().refill().orderDays()),
                 say.say("pump.state.order.last", say.date(window.day()), say.date(order(window.day()))));
     }
 

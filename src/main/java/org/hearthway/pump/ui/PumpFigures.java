@@ -26,6 +26,7 @@ final class PumpFigures {
 
     private static final int DIGITS = 7;
     private static final int MOST_PLACES = 9;
+    private static final int SECONDS_A_MINUTE = 60;
 
     private final PumpWords say;
     private final ZoneId zone;
@@ -102,6 +103,12 @@ final class PumpFigures {
         return at.atZone(zone).toLocalDate();
     }
 
+    /** By how many minutes the local clock was changed from one moment to another; positive: put forward. */
+    long clockChange(Instant from, Instant to) {
+        var rules = zone.getRules();
+        return (rules.getOffset(to).getTotalSeconds() - rules.getOffset(from).getTotalSeconds()) / SECONDS_A_MINUTE;
+    }
+
     /** A whole number of days, as people say it. */
     String days(long days) {
         return withUnit(Unit.DAYS, BigDecimal.valueOf(days));
@@ -115,6 +122,7 @@ final class PumpFigures {
     /** Minus as mathematicians write it; a point or comma as the language does. */
     private String written(BigDecimal number) {
         var format = (DecimalFormat) NumberFormat.getInstance(say.language().locale());
+        format.setMinimumFractionDigits(Math.max(0, number.scale()));
         format.setMaximumFractionDigits(MOST_PLACES);
         format.setGroupingUsed(false);
         return format.format(number).replace('-', '\u2212');
@@ -126,9 +134,10 @@ final class PumpFigures {
         if (isWhole(quantity.exact(), exact)) {
             return exact;
         }
+        // zeros at the end of what was cut stay: they say how far it was told
         return places.digits > 0
                 ? significant(quantity.exact(), places.digits, rounding(quantity))
-                : rounded(quantity.exact(), places.cut, rounding(quantity));
+                : quantity.exact().bigDecimalValue(places.cut, rounding(quantity));
     }
 
     private static BigDecimal precise(Quantity quantity) {

@@ -41,9 +41,8 @@ final class PumpHistory extends Div {
     private ListItem item(Line line) {
         var item = new ListItem();
         var head = Tags.div("hw-bookline");
-        var what = Tags.span(
-                "hw-b",
-                say.say("pump.book.kind." + line.kind(), line.number(), figures.moment(line.at())));
+        var what =
+                Tags.span("hw-b", say.say("pump.book.kind." + line.kind(), line.number(), figures.moment(line.at())));
         if (line.superseded().isPresent()) {
             what.addClassName("u-struck");
         }
@@ -52,6 +51,7 @@ final class PumpHistory extends Div {
             head.add(Tags.span("hw-label ember", say.say("pump.book.emergency")));
         }
         state(line).ifPresent(head::add);
+        acts(line).ifPresent(head::add);
         item.add(head, Tags.p("hw-sub", people(line)));
         line.superseded().ifPresent(number -> item.add(Tags.p("hw-sub", superseded(number))));
         line.entry().ifPresent(entry -> {
@@ -65,7 +65,6 @@ final class PumpHistory extends Div {
         if (line.waits() && line.entry().isEmpty()) {
             item.add(Tags.p("hw-sub", say.say("pump.book.hidden")));
         }
-        acts(line).ifPresent(item::add);
         return item;
     }
 

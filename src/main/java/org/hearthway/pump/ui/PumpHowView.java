@@ -10,7 +10,6 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
-import java.util.UUID;
 import org.hearthway.access.SignedIn;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
@@ -54,7 +53,8 @@ class PumpHowView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     @Override
     public void beforeEnter(BeforeEnterEvent event) {
-        var child = event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
+        var child =
+                event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
         gate.require(viewer, Action.SEE_FOLDER, child);
         draw(child, reader.read(viewer, child));
     }
@@ -67,9 +67,11 @@ class PumpHowView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                         "hw-colh",
                         Tags.h2("u-xl", say.say("pump.how.title")),
                         Tags.span("grow", ""),
-                        Tags.button("plain", Icon.PRINT, say.say("pump.state.print"), pressed -> UI.getCurrent()
-                                .getPage()
-                                .executeJs("window.print()"))));
+                        Tags.button(
+                                "plain",
+                                Icon.PRINT,
+                                say.say("pump.state.print"),
+                                pressed -> UI.getCurrent().getPage().executeJs("window.print()"))));
         if (reading.refillInCheck().isPresent()) {
             sheet.add(Tags.p("hw-quiet", say.say("pump.how.waits")));
             return;
@@ -89,7 +91,11 @@ class PumpHowView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 .flatMap(forecast -> forecast.alarm())
                 .ifPresent(alarm -> remarks.add(new ListItem(say.say(
                         "pump.how.moment",
-                        figures.moment(reading.outlook().reservoir().orElseThrow().filling().at()),
+                        figures.moment(reading.outlook()
+                                .reservoir()
+                                .orElseThrow()
+                                .filling()
+                                .at()),
                         figures.figure(alarm.sinceFill().inDays()),
                         figures.moment(alarm.at())))));
         sheet.add(

@@ -36,14 +36,16 @@ final class PumpNotices extends Div {
         }
         reading.history().stream().filter(PumpBook.Line::waits).forEach(this::waits);
         reading.outlook().shift().ifPresent(this::shift);
-        reading.outlook().forecast().ifPresent(forecast -> forecast.cautions().stream()
-                .filter(caution -> caution != RefillForecast.Caution.NOTHING_GIVEN)
-                .forEach(caution -> tell(Icon.CLASH, say.say("pump.state.caution." + caution))));
+        reading.outlook()
+                .forecast()
+                .ifPresent(forecast -> forecast.cautions().stream()
+                        .filter(caution -> caution != RefillForecast.Caution.NOTHING_GIVEN)
+                        .forEach(caution -> tell(Icon.CLASH, say.say("pump.state.caution." + caution))));
         missing();
         reading.concerns().stream()
                 .filter(concern -> concern.kind() != Concern.Kind.PRINT_OUT)
-                .forEach(concern -> tell(
-                        Icon.WHY, say.say("pump.state.concern." + concern.kind(), say.date(concern.day()))));
+                .forEach(concern ->
+                        tell(Icon.WHY, say.say("pump.state.concern." + concern.kind(), say.date(concern.day()))));
         reading.outlook()
                 .implant()
                 .filter(implant -> implant.model().fixedFlow().isPresent())
@@ -53,7 +55,11 @@ final class PumpNotices extends Div {
     private void due() {
         reading.outlook().window().ifPresent(window -> {
             if (window.alarm().filter(alarm -> !alarm.isAfter(reading.today())).isPresent()) {
-                tell(Icon.URGENT, say.say("pump.state.alarm-passed", say.date(window.alarm().get())));
+                tell(
+                        Icon.URGENT,
+                        say.say(
+                                "pump.state.alarm-passed",
+                                say.date(window.alarm().get())));
             } else if (!window.day().isAfter(reading.today())) {
                 tell(Icon.REFILL, say.say("pump.state.overdue", say.date(window.day())));
             }
@@ -66,8 +72,7 @@ final class PumpNotices extends Div {
                 "",
                 Tags.span("hw-b", say.say("pump.state.waits." + kind, say.date(figures.day(line.at())))),
                 new Span(" "),
-                new Span(say.say(
-                        "pump.state.waits.who", reading.name(line.by()), figures.moment(line.entered()))));
+                new Span(say.say("pump.state.waits.who", reading.name(line.by()), figures.moment(line.entered()))));
         var banner = Tags.div("hw-banner", Icon.SECOND.draw(), says);
         if (line.emergency()) {
             says.add(Tags.span("hw-label ember u-ml3", say.say("pump.book.emergency")));
@@ -90,7 +95,8 @@ final class PumpNotices extends Div {
 
     private void missing() {
         var what = missing(reading.outlook());
-        if (reading.outlook().fill().isPresent() && reading.outlook().reservoir().isEmpty()) {
+        if (reading.outlook().fill().isPresent()
+                && reading.outlook().reservoir().isEmpty()) {
             tell(
                     Icon.INFO,
                     say.say(

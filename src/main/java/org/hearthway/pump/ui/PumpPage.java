@@ -32,8 +32,9 @@ final class PumpPage extends Div {
             discrepancy(words, explain);
             add(state());
         }
-        if (!reading.outlook().refills().isEmpty() || reading.outlook().fill().isPresent()) {
-            add(new RefillFindings(figures, reading.outlook().refills(), reading.rules().residual()));
+        if (reading.outlook().fill().isPresent()) {
+            add(new RefillFindings(
+                    figures, reading.outlook().refills(), reading.rules().residual()));
         }
         add(new PumpHistory(figures, reading, acts));
     }
@@ -59,22 +60,26 @@ final class PumpPage extends Div {
                     .ifPresent(window -> right.add(new PumpPicture(figures, reservoir, window, reading)));
         });
         left.add(new StateFacts(figures, reading));
-        right.add(
+        right.add(Tags.div(
+                "",
                 Tags.div("hw-colh", Tags.h2("", say.say("pump.state.dates"))),
                 new PumpDates(figures, reading).all(),
-                Tags.p("hw-sub", say.say("pump.state.caution")));
+                Tags.p("hw-sub", say.say("pump.state.caution"))));
         var sums = new NativeDetails(say.say("pump.sums.title"));
         sums.addClassName("hw-sums");
         sums.setContent(new PumpSumsList(figures, reading, false));
         sums.setOpen(true);
-        right.add(sums);
-        return Tags.div("hw-pumpstate", left, right);
+        var state = Tags.div("hw-pumpstate", left, right);
+        return reading.outlook().setting().isPresent() ? Tags.div("hw-pump", state, sums) : state;
     }
 
     /** Why no day to refill by is told: none of an earlier pump's stands for the one that is in. */
     private void withoutFill() {
         if (reading.takenOutOn().isPresent()) {
-            without("pump.out", "pump.out.hint", say.say("pump.out.since", say.date(reading.takenOutOn().get())));
+            without(
+                    "pump.out",
+                    "pump.out.hint",
+                    say.say("pump.out.since", say.date(reading.takenOutOn().get())));
         } else if (reading.unfilledSince().isPresent()) {
             var since = say.date(reading.unfilledSince().get());
             without(

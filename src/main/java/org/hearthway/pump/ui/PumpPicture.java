@@ -10,27 +10,31 @@ final class PumpPicture extends Div {
 
     PumpPicture(PumpFigures figures, Reservoir reservoir, RefillWindow window, PumpReading reading) {
         var say = figures.words();
-        var chart = PumpView.scroll(
-                say.say("pump.chart.title"),
-                new ForecastChart(figures, reservoir, window, reading.today()).draw(reading.now()));
-        chart.addClassName("hw-forecast");
-        var table = PumpView.scroll(
-                say.say("pump.chart.table"), new ForecastTable(figures, reservoir, window, reading));
+        var wide = new ForecastChart(figures, reservoir, window, reading.today(), false).draw(reading.now());
+        wide.addClassName("hw-wide");
+        var narrow = new ForecastChart(figures, reservoir, window, reading.today(), true).draw(reading.now());
+        narrow.addClassName("hw-narrow");
+        var chart = Tags.div("hw-forecast", wide, narrow);
+        var table =
+                PumpView.scroll(say.say("pump.chart.table"), new ForecastTable(figures, reservoir, window, reading));
         table.setId("pump-table");
         table.setVisible(false);
         var other = Tags.button("text", say.say("pump.chart.show-table"), pressed -> {
             table.setVisible(!table.isVisible());
-            pressed.getSource()
-                    .setText(say.say(table.isVisible() ? "pump.chart.hide-table" : "pump.chart.show-table"));
+            pressed.getSource().setText(say.say(table.isVisible() ? "pump.chart.hide-table" : "pump.chart.show-table"));
             pressed.getSource().getElement().setAttribute("aria-expanded", Boolean.toString(table.isVisible()));
         });
         other.getElement().setAttribute("aria-expanded", "false");
+        addClassName("hw-pumppicture");
         add(
                 Tags.div(
                         "hw-colh",
                         Tags.h2("", say.say("pump.chart.title")),
-                        Tags.span("hw-sub", say.say(
-                                "pump.chart.from", say.date(figures.day(reservoir.filling().at())))),
+                        Tags.span(
+                                "hw-sub",
+                                say.say(
+                                        "pump.chart.from",
+                                        say.date(figures.day(reservoir.filling().at())))),
                         Tags.span("grow", ""),
                         other),
                 chart,

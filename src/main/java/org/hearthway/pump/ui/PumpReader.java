@@ -2,6 +2,7 @@ package org.hearthway.pump.ui;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -54,7 +55,8 @@ class PumpReader {
     PumpReading read(Viewer viewer, ChildId child) {
         var outlook = book.outlook(viewer, child);
         var history = book.history(viewer, child);
-        var now = clock.instant();
+        // what is shown of the time is reckoned with, so that it can be reckoned again
+        var now = clock.instant().truncatedTo(ChronoUnit.MINUTES);
         return new PumpReading(
                 child,
                 outlook,

@@ -1,6 +1,7 @@
 package org.hearthway.pump.ui;
 
 import com.vaadin.flow.component.html.Div;
+import java.time.Instant;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.hearthway.pump.engine.DailyDose;
 import org.hearthway.pump.engine.Derivation;
 import org.hearthway.pump.engine.Dosing;
 import org.hearthway.pump.engine.OrderBy;
+import org.hearthway.pump.engine.Reservoir;
 import org.hearthway.pump.engine.ScheduleTotal;
 import org.hearthway.pump.engine.Symbol;
 
@@ -32,17 +34,23 @@ final class PumpSumsList extends Div {
         });
         outlook.reservoir()
                 .filter(reservoir -> reading.now().isAfter(reservoir.filling().at()))
-                .ifPresent(reservoir -> part("pump.sums.part.today", reservoir.howAt(reading.now())));
+                .ifPresent(reservoir -> today(reservoir, reading.now()));
         outlook.forecast().ifPresent(forecast -> part("pump.sums.part.dates", forecast.how()));
+        outlook.reservoir()
+                .filter(reservoir -> reading.mayRecord())
+                .flatMap(Reservoir::howEmpty)
+                .ifPresent(how -> part("pump.sums.part.empty", how));
         outlook.window()
                 .ifPresent(window -> part(
                         "pump.sums.part.order",
-                        OrderBy.of(window.opens(), reading.rules().refill(), reading.open()).how()));
+                        OrderBy.of(window.opens(), reading.rules().refill(), reading.open())
+                                .how()));
         outlook.replacement().ifPresent(plan -> part("pump.sums.part.replacement", plan.how()));
         if (letters) {
             outlook.refills().stream()
                     .findFirst()
-                    .ifPresent(found -> part("pump.sums.part.residual", found.residual().how()));
+                    .ifPresent(found ->
+                            part("pump.sums.part.residual", found.residual().how()));
         }
     }
 
@@ -52,13 +60,28 @@ final class PumpSumsList extends Div {
     }
 
     private void part(String title, Derivation how) {
+        part(title, new DerivationList(figures), how);
+    }
+
+    /** The times come first: nobody types them, and each programming has its own. */
+    private void today(Reservoir reservoir, Instant now) {
+        var times = new DerivationList(figures);
+        var nodes = reservoir.nodes();
+        for (var i = 0; i < nodes.size() && nodes.get(i).at().isBefore(now); i++) {
+            var next = i + 1 < nodes.size() ? nodes.get(i + 1).at() : now;
+            times.time(nodes.get(i).at(), next.isBefore(now) ? next : now);
+        }
+        part("pump.sums.part.today", times, reservoir.howAt(now));
+    }
+
+    private void part(String title, DerivationList list, Derivation how) {
         how.lines().forEach(line -> {
             symbols.add(line.result().symbol());
             line.figures().forEach(figure -> symbols.add(figure.symbol()));
         });
-        var list = new DerivationList(figures);
         var says = figures.words().say(title);
-        add(Tags.section("hw-sumpart", says, Tags.h2("", says), letters ? list.withLetters(how) : list.derivation(how)));
+        add(Tags.section(
+                "hw-sumpart", says, Tags.h2("", says), letters ? list.withLetters(how) : list.derivation(how)));
     }
 
     private static Optional<Derivation> total(Setting set) {
@@ -74,6 +97,7 @@ final class PumpSumsList extends Div {
         var rate = set.dosing().perDay(set.strength());
         return rate.exact().signum() == 0
                 ? Optional.empty()
-                : Optional.of(Conversion.of(new DailyDose(rate.exact()), set.strength()).how());
+                : Optional.of(Conversion.of(new DailyDose(rate.exact()), set.strength())
+                        .how());
     }
 }

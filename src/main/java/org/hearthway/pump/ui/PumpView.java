@@ -142,14 +142,15 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
         }
         acts.add(Tags.span("grow", ""));
         if (isIn) {
-            acts.add(Tags.button(
-                    "plain", Icon.URGENT, say.say("pump.stop.open"), pressed -> openStopped()));
+            acts.add(Tags.button("plain", Icon.URGENT, say.say("pump.stop.open"), pressed -> openStopped()));
         }
         acts.add(
                 Tags.link("hw-button plain", "staff/child/" + child + "/pump/how", say.say("pump.how.open")),
-                Tags.button("plain", Icon.PRINT, say.say("pump.state.print"), pressed -> UI.getCurrent()
-                        .getPage()
-                        .executeJs("window.print()")));
+                Tags.button(
+                        "plain",
+                        Icon.PRINT,
+                        say.say("pump.state.print"),
+                        pressed -> UI.getCurrent().getPage().executeJs("window.print()")));
     }
 
     private void openStopped() {

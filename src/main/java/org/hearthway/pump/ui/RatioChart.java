@@ -50,8 +50,8 @@ final class RatioChart {
 
     Drawing draw() {
         var say = figures.words();
-        var picture = new SvgText("u-block", 0, 0, WIDTH, HEIGHT)
-                .named(say.say("pump.chart.ratio.label", refills.size()));
+        var picture =
+                new SvgText("u-block", 0, 0, WIDTH, HEIGHT).named(say.say("pump.chart.ratio.label", refills.size()));
         line(picture, "ch-ax2", 1, say.say("pump.chart.ratio.one"));
         if (limit > 0) {
             line(picture, "ch-lim", 1 + limit, figures.bare(hundredths(1 + limit)));
@@ -60,7 +60,10 @@ final class RatioChart {
         var path = new StringBuilder();
         for (var i = 0; i < refills.size(); i++) {
             if (refills.get(i).residual().ratio().isPresent()) {
-                path.append(path.isEmpty() ? "M" : "L").append(number(x(i))).append(' ').append(number(y(refills.get(i))));
+                path.append(path.isEmpty() ? "M" : "L")
+                        .append(number(x(i)))
+                        .append(' ')
+                        .append(number(y(refills.get(i))));
             }
         }
         picture.shape("path", "class", "ch-line", "d", path.isEmpty() ? "M0 0" : path.toString());
@@ -71,8 +74,7 @@ final class RatioChart {
     }
 
     private static Amount hundredths(double ratio) {
-        return Amount.of(
-                BigDecimal.valueOf(Math.round(ratio * PERCENT), 2), Unit.ONE);
+        return Amount.of(BigDecimal.valueOf(Math.round(ratio * PERCENT), 2), Unit.ONE);
     }
 
     private void line(SvgText picture, String look, double ratio, String name) {

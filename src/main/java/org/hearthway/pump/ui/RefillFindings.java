@@ -10,6 +10,7 @@ import com.vaadin.flow.component.html.UnorderedList;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.hearthway.parts.Tags;
 import org.hearthway.pump.PumpOutlook.Found;
 import org.hearthway.pump.engine.Residual;
@@ -19,6 +20,7 @@ import org.hearthway.pump.engine.ResidualRules;
 final class RefillFindings extends Div {
 
     private static final List<String> COLUMNS = List.of("day", "expected", "measured", "difference", "ratio", "flag");
+    private static final Set<String> NUMBERS = Set.of("expected", "measured", "difference", "ratio");
     private static final int THINGS = 5;
 
     private final transient PumpFigures figures;
@@ -36,10 +38,12 @@ final class RefillFindings extends Div {
         }
         var inTime = new ArrayList<>(refills);
         Collections.reverse(inTime);
+        var both = Tags.div("hw-ratios");
         if (inTime.stream().anyMatch(found -> found.residual().ratio().isPresent())) {
-            add(new RatioChart(figures, inTime, rules).draw());
+            both.add(new RatioChart(figures, inTime, rules).draw());
         }
-        add(PumpView.scroll(say.say("pump.chart.refills"), table(refills)));
+        both.add(PumpView.scroll(say.say("pump.chart.refills"), table(refills)));
+        add(both);
         var last = refills.get(0).residual();
         if (last.flagged()) {
             add(usual(last.look()));
@@ -62,6 +66,9 @@ final class RefillFindings extends Div {
         for (var column : COLUMNS) {
             var cell = new NativeTableHeaderCell(say.say("pump.chart.refills." + column));
             cell.getElement().setAttribute("scope", "col");
+            if (NUMBERS.contains(column)) {
+                cell.addClassName("r");
+            }
             head.add(cell);
         }
         table.getHead().add(head);

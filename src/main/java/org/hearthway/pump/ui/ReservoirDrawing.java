@@ -44,7 +44,8 @@ final class ReservoirDrawing {
         scale(picture, all);
         alarm(picture, all, pump.alarm().forPlot());
         picture.shape("path", "class", "rs-wall", "d", wall());
-        picture.shape("path", "class", "rs-wall", "d", "M148 36C156 22 170 12 190 12H206M156 44C164 30 176 20 192 20H206");
+        picture.shape(
+                "path", "class", "rs-wall", "d", "M148 36C156 22 170 12 190 12H206M156 44C164 30 176 20 192 20H206");
         picture.shape("path", "class", "rs-port", "d", "M70 26Q92 42 114 26Q92 31 70 26Z");
         // words keep clear of the level's line
         var words = level < 140 ? Math.max(level + 44, 128) : Math.min(level - 40, 116);

@@ -2,8 +2,8 @@ package org.hearthway.pump.ui;
 
 import com.vaadin.flow.component.html.DescriptionList;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.UnorderedList;
 import org.hearthway.parts.Tags;
 import org.hearthway.pump.PumpEntry;
 import org.hearthway.pump.PumpEntry.Setting;

@@ -37,10 +37,13 @@ final class StoppedPanel extends Div {
         getElement().setAttribute("role", "region");
         getElement().setAttribute("aria-label", say.say("pump.stop.title"));
         getElement().setAttribute("tabindex", "-1");
-        var print = Tags.button("plain", Icon.PRINT, say.say("pump.stop.print"), pressed -> UI.getCurrent()
-                .getPage()
-                .executeJs(
-                        "document.body.classList.add('hw-only-stopped');"
+        var print = Tags.button(
+                "plain",
+                Icon.PRINT,
+                say.say("pump.stop.print"),
+                pressed -> UI.getCurrent()
+                        .getPage()
+                        .executeJs("document.body.classList.add('hw-only-stopped');"
                                 + "window.addEventListener('afterprint',"
                                 + "()=>document.body.classList.remove('hw-only-stopped'),{once:true});window.print()"));
         add(Tags.div(
@@ -52,24 +55,27 @@ final class StoppedPanel extends Div {
         add(Tags.p("hw-b", say.say("pump.stop.now")));
         add(calls(clinic));
         add(left(figures, reading));
-        add(Tags.h2("", say.say("pump.stop.danger")));
-        add(list(new UnorderedList(), "pump.stop.danger.", FACTS));
-        add(Tags.p("hw-sub", say.say("pump.stop.danger.source")));
-        add(part("pump.stop.early", list(new UnorderedList(), "pump.stop.early.", EARLY_SIGNS)));
-        add(part("pump.stop.late", list(new UnorderedList(), "pump.stop.late.", LATE_SIGNS)));
-        add(part("pump.stop.staff", list(new OrderedList(), "pump.stop.staff.", STAFF_STEPS)));
-        add(Tags.h2("", say.say("pump.stop.family")));
         var family = new OrderedList();
         for (var i = 1; i <= FAMILY_STEPS; i++) {
-            family.add(new ListItem(
-                    say.say("pump.stop.family." + i, clinic.urgentLine(), clinic.emergencyNumber())));
+            family.add(new ListItem(say.say("pump.stop.family." + i, clinic.urgentLine(), clinic.emergencyNumber())));
         }
-        add(family);
+        add(Tags.div(
+                "hw-stopcols",
+                Tags.div(
+                        "",
+                        part("pump.stop.staff", list(new OrderedList(), "pump.stop.staff.", STAFF_STEPS)),
+                        part("pump.stop.family", family)),
+                Tags.div(
+                        "",
+                        part("pump.stop.danger", list(new UnorderedList(), "pump.stop.danger.", FACTS)),
+                        part("pump.stop.early", list(new UnorderedList(), "pump.stop.early.", EARLY_SIGNS)),
+                        part("pump.stop.late", list(new UnorderedList(), "pump.stop.late.", LATE_SIGNS)),
+                        Tags.p("hw-sub", say.say("pump.stop.danger.source")))));
         add(Tags.p("hw-sub", say.say("pump.stop.caution")));
     }
 
     private Component part(String title, Component list) {
-        return Tags.div("", Tags.span("hw-b", say.say(title)), list);
+        return Tags.div("", Tags.h2("", say.say(title)), list);
     }
 
     private <L extends Component & HasComponents> L list(L list, String keys, int count) {
@@ -94,7 +100,9 @@ final class StoppedPanel extends Div {
 
     private DerivationList left(PumpFigures figures, PumpReading reading) {
         var list = new DerivationList(figures);
-        var reservoir = reading.outlook().reservoir().filter(known -> reading.refillInCheck().isEmpty());
+        var reservoir = reading.outlook()
+                .reservoir()
+                .filter(known -> reading.refillInCheck().isEmpty());
         if (reservoir.isEmpty()) {
             return list.line(
                     say.say("pump.stop.left.alarm"),

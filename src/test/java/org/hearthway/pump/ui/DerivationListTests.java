@@ -7,8 +7,8 @@ import java.time.Period;
 import java.time.ZoneId;
 import java.util.List;
 import org.hearthway.base.Language;
-import org.hearthway.pump.engine.Conversion;
 import org.hearthway.pump.engine.Concentration;
+import org.hearthway.pump.engine.Conversion;
 import org.hearthway.pump.engine.DailyDose;
 import org.hearthway.pump.engine.Derivation;
 import org.hearthway.pump.engine.Dosing;
@@ -53,13 +53,13 @@ class DerivationListTests {
         return Reservoir.filled(
                 pump,
                 Filling.of(FILLED, Volume.millilitres("20")),
-                Program.set(
-                        FILLED, ZONE, Concentration.microgramsPerMillilitre(strength), Dosing.constant(dose)));
+                Program.set(FILLED, ZONE, Concentration.microgramsPerMillilitre(strength), Dosing.constant(dose)));
     }
 
     @Test
     void tellsAResultWithItsFormulaFilledIn() {
-        var how = Conversion.of(DailyDose.microgramsPerDay("120"), Concentration.microgramsPerMillilitre("500")).how();
+        var how = Conversion.of(DailyDose.microgramsPerDay("120"), Concentration.microgramsPerMillilitre("500"))
+                .how();
         assertThat(told(Language.EN, how, false))
                 .containsExactly(
                         "Dose in an hour",
@@ -76,7 +76,8 @@ class DerivationListTests {
 
     @Test
     void saysWhereAResultWasRoundedAndKeepsTheDigitsThatGoOn() {
-        var how = Conversion.of(DailyDose.microgramsPerDay("110"), Concentration.microgramsPerMillilitre("1500")).how();
+        var how = Conversion.of(DailyDose.microgramsPerDay("110"), Concentration.microgramsPerMillilitre("1500"))
+                .how();
         assertThat(told(Language.EN, how, false))
                 .contains("0.07333 mL/day", "110 mcg/day ÷ 1500 mcg/mL ≈ 0.07333333 mL/day");
     }

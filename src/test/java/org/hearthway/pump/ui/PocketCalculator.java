@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 final class PocketCalculator {
 
     private static final Pattern NUMBER = Pattern.compile("^−?[0-9.]+");
-    private static final Pattern UNIT = Pattern.compile("[0-9.]+ (mL/day|mL/h|mL|mcg/mL|mcg/day|mcg/h|mcg|days?|h|cm|%)(?= |\\)|$)");
+    private static final Pattern UNIT =
+            Pattern.compile("[0-9.]+ (mL/day|mL/h|mL|mcg/mL|mcg/day|mcg/h|mcg|days?|h|cm|%)(?= |\\)|$)");
 
     private static final double HAIR = 1e-5;
 
@@ -23,8 +24,10 @@ final class PocketCalculator {
     /** Says nothing of dates and of what is told in words. */
     static void check(String result, String shown) {
         var formula = shown.replaceAll(" [=≈] .*", "").replace(", not below 0", "");
-        var plain = UNIT.matcher(formula).replaceAll(found -> found.group().substring(0, found.group().indexOf(' ')));
-        if (!plain.matches("[0-9. −+×÷()]+") || !Character.isDigit(result.replace("−", "").charAt(0))) {
+        var plain = UNIT.matcher(formula)
+                .replaceAll(found -> found.group().substring(0, found.group().indexOf(' ')));
+        if (!plain.matches("[0-9. −+×÷()]+")
+                || !Character.isDigit(result.replace("−", "").charAt(0))) {
             return;
         }
         var told = NUMBER.matcher(result.replace("+", ""));
