@@ -151,14 +151,13 @@ final class EntryForm extends Section {
         fields.unmark();
         var reading = new Reading();
         var entry = read(reading);
-        if (reading.isWrong()) {
-            sums.waiting("pump.form.wait.wrong");
-            reading.mark(say);
-        } else if (entry.isEmpty()) {
-            sums.waiting("pump.form.wait.more");
-        } else {
+        if (entry.isPresent()) {
             reckon(entry.get(), reading);
+        } else {
+            sums.waiting(reading.isWrong() ? "pump.form.wait.wrong" : "pump.form.wait.more");
         }
+        // marks without taking the focus away from where the person types
+        reading.mark(say);
     }
 
     private void reckon(NewEntry entry, Reading reading) {
@@ -166,12 +165,10 @@ final class EntryForm extends Section {
             var reckoned = acts.reckon(entry);
             unusualPlace.setVisible(reckoned.wantsWords());
             unusualWhy.setText(say.say("pump.form.unusual.why", unusual(reckoned)));
-            sums.show(reckoned, entry.at().toLocalDate());
+            sums.show(reckoned, entry.at().toLocalDate(), reading.isWrong());
         } catch (Invalid invalid) {
             sums.waiting("pump.form.wait.wrong");
-            // marks without taking the focus away from where the person types
             known(invalid).forEach(reading::wrong);
-            reading.mark(say);
         }
     }
 

@@ -143,6 +143,15 @@ final class FormFields {
         }
     }
 
+    /** Draws or fills in something, and tells of it once afterwards. */
+    void fill(Runnable filling) {
+        var before = listening;
+        listening = false;
+        filling.run();
+        listening = before;
+        typed();
+    }
+
     /** Begins to tell of changes, once the form is drawn and filled in. */
     void listen() {
         listening = true;
