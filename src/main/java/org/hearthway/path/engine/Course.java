@@ -21,6 +21,7 @@ import org.hearthway.path.engine.network.Span;
  * @param gaps rules of this child's own, in the place of the path's
  * @param away days on which the family cannot come
  * @param closed the day on which the team ended the path, if it did
+ * @param earlier stages that had begun before the way went back: what they forbid goes on holding
  */
 public record Course(
         LocalDate begun,
@@ -30,7 +31,8 @@ public record Course(
         Set<String> skipped,
         Map<RuleAt, Template.After> gaps,
         List<Span> away,
-        Optional<LocalDate> closed) {
+        Optional<LocalDate> closed,
+        List<Earlier> earlier) {
 
     public Course {
         given = Map.copyOf(given);
@@ -39,41 +41,48 @@ public record Course(
         skipped = Set.copyOf(skipped);
         gaps = Map.copyOf(gaps);
         away = List.copyOf(away);
+        earlier = List.copyOf(earlier);
     }
 
     /** A path that begins on a day, and nothing more was said. */
     public static Course begun(LocalDate day) {
-        return new Course(day, Map.of(), Map.of(), Set.of(), Set.of(), Map.of(), List.of(), Optional.empty());
+        return new Course(
+                day, Map.of(), Map.of(), Set.of(), Set.of(), Map.of(), List.of(), Optional.empty(), List.of());
     }
 
     /** The same with other dates given. */
     public Course withGiven(Map<String, Given> dates) {
-        return new Course(begun, dates, ended, added, skipped, gaps, away, closed);
+        return new Course(begun, dates, ended, added, skipped, gaps, away, closed, earlier);
     }
 
     /** The same with stages ended otherwise. */
     public Course withEnded(Map<String, Ended> ends) {
-        return new Course(begun, given, ends, added, skipped, gaps, away, closed);
+        return new Course(begun, given, ends, added, skipped, gaps, away, closed, earlier);
     }
 
     /** The same with other stages put on the plan and taken from it. */
     public Course withStages(Set<String> on, Set<String> off) {
-        return new Course(begun, given, ended, on, off, gaps, away, closed);
+        return new Course(begun, given, ended, on, off, gaps, away, closed, earlier);
     }
 
     /** The same with other rules of the child's own. */
     public Course withGaps(Map<RuleAt, Template.After> rules) {
-        return new Course(begun, given, ended, added, skipped, rules, away, closed);
+        return new Course(begun, given, ended, added, skipped, rules, away, closed, earlier);
     }
 
     /** The same with other days on which the family cannot come. */
     public Course withAway(List<Span> days) {
-        return new Course(begun, given, ended, added, skipped, gaps, days, closed);
+        return new Course(begun, given, ended, added, skipped, gaps, days, closed, earlier);
+    }
+
+    /** The same with other stages of earlier rounds. */
+    public Course withEarlier(List<Earlier> stages) {
+        return new Course(begun, given, ended, added, skipped, gaps, away, closed, stages);
     }
 
     /** The same, ended by the team on a day. */
     public Course closedOn(LocalDate day) {
-        return new Course(begun, given, ended, added, skipped, gaps, away, Optional.of(day));
+        return new Course(begun, given, ended, added, skipped, gaps, away, Optional.of(day), earlier);
     }
 
     /**
@@ -85,7 +94,7 @@ public record Course(
         var happened = given.entrySet().stream()
                 .filter(date -> date.getValue().origin() == Plan.Origin.ACTUAL)
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-        return new Course(begun, happened, ended, first.added, first.skipped, Map.of(), List.of(), closed);
+        return new Course(begun, happened, ended, first.added, first.skipped, Map.of(), List.of(), closed, earlier);
     }
 
     /** The date a person gave to a stage, if any. */
@@ -135,4 +144,13 @@ public record Course(
 
     /** How a stage ended, by the outcome's identifier, and its last day. */
     public record Ended(String outcome, LocalDate day) {}
+
+    /**
+     * A stage of a round before.
+     *
+     * @param stage which
+     * @param day on which it began
+     * @param back the stage to which the way went back since
+     */
+    public record Earlier(String stage, LocalDate day, String back) {}
 }

@@ -28,6 +28,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Devices;
 import org.hearthway.child.Names;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
@@ -72,6 +73,11 @@ class ChildPlansTests {
 
         @Bean
         ChildRegister children() {
+            return mock();
+        }
+
+        @Bean
+        Devices devices() {
             return mock();
         }
 
