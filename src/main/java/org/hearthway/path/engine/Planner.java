@@ -77,7 +77,13 @@ public final class Planner {
             all.add(planned(stage, visits));
             all.addAll(rounds.of(stage, path.counted(stage)));
         }
-        return new Plan(template, today, withStates(untilClosed(all)), presence.over());
+        return new Plan(template, today, withStates(untilClosed(all)), presence.over(), before());
+    }
+
+    private List<Stage> before() {
+        return template.stages().stream()
+                .filter(stage -> !stage.timing().optional() && course.isBeforeWithoutDay(stage))
+                .toList();
     }
 
     /** Where the team ended the path, what would have begun later is not on it. */
@@ -119,7 +125,9 @@ public final class Planner {
     private Planned planned(Stage stage, VisitSeries visits) {
         var window = window(stage);
         var start = start(stage);
-        var outside = start.isBefore(window.first()) || start.isAfter(window.last());
+        // what was done before the path began here followed the rules of whoever did it
+        var outside = !course.before().contains(stage.id())
+                && (start.isBefore(window.first()) || start.isAfter(window.last()));
         return new Planned(
                 stage,
                 1,
@@ -143,6 +151,9 @@ public final class Planner {
     private Said said(Stage stage) {
         if (course.ended(stage).isPresent()) {
             return Said.ENDED;
+        }
+        if (course.before().contains(stage.id())) {
+            return Said.DONE_BEFORE;
         }
         var said = course.given(stage)
                 .map(Course.Given::day)
@@ -194,7 +205,8 @@ public final class Planner {
         var counted = path.counted(stage);
         var placed = schedule.of(stage.id());
         var given = course.given(stage);
-        var rule = given.isPresent() ? byRuleAlone(stage, window) : placed.day();
+        var rule =
+                given.isPresent() && !course.before().contains(stage.id()) ? byRuleAlone(stage, window) : placed.day();
         var wanted = window.wanted();
         var open = OpenDays.of(stage, calendar, course);
         return new Why(

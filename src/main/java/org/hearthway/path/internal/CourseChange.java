@@ -94,6 +94,7 @@ record CourseChange(Course course, Template template) {
         return course.withGiven(given)
                 .withEarlier(earlier(kept, stage, day))
                 .withEnded(only(course.ended(), kept))
+                .withBefore(course.before().stream().filter(kept::contains).collect(Collectors.toSet()))
                 .withStages(
                         course.added().stream().filter(kept::contains).collect(Collectors.toSet()),
                         course.skipped().stream().filter(kept::contains).collect(Collectors.toSet()));

@@ -316,7 +316,10 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
             beside.add(new ChangeForm(say, words, on, stage.get(), acts(on)));
         } else {
             beside.add(choose());
-            onPaths.stream().filter(on -> on.plan().over().isEmpty()).forEach(this::notOnPlan);
+            onPaths.stream().filter(on -> on.plan().over().isEmpty()).forEach(on -> {
+                doneBefore(on.plan());
+                notOnPlan(on);
+            });
         }
         if (stage.isEmpty()) {
             onPaths.stream()
@@ -349,13 +352,35 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                 acts);
     }
 
+    /** Stages that were done before the path began here, each a press away from its day. */
+    private void doneBefore(Plan plan) {
+        if (plan.before().isEmpty()) {
+            return;
+        }
+        var list = new UnorderedList();
+        list.addClassName("hw-plain");
+        plan.before()
+                .forEach(stage -> list.add(new ListItem(
+                        new Span(stage.name().in(viewer.language()) + " "),
+                        Tags.button(
+                                "text",
+                                say.say("path.before.day.known"),
+                                pressed -> open(forms().doneBefore(plan, stage))))));
+        beside.add(Tags.div(
+                "u-mt5",
+                Tags.h2("u-l", titled("path.before.title", plan)),
+                Tags.p("hw-s hw-quiet", say.say("path.before.hint")),
+                list));
+    }
+
     /** Stages that come on the plan only if needed, and those that were taken from it. */
     private void notOnPlan(ChildPlan on) {
         var plan = on.plan();
         var list = new UnorderedList();
         list.addClassName("hw-plain");
         plan.template().stages().stream()
-                .filter(stage -> plan.stage(stage.id()).isEmpty())
+                .filter(stage ->
+                        plan.stage(stage.id()).isEmpty() && !plan.before().contains(stage))
                 .forEach(stage -> list.add(new ListItem(
                         new Span(stage.name().in(viewer.language()) + " "),
                         Tags.button(
