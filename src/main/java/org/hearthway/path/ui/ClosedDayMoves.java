@@ -51,19 +51,19 @@ class ClosedDayMoves implements ClosedDayPreview {
 
     @Override
     public Component closing(Viewer.Person viewer, LocalDate day) {
-        return draw(viewer, "path.closed.closing", effects.ifClosed(viewer, day));
+        return draw(viewer, "path.closed.closing.", effects.ifClosed(viewer, day));
     }
 
     @Override
     public Component opening(Viewer.Person viewer, LocalDate day) {
-        return draw(viewer, "path.closed.opening", effects.ifOpened(viewer, day));
+        return draw(viewer, "path.closed.opening.", effects.ifOpened(viewer, day));
     }
 
     private Component draw(Viewer.Person viewer, String key, Preview preview) {
         var say = new ValueSay(new ValueSay.Parts(words, valueWords, gaps, viewer.language(), settings.zone()));
         var names = children.all(viewer).stream().collect(Collectors.toMap(Child::id, Child::fullName));
         var title = say.say(
-                preview.children().isEmpty() ? key + ".none" : key,
+                preview.children().isEmpty() ? key + "none" : key + "some",
                 preview.children().size(),
                 preview.onPaths());
         var moved = new MovedChildren(
@@ -86,7 +86,7 @@ class ClosedDayMoves implements ClosedDayPreview {
                             "",
                             Tags.p(
                                     "hw-b",
-                                    say.say(key + ".visits", preview.visits().size())),
+                                    say.say(key + "visits", preview.visits().size())),
                             booked)));
         }
         return moved;
