@@ -8,8 +8,9 @@ import org.hearthway.base.Problem;
  *
  * @param volume together
  * @param strength of the mixture
+ * @param percent of the new strength: what a pump that is told the new strength really gives of its dose
  */
-public record Mixture(Volume volume, Concentration strength, Derivation how) {
+public record Mixture(Volume volume, Concentration strength, Amount percent, Derivation how) {
 
     /**
      * Mixes.
@@ -32,6 +33,12 @@ public record Mixture(Volume volume, Concentration strength, Derivation how) {
                 Symbol.OLD_STRENGTH.is(old),
                 Symbol.ADDED.is(added),
                 Symbol.NEW_STRENGTH.is(fresh));
-        return new Mixture(volume, strength, working.done());
+        var percent = working.line(
+                Formula.MIXTURE_PERCENT,
+                Symbol.PERCENT,
+                Amount.percent(strength.exact().divide(fresh.exact()).multiply(Exact.HUNDRED)),
+                Symbol.MIXTURE.is(strength),
+                Symbol.NEW_STRENGTH.is(fresh));
+        return new Mixture(volume, strength, percent, working.done());
     }
 }

@@ -13,58 +13,40 @@ final class PlanningDay {
      * be a day late after clocks went back, the local date alone a day later than whole days say.
      */
     static LocalDate of(Reservoir reservoir, Reservoir.Reached alarm, ZoneId zone, Derivation.Working working) {
-        var last = lastBefore(reservoir, alarm);
-        var strength = last.program().strength();
-        var rate = last.program().dosing().perDay(strength);
-        Usage.left(reservoir, last.at(), working);
-        if (rate.exact().signum() > 0) {
-            var volume = working.line(
-                    Formula.DAILY_VOLUME,
-                    Symbol.DAILY_VOLUME,
-                    rate.in(strength).perDay(),
-                    Symbol.DAILY_DOSE.is(rate),
-                    Symbol.STRENGTH.is(strength));
-            var left = last.volume().less(reservoir.pump().alarm());
-            working.line(
-                    Formula.DAYS_TO_ALARM,
-                    Symbol.DAYS,
-                    new Amount(left.exact().divide(volume.exact()), Unit.DAYS),
-                    Symbol.VOLUME.is(last.volume()),
-                    Symbol.ALARM_VOLUME.is(reservoir.pump().alarm()),
-                    Symbol.DAILY_VOLUME.is(volume));
-        }
+        tellDays(reservoir, alarm, working);
         var filled = reservoir.filling().at().atZone(zone).toLocalDate();
         var whole = Amount.count(alarm.sinceFill().wholeDays(), Unit.DAYS);
         working.line(
                 Formula.WHOLE_DAYS,
                 Symbol.WHOLE_DAYS,
                 whole,
-                Symbol.DAYS.is(alarm.sinceFill().inDays()));
-        var counted = filled.plusDays(alarm.sinceFill().wholeDays());
-        var local = alarm.at().atZone(zone).toLocalDate();
-        working.line(
+                Symbol.DAYS_SINCE_FILL.is(alarm.sinceFill().inDays()));
+        var counted = working.day(
                 Formula.COUNTED_DAY,
                 Symbol.COUNTED_DAY,
-                new Shown.Day(counted),
-                Symbol.FIRST_DAY.is(new Shown.Day(filled)),
+                filled.plusDays(alarm.sinceFill().wholeDays()),
+                Symbol.FIRST_DAY.is(filled),
                 Symbol.WHOLE_DAYS.is(whole));
-        var day = counted.isBefore(local) ? counted : local;
-        working.line(
+        var local = alarm.at().atZone(zone).toLocalDate();
+        return working.day(
                 Formula.PLANNING_DAY,
                 Symbol.PLANNING_DAY,
-                new Shown.Day(day),
-                Symbol.COUNTED_DAY.is(new Shown.Day(counted)),
-                Symbol.ALARM_DAY.is(new Shown.Day(local)));
-        return day;
+                counted.isBefore(local) ? counted : local,
+                Symbol.COUNTED_DAY.is(counted),
+                Symbol.ALARM_DAY.is(local));
     }
 
-    private static Reservoir.Node lastBefore(Reservoir reservoir, Reservoir.Reached alarm) {
-        var found = reservoir.nodes().get(0);
-        for (var node : reservoir.nodes()) {
-            if (!node.at().isAfter(alarm.at())) {
-                found = node;
-            }
-        }
-        return found;
+    /** What was left at the last change before the alarm, and how long that lasts. */
+    private static void tellDays(Reservoir reservoir, Reservoir.Reached alarm, Derivation.Working working) {
+        var last = reservoir.nodeAt(alarm.at());
+        Usage.left(reservoir, last.at(), working);
+        var before = Elapsed.between(reservoir.filling().at(), last.at()).inDays();
+        Usage.days(Formula.DAYS_TO_ALARM, last, reservoir.pump().alarm(), working)
+                .ifPresent(days -> working.line(
+                        last.program().dosing().followsTheClock() ? Formula.DAYS_BY_STEPS : Formula.DAYS_SINCE_FILL,
+                        Symbol.DAYS_SINCE_FILL,
+                        alarm.sinceFill().inDays(),
+                        Symbol.DAYS_BEFORE.is(before),
+                        Symbol.DAYS.is(days)));
     }
 }
