@@ -21,15 +21,13 @@ public enum Formula {
     /** What is left. */
     LEFT("max(0, {VOLUME} - {USED})"),
     /** Days from the last change to the alarm; exact at one dose, within a day at a schedule. */
-    DAYS_TO_ALARM("max(0, {VOLUME} - {ALARM_VOLUME}) / {DAILY_VOLUME}"),
+    DAYS_TO_ALARM("({VOLUME} - {ALARM_VOLUME}) / {DAILY_VOLUME}"),
     /** Days from the last change until nothing is left. */
     DAYS_TO_EMPTY("{VOLUME} / {DAILY_VOLUME}"),
-    /** Days from the fill to the alarm. */
-    DAYS_SINCE_FILL("{DAYS_BEFORE} + {DAYS}"),
-    /** The same at a schedule: the sum is right within a day, the result follows the steps. */
-    DAYS_BY_STEPS("~ {DAYS_BEFORE} + {DAYS}"),
+    /** Days from the fill to the alarm: up to the last change and from there. */
+    DAYS_TOGETHER(" + "),
     /** Whole days. */
-    WHOLE_DAYS("floor({DAYS_SINCE_FILL})"),
+    WHOLE_DAYS("floor({DAYS})"),
     /** Fill and whole days. */
     COUNTED_DAY("{FIRST_DAY} + {WHOLE_DAYS}"),
     /** The day to plan by. */
@@ -90,8 +88,6 @@ public enum Formula {
     WRONG_RECEIVED("{DAILY_VOLUME} × {HOURS} / 24 × {STRENGTH}"),
     /** What is wanted then. */
     WRONG_WANTED("{DAILY_DOSE} × {HOURS} / 24"),
-    /** A mixture in percent of the new strength. */
-    MIXTURE_PERCENT("100 × {MIXTURE} / {NEW_STRENGTH}"),
     /** Strength of a mixture. */
     MIXTURE("({LEFT} × {OLD_STRENGTH} + {ADDED} × {NEW_STRENGTH}) / ({LEFT} + {ADDED})"),
     /** When a pump is to be replaced. */

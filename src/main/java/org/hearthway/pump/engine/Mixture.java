@@ -8,9 +8,8 @@ import org.hearthway.base.Problem;
  *
  * @param volume together
  * @param strength of the mixture
- * @param percent of the new strength: what a pump that is told the new strength really gives of its dose
  */
-public record Mixture(Volume volume, Concentration strength, Amount percent, Derivation how) {
+public record Mixture(Volume volume, Concentration strength, Derivation how) {
 
     /**
      * Mixes.
@@ -33,12 +32,11 @@ public record Mixture(Volume volume, Concentration strength, Amount percent, Der
                 Symbol.OLD_STRENGTH.is(old),
                 Symbol.ADDED.is(added),
                 Symbol.NEW_STRENGTH.is(fresh));
-        var percent = working.line(
-                Formula.MIXTURE_PERCENT,
-                Symbol.PERCENT,
-                Amount.percent(strength.exact().divide(fresh.exact()).multiply(Exact.HUNDRED)),
-                Symbol.MIXTURE.is(strength),
-                Symbol.NEW_STRENGTH.is(fresh));
-        return new Mixture(volume, strength, percent, working.done());
+        return new Mixture(volume, strength, working.done());
+    }
+
+    /** In percent of the strength that the pump is told: so much of the dose that is set is really given. */
+    public Amount percentOf(Concentration told) {
+        return Amount.percent(strength.exact().divide(told.exact()).multiply(Exact.HUNDRED));
     }
 }

@@ -13,40 +13,69 @@ final class PlanningDay {
      * be a day late after clocks went back, the local date alone a day later than whole days say.
      */
     static LocalDate of(Reservoir reservoir, Reservoir.Reached alarm, ZoneId zone, Derivation.Working working) {
-        tellDays(reservoir, alarm, working);
+        var last = lastBefore(reservoir, alarm);
+        var strength = last.program().strength();
+        var rate = last.program().dosing().perDay(strength);
+        Usage.left(reservoir, last.at(), working);
+        if (rate.exact().signum() > 0
+                && last.volume().compareTo(reservoir.pump().alarm()) >= 0) {
+            var volume = working.line(
+                    Formula.DAILY_VOLUME,
+                    Symbol.DAILY_VOLUME,
+                    rate.in(strength).perDay(),
+                    Symbol.DAILY_DOSE.is(rate),
+                    Symbol.STRENGTH.is(strength));
+            var left = last.volume().less(reservoir.pump().alarm());
+            var days = working.line(
+                    Formula.DAYS_TO_ALARM,
+                    Symbol.DAYS,
+                    new Amount(left.exact().divide(volume.exact()), Unit.DAYS),
+                    Symbol.VOLUME.is(last.volume()),
+                    Symbol.ALARM_VOLUME.is(reservoir.pump().alarm()),
+                    Symbol.DAILY_VOLUME.is(volume));
+            // of a schedule the mean is not exact: there the whole days are told as they come
+            if (reservoir.nodes().size() > 1 && !last.program().dosing().followsTheClock()) {
+                working.line(
+                        Formula.DAYS_TOGETHER,
+                        Symbol.DAYS,
+                        alarm.sinceFill().inDays(),
+                        Symbol.DAYS.is(Elapsed.between(reservoir.filling().at(), last.at())
+                                .inDays()),
+                        Symbol.DAYS.is(days));
+            }
+        }
         var filled = reservoir.filling().at().atZone(zone).toLocalDate();
         var whole = Amount.count(alarm.sinceFill().wholeDays(), Unit.DAYS);
         working.line(
                 Formula.WHOLE_DAYS,
                 Symbol.WHOLE_DAYS,
                 whole,
-                Symbol.DAYS_SINCE_FILL.is(alarm.sinceFill().inDays()));
-        var counted = working.day(
+                Symbol.DAYS.is(alarm.sinceFill().inDays()));
+        var counted = filled.plusDays(alarm.sinceFill().wholeDays());
+        var local = alarm.at().atZone(zone).toLocalDate();
+        working.line(
                 Formula.COUNTED_DAY,
                 Symbol.COUNTED_DAY,
-                filled.plusDays(alarm.sinceFill().wholeDays()),
-                Symbol.FIRST_DAY.is(filled),
+                new Shown.Day(counted),
+                Symbol.FIRST_DAY.is(new Shown.Day(filled)),
                 Symbol.WHOLE_DAYS.is(whole));
-        var local = alarm.at().atZone(zone).toLocalDate();
-        return working.day(
+        var day = counted.isBefore(local) ? counted : local;
+        working.line(
                 Formula.PLANNING_DAY,
                 Symbol.PLANNING_DAY,
-                counted.isBefore(local) ? counted : local,
-                Symbol.COUNTED_DAY.is(counted),
-                Symbol.ALARM_DAY.is(local));
+                new Shown.Day(day),
+                Symbol.COUNTED_DAY.is(new Shown.Day(counted)),
+                Symbol.ALARM_DAY.is(new Shown.Day(local)));
+        return day;
     }
 
-    /** What was left at the last change before the alarm, and how long that lasts. */
-    private static void tellDays(Reservoir reservoir, Reservoir.Reached alarm, Derivation.Working working) {
-        var last = reservoir.nodeAt(alarm.at());
-        Usage.left(reservoir, last.at(), working);
-        var before = Elapsed.between(reservoir.filling().at(), last.at()).inDays();
-        Usage.days(Formula.DAYS_TO_ALARM, last, reservoir.pump().alarm(), working)
-                .ifPresent(days -> working.line(
-                        last.program().dosing().followsTheClock() ? Formula.DAYS_BY_STEPS : Formula.DAYS_SINCE_FILL,
-                        Symbol.DAYS_SINCE_FILL,
-                        alarm.sinceFill().inDays(),
-                        Symbol.DAYS_BEFORE.is(before),
-                        Symbol.DAYS.is(days)));
+    private static Reservoir.Node lastBefore(Reservoir reservoir, Reservoir.Reached alarm) {
+        var found = reservoir.nodes().get(0);
+        for (var node : reservoir.nodes()) {
+            if (!node.at().isAfter(alarm.at())) {
+                found = node;
+            }
+        }
+        return found;
     }
 }

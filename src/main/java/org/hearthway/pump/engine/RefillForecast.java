@@ -12,9 +12,7 @@ import java.util.function.Predicate;
  *
  * @param alarm when the low-reservoir alarm sounds, if it ever does
  * @param empty when nothing is left, if that comes; for clinicians, never to plan by
- * @param planningDay the day of the alarm to plan by: never later than its local date, nor than the day of the
- *     print-out; empty without an alarm
- * @param printOut the day of the print-out against ours, if both are known
+ * @param planningDay the day of the alarm to plan by, never later than its local date; empty without an alarm
  * @param lifeEnds last day of the drug in the reservoir
  * @param decides what sets the window
  * @param opens first day of the window
@@ -26,7 +24,6 @@ public record RefillForecast(
         Optional<Reservoir.Reached> alarm,
         Optional<Reservoir.Reached> empty,
         Optional<LocalDate> planningDay,
-        Optional<PrintOutCheck> printOut,
         LocalDate lifeEnds,
         Limit decides,
         LocalDate opens,
@@ -51,7 +48,7 @@ public record RefillForecast(
         DUE_AT_ONCE,
         /** The clinic has no open day from the fill to the last day. */
         NO_OPEN_DAY,
-        /** As programmed, the alarm is never reached. */
+        /** Nothing is being given. */
         NOTHING_GIVEN
     }
 
@@ -66,44 +63,81 @@ public record RefillForecast(
      * @param open days on which it is open; the window is moved earlier to such a day, never later
      */
     public static RefillForecast of(Reservoir reservoir, RefillRules rules, ZoneId zone, Predicate<LocalDate> open) {
-        return of(reservoir, Optional.empty(), rules, zone, open);
-    }
-
-    /**
-     * The same with the alarm date of the device print-out: the earlier one stands.
-     *
-     * @param printed alarm date of the print-out, if there is one
-     */
-    public static RefillForecast of(
-            Reservoir reservoir,
-            Optional<LocalDate> printed,
-            RefillRules rules,
-            ZoneId zone,
-            Predicate<LocalDate> open) {
         var working = new Derivation.Working();
-        var alarm = reservoir.alarm();
-        var ours = alarm.map(reached -> PlanningDay.of(reservoir, reached, zone, working));
-        var printOut = ours.flatMap(day -> printed.map(theirs -> PrintOutCheck.of(day, theirs, rules)));
-        printOut.ifPresent(check -> working.all(check.how()));
-        var planning = printOut.map(PrintOutCheck::stands).or(() -> ours).or(() -> printed);
-        var filled = reservoir.filling().at().atZone(zone).toLocalDate();
-        var window = RefillWindow.of(planning, filled, reservoir.filling().beyondUse(), rules, open, working);
         var cautions = EnumSet.noneOf(Caution.class);
-        cautions.addAll(window.cautions());
+        var filled = reservoir.filling().at().atZone(zone).toLocalDate();
+        var first = Symbol.FIRST_DAY.is(new Shown.Day(filled));
+        var alarm = reservoir.alarm();
         if (alarm.isEmpty()) {
             cautions.add(Caution.NOTHING_GIVEN);
         }
+        var planning = alarm.map(reached -> PlanningDay.of(reservoir, reached, zone, working));
+        var life = life(reservoir.filling(), filled, rules, working);
+        var byAlarm = planning.map(day -> day.minusDays(rules.marginDays()));
+        var byLife = byAlarm.map(life::isBefore).orElse(true);
+        var wanted = byLife ? life : byAlarm.orElse(life);
+        var lifeDay = Symbol.LIFE_DAY.is(new Shown.Day(life));
+        planning.ifPresentOrElse(
+                day -> working.line(
+                        Formula.LATEST,
+                        Symbol.LATEST,
+                        new Shown.Day(wanted),
+                        Symbol.PLANNING_DAY.is(new Shown.Day(day)),
+                        Symbol.SPAN.is(Amount.count(rules.marginDays(), Unit.DAYS)),
+                        lifeDay),
+                () -> working.line(Formula.LATEST_BY_LIFE, Symbol.LATEST, new Shown.Day(wanted), lifeDay));
+        if (wanted.isBefore(filled)) {
+            cautions.add(Caution.DUE_AT_ONCE);
+        }
+        var possible = wanted.isBefore(filled) ? filled : wanted;
+        var snapped = OpenDays.earlier(possible, filled, open);
+        if (snapped.isEmpty()) {
+            cautions.add(Caution.NO_OPEN_DAY);
+        }
+        var latest = snapped.orElse(possible);
+        working.line(
+                Formula.OPEN_DAY, Symbol.LATEST, new Shown.Day(latest), Symbol.LATEST_ANY.is(new Shown.Day(possible)));
+        var opens = opens(latest, filled, rules, open);
+        working.line(
+                Formula.OPENS,
+                Symbol.OPENS,
+                new Shown.Day(opens),
+                first,
+                Symbol.LATEST.is(new Shown.Day(latest)),
+                Symbol.SPAN.is(Amount.count(rules.windowDays(), Unit.DAYS)));
+        var limit = byLife ? lifeLimit(reservoir.filling(), filled, rules) : Limit.ALARM;
         return new RefillForecast(
-                alarm,
-                reservoir.empty(),
-                planning,
-                printOut,
-                window.lifeEnds(),
-                window.decides(),
-                window.opens(),
-                window.latest(),
-                cautions,
-                rules,
-                working.done());
+                alarm, reservoir.empty(), planning, life, limit, opens, latest, cautions, rules, working.done());
+    }
+
+    private static LocalDate life(Filling filling, LocalDate filled, RefillRules rules, Derivation.Working working) {
+        var byLabel = filled.plusDays(rules.lifeDays());
+        var first = Symbol.FIRST_DAY.is(new Shown.Day(filled));
+        var span = Symbol.SPAN.is(Amount.count(rules.lifeDays(), Unit.DAYS));
+        if (filling.beyondUse().isEmpty()) {
+            working.line(Formula.LIFE_DAY, Symbol.LIFE_DAY, new Shown.Day(byLabel), first, span);
+            return byLabel;
+        }
+        var own = filling.beyondUse().get();
+        var life = own.isBefore(byLabel) ? own : byLabel;
+        working.line(
+                Formula.LIFE_DAY_OF_BOTH,
+                Symbol.LIFE_DAY,
+                new Shown.Day(life),
+                first,
+                span,
+                Symbol.END.is(new Shown.Day(own)));
+        return life;
+    }
+
+    private static Limit lifeLimit(Filling filling, LocalDate filled, RefillRules rules) {
+        var byLabel = filled.plusDays(rules.lifeDays());
+        return filling.beyondUse().map(byLabel::isAfter).orElse(false) ? Limit.BEYOND_USE : Limit.LABEL_LIFE;
+    }
+
+    private static LocalDate opens(LocalDate latest, LocalDate filled, RefillRules rules, Predicate<LocalDate> open) {
+        var wanted = latest.minusDays(rules.windowDays());
+        var possible = wanted.isBefore(filled) ? filled : wanted;
+        return OpenDays.earlier(possible, filled, open).orElse(possible);
     }
 }

@@ -24,10 +24,6 @@ public enum Symbol {
     PART("m"),
     /** Days, with their fraction. */
     DAYS("t"),
-    /** Days from the fill to the last change. */
-    DAYS_BEFORE("t0"),
-    /** Days from the fill to the alarm. */
-    DAYS_SINCE_FILL("ts"),
     /** Whole days. */
     WHOLE_DAYS("n"),
     /** Drug given in what is left of a day or week. */

@@ -21,9 +21,37 @@ public record TimeLeft(
     public static TimeLeft of(Reservoir reservoir, Instant now) {
         var working = new Derivation.Working();
         var volume = Usage.left(reservoir, now, working);
-        var node = new Reservoir.Node(now, volume, reservoir.programAt(now));
-        Usage.days(Formula.DAYS_TO_ALARM, node, reservoir.pump().alarm(), working);
-        Usage.days(Formula.DAYS_TO_EMPTY, node, Volume.NONE, working);
+        tellDays(reservoir, volume, reservoir.programAt(now), working);
         return new TimeLeft(now, volume, reservoir.leftToAlarm(now), reservoir.leftToEmpty(now), working.done());
+    }
+
+    /** At a schedule right within a day: the times themselves follow the steps. */
+    private static void tellDays(Reservoir reservoir, Volume volume, Program program, Derivation.Working working) {
+        var rate = program.dosing().perDay(program.strength());
+        if (rate.exact().signum() == 0) {
+            return;
+        }
+        var daily = working.line(
+                Formula.DAILY_VOLUME,
+                Symbol.DAILY_VOLUME,
+                rate.in(program.strength()).perDay(),
+                Symbol.DAILY_DOSE.is(rate),
+                Symbol.STRENGTH.is(program.strength()));
+        var alarm = reservoir.pump().alarm();
+        if (volume.compareTo(alarm) >= 0) {
+            working.line(
+                    Formula.DAYS_TO_ALARM,
+                    Symbol.DAYS,
+                    new Amount(volume.less(alarm).exact().divide(daily.exact()), Unit.DAYS),
+                    Symbol.VOLUME.is(volume),
+                    Symbol.ALARM_VOLUME.is(alarm),
+                    Symbol.DAILY_VOLUME.is(daily));
+        }
+        working.line(
+                Formula.DAYS_TO_EMPTY,
+                Symbol.DAYS,
+                new Amount(volume.exact().divide(daily.exact()), Unit.DAYS),
+                Symbol.VOLUME.is(volume),
+                Symbol.DAILY_VOLUME.is(daily));
     }
 }

@@ -1,7 +1,6 @@
 package org.hearthway.pump.engine;
 
 import java.time.Instant;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What was used up to a moment, line by line: one line for each programming, one for what was left. */
@@ -51,32 +50,5 @@ final class Usage {
                 node.volume().less(used),
                 Symbol.VOLUME.is(node.volume()),
                 Symbol.USED.is(used));
-    }
-
-    /** Days from a node until a volume is reached, by the mean of the program; empty when nothing is given. */
-    static Optional<Amount> days(Formula formula, Reservoir.Node node, Volume until, Derivation.Working working) {
-        var strength = node.program().strength();
-        var rate = node.program().dosing().perDay(strength);
-        if (rate.exact().signum() == 0) {
-            return Optional.empty();
-        }
-        var daily = working.line(
-                Formula.DAILY_VOLUME,
-                Symbol.DAILY_VOLUME,
-                rate.in(strength).perDay(),
-                Symbol.DAILY_DOSE.is(rate),
-                Symbol.STRENGTH.is(strength));
-        var days = new Amount(node.volume().less(until).exact().divide(daily.exact()), Unit.DAYS);
-        var volume = Symbol.VOLUME.is(node.volume());
-        return Optional.of(
-                formula == Formula.DAYS_TO_EMPTY
-                        ? working.line(formula, Symbol.DAYS, days, volume, Symbol.DAILY_VOLUME.is(daily))
-                        : working.line(
-                                formula,
-                                Symbol.DAYS,
-                                days,
-                                volume,
-                                Symbol.ALARM_VOLUME.is(until),
-                                Symbol.DAILY_VOLUME.is(daily)));
     }
 }

@@ -181,7 +181,7 @@ class BridgeTests {
         var mixture = Mixture.of(ml("2"), strength("500"), ml("18"), strength("2000"));
         assertThat(mixture.volume()).isEqualTo(ml("20"));
         assertThat(mixture.strength()).isEqualTo(strength("1850"));
-        assertThat(mixture.percent().rounded(4)).isEqualByComparingTo("92.5");
+        assertThat(mixture.percentOf(strength("2000")).rounded(4)).isEqualByComparingTo("92.5");
         assertThat(Mixture.of(ml("0"), strength("500"), ml("18"), strength("2000"))
                         .strength())
                 .isEqualTo(strength("2000"));

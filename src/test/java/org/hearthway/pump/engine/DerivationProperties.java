@@ -1,12 +1,10 @@
 package org.hearthway.pump.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.EnumSet;
-import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -30,7 +28,7 @@ class DerivationProperties {
     private static void comesOut(Derivation how) {
         assertThat(how.lines()).isNotEmpty();
         for (var line : how.lines()) {
-            if (!OF_A_CALENDAR.contains(line.formula()) && line.formula() != Formula.DAYS_BY_STEPS) {
+            if (!OF_A_CALENDAR.contains(line.formula())) {
                 assertThat(PocketCalculator.workOut(line))
                         .as(line.symbols())
                         .isEqualTo(PocketCalculator.value(line.result().value()));
@@ -51,24 +49,6 @@ class DerivationProperties {
         var rules = RefillRules.usual();
         comesOut(
                 RefillForecast.of(reservoir, rules, history.zone(), day -> true).how());
-        comesOut(RefillForecast.of(reservoir, Optional.of(filled.plusDays(printed)), rules, history.zone(), day -> true)
-                .how());
-    }
-
-    /** At a schedule the sum of days is told as being near; it is right within a round. */
-    @Property(tries = 60)
-    void theDaysOfAScheduleAreNear(@ForAll History history) {
-        var lines = RefillForecast.of(history.reservoir(PUMP), RefillRules.usual(), history.zone(), day -> true)
-                .how()
-                .lines();
-        lines.stream().filter(line -> line.formula() == Formula.DAYS_BY_STEPS).forEach(line -> {
-            var near = line.figures().stream()
-                    .map(figure -> PocketCalculator.value(figure.value()))
-                    .reduce(BigFraction.ZERO, BigFraction::add);
-            var weekly = history.programs().stream().anyMatch(program -> program.dosing() instanceof Dosing.Week);
-            assertThat(near.doubleValue())
-                    .isCloseTo(PocketCalculator.value(line.result().value()).doubleValue(), within(weekly ? 7.0 : 1.0));
-        });
     }
 
     @Property(tries = 60)

@@ -129,7 +129,7 @@ class ReservoirTests {
                 .contains(
                         "U = D × t / C = 100 × 80 / 500",
                         "V = max(0, V - U) = max(0, 20 - 16)",
-                        "t = max(0, V - Va) / Vd = max(0, 4 - 2) / 0.2",
+                        "t = (V - Va) / Vd = (4 - 2) / 0.2",
                         "t = V / Vd = 4 / 0.2");
     }
 
