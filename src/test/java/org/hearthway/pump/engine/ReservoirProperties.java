@@ -24,7 +24,7 @@ class ReservoirProperties {
     private static final int FIFTY_DAYS = 60 * 24 * 50;
 
     /** Another way: minute by minute, in binary numbers. */
-    @Property(tries = 40)
+    @Property(tries = 25)
     void theVolumeIsThatOfAPumpWatchedMinuteByMinute(
             @ForAll History history, @ForAll @IntRange(max = FIFTY_DAYS) int minutes) {
         var simulated = Simulated.left(20, history.programs(), history.filled(), minutes);
@@ -33,7 +33,7 @@ class ReservoirProperties {
     }
 
     /** Another way: the alarm sounds within the minute in which a watched pump reaches it. */
-    @Property(tries = 40)
+    @Property(tries = 25)
     void theAlarmIsThatOfAPumpWatchedMinuteByMinute(@ForAll History history) {
         var minute = Simulated.minutesTo(2, 20, history.programs(), history.filled(), FIFTY_DAYS);
         var alarm = history.reservoir(PUMP).alarm();
