@@ -22,6 +22,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.pump.PumpBook;
@@ -49,8 +50,8 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
     private final Div stopped = new Div();
     private final Div page = new Div();
     private final Div beside = new Div();
-    private final Div foot = new Div();
     private final Div cols = Tags.div("hw-pumpcols", page, beside);
+    private KeyBar keys = new KeyBar();
     private transient ChildId child = new ChildId(new UUID(0, 0));
 
     PumpView(
@@ -75,7 +76,7 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
         this.say = new PumpWords(words, viewer.language());
         this.figures = new PumpFigures(say, clinic.zone());
         addClassName("hw-worksheet");
-        add(Tags.div("hw-desk", acts, stopped, cols), foot);
+        add(Tags.div("hw-desk", acts, stopped, cols), keys);
     }
 
     /** A box that scrolls by itself on a phone, by touch or by keys. */
@@ -107,8 +108,9 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
         var reading = reader.read(viewer, child);
         acts.removeAll();
         acts.add(new ActsBar(say, reading, forms(), this::openStopped));
-        foot.removeAll();
-        foot.add(ActsBar.keys(say, reading));
+        var now = ActsBar.keys(say, reading);
+        replace(keys, now);
+        keys = now;
         page.removeAll();
         page.add(new PumpPage(figures, words, reading, forms(), this::explain));
     }

@@ -41,9 +41,7 @@ final class StoppedPanel extends Div {
                 "plain",
                 Icon.PRINT,
                 say.say("pump.stop.print"),
-                pressed -> UI.getCurrent()
-                        .getPage()
-                        .executeJs("window.print()"));
+                pressed -> UI.getCurrent().getPage().executeJs("window.print()"));
         add(Tags.div(
                 "hw-colh",
                 Tags.h2("", say.say("pump.stop.title")),

@@ -63,9 +63,9 @@ class PumpPageIT {
     private static final Path PICTURES = Path.of("target", "screens", "pump");
     private static final ZoneId ZONE = ZoneId.of("America/New_York");
     private static final LocalDate IMPLANTED = LocalDate.of(2023, 5, 2);
-    private static final Dosing SCHEDULE = Dosing.cycle(
-            DayPattern.of(Step.of("06:00", "14:00", "4"), Step.of("14:00", "22:00", "5.5"), Step.of("22:00", "06:00", "6"))
-                    .with(BolusMode.REPLACES_BASAL, Bolus.of("18:00", "12", 30)));
+    private static final Dosing SCHEDULE = Dosing.cycle(DayPattern.of(
+                    Step.of("06:00", "14:00", "4"), Step.of("14:00", "22:00", "5.5"), Step.of("22:00", "06:00", "6"))
+            .with(BolusMode.REPLACES_BASAL, Bolus.of("18:00", "12", 30)));
 
     private RunningClinic clinic;
     private Browser desk;

@@ -63,9 +63,11 @@ class PumpPageTests {
     @Test
     void ofNoFillItSaysWhy() {
         assertThat(told(page(story.withoutFill().reading()))).contains("No refill recorded");
-        assertThat(told(page(story.withoutFill().unfilled(LocalDate.of(2026, 3, 1)).reading())))
+        assertThat(told(page(
+                        story.withoutFill().unfilled(LocalDate.of(2026, 3, 1)).reading())))
                 .contains("The pump is in since Mar 1, 2026: its first fill is not recorded yet.");
-        assertThat(told(page(story.withoutFill().takenOut(LocalDate.of(2026, 3, 2)).reading())))
+        assertThat(told(page(
+                        story.withoutFill().takenOut(LocalDate.of(2026, 3, 2)).reading())))
                 .contains("taken out on Mar 2, 2026");
     }
 
@@ -128,8 +130,7 @@ class PumpPageTests {
                 .contains("19 days 1 hour")
                 .contains("555-0121")
                 .contains("Do not wait");
-        assertThat(told(
-                        new StoppedPanel(figures, story.set(Dosing.stopped()).reading(), PumpStory.CLINIC, () -> {})))
+        assertThat(told(new StoppedPanel(figures, story.set(Dosing.stopped()).reading(), PumpStory.CLINIC, () -> {})))
                 .contains("Nothing is given since")
                 .doesNotContain("Time left to the alarm");
         assertThat(told(new StoppedPanel(figures, story.withoutFigures().reading(), PumpStory.CLINIC, () -> {})))

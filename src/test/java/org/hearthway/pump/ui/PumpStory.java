@@ -215,9 +215,7 @@ final class PumpStory {
     PumpReading reading() {
         var fill = refill(FILLED, "20", 2, Optional.empty(), false);
         var reservoir = Reservoir.filled(
-                model(),
-                Filling.of(FILLED, Volume.millilitres("20")),
-                Program.set(FILLED, ZONE, STRENGTH, dosing));
+                model(), Filling.of(FILLED, Volume.millilitres("20")), Program.set(FILLED, ZONE, STRENGTH, dosing));
         var forecast = RefillForecast.of(reservoir, RULES.refill(), ZONE, day -> true);
         var window = RefillWindow.of(
                 LocalDate.of(2026, 1, 15),
@@ -229,8 +227,7 @@ final class PumpStory {
         var known = figures && filled;
         var outlook = new PumpOutlook(
                 figures
-                        ? Optional.of(new Implant(
-                                "small", model(), new Catheter(Optional.empty(), Optional.empty())))
+                        ? Optional.of(new Implant("small", model(), new Catheter(Optional.empty(), Optional.empty())))
                         : Optional.empty(),
                 filled ? Optional.of(fill) : Optional.empty(),
                 filled ? Optional.of(new Setting(STRENGTH, dosing)) : Optional.empty(),
@@ -242,8 +239,8 @@ final class PumpStory {
                 explained,
                 known ? reservoir.last().program().shift(now, ZONE) : Optional.empty(),
                 known
-                        ? Optional.of(ReplacementPlan.of(
-                                LocalDate.of(2023, 5, 2), Period.ofYears(7), RULES.replacement()))
+                        ? Optional.of(
+                                ReplacementPlan.of(LocalDate.of(2023, 5, 2), Period.ofYears(7), RULES.replacement()))
                         : Optional.empty(),
                 found.map(volume -> List.of(new Found(
                                 3, LocalDate.of(2026, 3, 12), Residual.at(reservoir, now, volume, RULES.residual()))))
