@@ -14,6 +14,8 @@ public enum Rule {
     FIRST_FILL(false),
     /** Print-out and forecast differ, the residual was not as expected, or a new pump is to be planned. */
     PUMP_CONCERN(false),
+    /** A path says of a device what the record of devices does not say. */
+    DEVICE_BEHIND(false),
     /** A dose waits for its second check. */
     SECOND_CHECK(false),
     /** A check of hips or spine is near or past and no visit is booked for it. */
@@ -49,7 +51,7 @@ public enum Rule {
     public boolean isOfPath() {
         return switch (this) {
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> true;
-            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, PUMP_CONCERN, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
+            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, PUMP_CONCERN, DEVICE_BEHIND, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
         };
     }
 }

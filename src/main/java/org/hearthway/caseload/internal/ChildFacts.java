@@ -104,6 +104,7 @@ class ChildFacts {
                                 new Facts.PumpConcern(concern.kind().name(), concern.entry(), concern.day()))
                         .toList(),
                 pumps.unfilledSince(viewer, child),
+                paths.devicesBehind(viewer, child),
                 silenceAnsweredOn);
     }
 

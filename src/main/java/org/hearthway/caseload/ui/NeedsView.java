@@ -1,5 +1,6 @@
 package org.hearthway.caseload.ui;
 
+import com.vaadin.flow.component.ScrollOptions;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
@@ -185,6 +186,11 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             if (one != Show.LEFT && (one != Show.EVERYONE || show != one)) {
                 chip.add(Tags.span("hw-count", String.valueOf(count)));
             }
+            if (one == show) {
+                // on a phone their row is longer than the screen
+                chip.scrollIntoView(new ScrollOptions(
+                        ScrollOptions.Behavior.AUTO, ScrollOptions.Alignment.NEAREST, ScrollOptions.Alignment.CENTER));
+            }
             filters.add(Keys.press(chip, String.valueOf(key)));
         }
         title.add(
@@ -283,6 +289,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             case TASK -> new NeedRow.Step(say("caseload.step.TASK"), folder + "/tasks");
             case PAIN, NO_LOG -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
             case FIRST_FILL, PUMP_CONCERN -> new NeedRow.Step(say("caseload.step.PUMP"), folder + "/pump");
+            case DEVICE_BEHIND -> new NeedRow.Step(say("caseload.step.DEVICE"), folder + "/device");
             case SECOND_CHECK ->
                 new NeedRow.Step(
                         say("caseload.step.SECOND_CHECK"),

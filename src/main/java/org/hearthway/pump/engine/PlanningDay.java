@@ -17,7 +17,8 @@ final class PlanningDay {
         var strength = last.program().strength();
         var rate = last.program().dosing().perDay(strength);
         Usage.left(reservoir, last.at(), working);
-        if (rate.exact().signum() > 0) {
+        if (rate.exact().signum() > 0
+                && last.volume().compareTo(reservoir.pump().alarm()) >= 0) {
             var volume = working.line(
                     Formula.DAILY_VOLUME,
                     Symbol.DAILY_VOLUME,

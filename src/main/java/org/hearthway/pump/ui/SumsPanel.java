@@ -37,9 +37,16 @@ final class SumsPanel extends Div {
         add(Tags.p("hw-sub u-my2", say.say(key)));
     }
 
-    /** Lists all that was reckoned. */
-    void show(PumpSums reckoned, LocalDate on) {
+    /**
+     * Lists all that was reckoned.
+     *
+     * @param partly whether something of the form is left out because it is marked
+     */
+    void show(PumpSums reckoned, LocalDate on, boolean partly) {
         removeAll();
+        if (partly) {
+            add(Tags.p("hw-sub u-my2", say.say("pump.form.wait.partly")));
+        }
         var list = new CheckList(say);
         due.ifPresent(window -> timing(list, window, on));
         new FillChecks(say).add(list, reckoned);
@@ -47,7 +54,7 @@ final class SumsPanel extends Div {
         reckoned.bridge().ifPresent(plan -> new BridgeChecks(say, figures).add(list, plan));
         new DateChecks(say).add(list, reckoned);
         if (list.isEmpty()) {
-            waiting("pump.form.wait.figures");
+            add(Tags.p("hw-sub u-my2", say.say("pump.form.wait.figures")));
             add(Tags.button("text", say.say("pump.form.to-figures"), pressed -> figures.run()));
         } else {
             add(list);

@@ -29,6 +29,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Devices;
 import org.hearthway.child.Names;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
@@ -40,6 +41,7 @@ import org.hearthway.path.PrecautionNames;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.VisitsForPlans;
+import org.hearthway.path.VisitsOnDay;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Remark;
@@ -79,6 +81,11 @@ class ChildPlansTests {
         }
 
         @Bean
+        Devices devices() {
+            return mock();
+        }
+
+        @Bean
         AuditTrail trail() {
             return mock();
         }
@@ -97,6 +104,11 @@ class ChildPlansTests {
         @Bean
         PrecautionNames precautions() {
             return Set::of;
+        }
+
+        @Bean
+        VisitsOnDay onDay() {
+            return day -> List.of();
         }
 
         @Bean
