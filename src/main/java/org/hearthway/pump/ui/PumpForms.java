@@ -42,6 +42,8 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
         String name(AccountId person);
     }
 
+    private static final String FIGURES = "figures";
+
     private final PumpBook book;
     private final PumpKinds kinds;
     private final FormSay say;
@@ -107,7 +109,7 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
 
     private void implant(LocalDateTime at, Optional<Long> corrects, Optional<Implant> known) {
         open(
-                "figures",
+                FIGURES,
                 at,
                 corrects,
                 fields -> {
@@ -125,7 +127,8 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
             Function<FormFields, EntryForm.Body> bodies,
             Optional<PumpOutlook> due) {
         seen = book.history(viewer, child).stream().map(Line::number).findFirst().orElse(0L);
-        var sums = new SumsPanel(say, due.flatMap(PumpOutlook::window), this::figures);
+        var toFigures = name.equals(FIGURES) ? Optional.<Runnable>empty() : Optional.<Runnable>of(this::figures);
+        var sums = new SumsPanel(say, due.flatMap(PumpOutlook::window), toFigures);
         page.open(new EntryForm(say, name, at, corrects, bodies, sums, this));
     }
 

@@ -13,15 +13,15 @@ final class SumsPanel extends Div {
 
     private final transient FormSay say;
     private final transient Optional<RefillWindow> due;
-    private final transient Runnable figures;
+    private final transient Optional<Runnable> figures;
 
     /**
      * Nothing reckoned yet.
      *
      * @param due the window in which a refill was due; empty when the entry is none
-     * @param figures opens the form for figures of the pump
+     * @param figures opens the form for figures of the pump; empty in that form itself
      */
-    SumsPanel(FormSay say, Optional<RefillWindow> due, Runnable figures) {
+    SumsPanel(FormSay say, Optional<RefillWindow> due, Optional<Runnable> figures) {
         this.say = say;
         this.due = due;
         this.figures = figures;
@@ -51,11 +51,12 @@ final class SumsPanel extends Div {
         due.ifPresent(window -> timing(list, window, on));
         new FillChecks(say).add(list, reckoned);
         new DoseChecks(say).add(list, reckoned);
-        reckoned.bridge().ifPresent(plan -> new BridgeChecks(say, figures).add(list, plan));
+        reckoned.bridge().ifPresent(plan -> new BridgeChecks(say, figures.orElse(() -> {})).add(list, plan));
         new DateChecks(say).add(list, reckoned);
         if (list.isEmpty()) {
             add(Tags.p("hw-sub u-my2", say.say("pump.form.wait.figures")));
-            add(Tags.button("text", say.say("pump.form.to-figures"), pressed -> figures.run()));
+            figures.ifPresent(
+                    open -> add(Tags.button("text", say.say("pump.form.to-figures"), pressed -> open.run())));
         } else {
             add(list);
         }

@@ -344,4 +344,46 @@ class PumpIT {
         second.open(place(child)).press("Check").type("Alarm date on the print-out", "5/19/2026");
         second.press("Confirm: I read the same").see("May 14, 2026");
     }
+
+    @Test
+    void whatWasTypedStaysWhenSomebodyElseEnteredSomethingInBetween() {
+        var child = filled("Sage");
+        desk.open(place(child)).press("Change the dose").type("Dose of a day", "132");
+        desk.type("Reason for the change", "evening stiffness");
+        var change = new PumpEntry.Change(
+                new Setting(
+                        new Concentration(new BigDecimal("500")),
+                        Dosing.constant(new DailyDose(new BigDecimal("126")))),
+                "morning stiffness",
+                Optional.empty());
+        write(child, LocalDateTime.of(2026, 3, 12, 9, 0), change);
+        desk.press(SEND).see("Somebody else entered something in between").see("3. Change of dose or strength");
+        assertThat(desk.value("Dose of a day")).isEqualTo("132");
+        assertThat(desk.value("Reason for the change")).isEqualTo("evening stiffness");
+        desk.press(SEND).see("Say in a few words what it is and why.");
+        desk.type("What is out of the usual, and why", "asked for on the ward").press(SEND).see("waits for the second check");
+    }
+
+    @Test
+    void aPumpOfFixedFlowShowsItsFlowAndAsksForNoDose() {
+        var child = child("Teal");
+        desk.open(place(child)).press("Figures of the pump").see("All sums rest on them.");
+        desk.press("Begin from a general kind");
+        desk.press("Fixed flow").see("Flow set when it was made").press(SEND).see("waits for the second check");
+        second.open(place(child))
+                .press("Check")
+                .type("Reservoir holds", "40")
+                .type("Alarm volume", "3")
+                .type("Inner tubing holds", "0.25")
+                .type("Catheter holds per cm", "0.0025")
+                .press("Confirm: I read the same")
+                .see("checked");
+        refill(desk, child)
+                .see("Fixed flow: 0.5 mL/day")
+                .seeNoMore("Dose of a day")
+                .type("Filled in", "40")
+                .type("Strength", "500")
+                .see("250 mcg/day");
+        desk.accessible("fixed flow").picture(PICTURES.resolve("fixed-1280.png"));
+    }
 }
