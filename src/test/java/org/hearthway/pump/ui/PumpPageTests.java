@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.dom.Element;
+import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hearthway.base.Language;
+import org.hearthway.pump.engine.DayPattern;
 import org.hearthway.pump.engine.Dosing;
 import org.hearthway.pump.engine.FlowRate;
 import org.hearthway.pump.engine.Step;
@@ -152,6 +155,21 @@ class PumpPageTests {
                 .contains("6:00 AM to 10:00 PM: 4 mcg/h")
                 .contains("Local time changed on Mar 8, 2026")
                 .contains("one hour off until the next programming: what was set for 6:00 runs at 7:00");
+    }
+
+    @Test
+    void aWeekIsToldDayByDayWithItsMean() {
+        var quiet = DayPattern.of(Step.of("00:00", "00:00", "5"));
+        var school = DayPattern.of(Step.of("06:00", "18:00", "6"), Step.of("18:00", "06:00", "5"));
+        var week = new EnumMap<DayOfWeek, DayPattern>(DayOfWeek.class);
+        for (var day : DayOfWeek.values()) {
+            week.put(day, day == DayOfWeek.SATURDAY || day == DayOfWeek.SUNDAY ? quiet : school);
+        }
+        assertThat(told(page(story.set(Dosing.week(week)).reading())))
+                .contains("A schedule for each weekday, 128.6 mcg/day in the mean")
+                .contains("Saturday, 120 mcg/day: 12:00 AM to 12:00 AM: 5 mcg/h")
+                .contains("(132 mcg/day + 132 mcg/day + 132 mcg/day + 132 mcg/day + 132 mcg/day + 120 mcg/day"
+                        + " + 120 mcg/day) ÷ 7");
     }
 
     @Test
