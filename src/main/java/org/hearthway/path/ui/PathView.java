@@ -259,7 +259,9 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                                 : say.say("path.why.title", say.date(stage.start(), plan.today()))),
                 new Span(" " + plans.why(plan, stage).in(viewer.language()) + " "),
                 new Span(say.allowed(stage).map(allowed -> allowed + " ").orElse("")),
-                Tags.span("hw-sub", say.say("path.why.source", say.source(stage.stage().source()))));
+                Tags.span(
+                        "hw-sub",
+                        say.say("path.why.source", say.source(stage.stage().source()))));
         if (mayChange()) {
             stage.clash().ifPresent(clash -> says.add(ways(plan, clash)));
         }

@@ -32,8 +32,8 @@ class StageRowsTests {
     private static final double LETTER = 6.3;
     private static final Pattern WINDOW =
             Pattern.compile("<rect class=\"sv-win\" x=\"([-.\\d]+)\" y=\"([-.\\d]+)\" width=\"([-.\\d]+)\"");
-    private static final Pattern NAME = Pattern.compile(
-            "<text x=\"([-.\\d]+)\" y=\"([-.\\d]+)\" class=\"ch-tb\" text-anchor=\"(\\w+)\">([^<]*)<");
+    private static final Pattern NAME =
+            Pattern.compile("<text x=\"([-.\\d]+)\" y=\"([-.\\d]+)\" class=\"ch-tb\" text-anchor=\"(\\w+)\">([^<]*)<");
 
     @Autowired
     private Plans plans;
@@ -59,12 +59,11 @@ class StageRowsTests {
     private static Box name(MatchResult found) {
         var wide = found.group(4).length() * LETTER;
         var x = number(found, 1);
-        var from =
-                switch (found.group(3)) {
-                    case "start" -> x;
-                    case "end" -> x - wide;
-                    default -> x - wide / 2;
-                };
+        var from = switch (found.group(3)) {
+            case "start" -> x;
+            case "end" -> x - wide;
+            default -> x - wide / 2;
+        };
         return new Box(from, from + wide, number(found, 2) - 4);
     }
 
@@ -81,10 +80,18 @@ class StageRowsTests {
                 var picture = new SvgText("", 0, 0, WIDTH, 600).decorative();
                 new StageRows(lanes, language, WIDTH).draw(picture, lanes.all().get(0));
                 var boxes = new ArrayList<Box>();
-                WINDOW.matcher(picture.toString()).results().map(StageRowsTests::window).forEach(boxes::add);
+                WINDOW.matcher(picture.toString())
+                        .results()
+                        .map(StageRowsTests::window)
+                        .forEach(boxes::add);
                 var windows = boxes.size();
-                NAME.matcher(picture.toString()).results().map(StageRowsTests::name).forEach(boxes::add);
-                assertThat(boxes.size() > windows).as(path.id()).isEqualTo(StageRows.depth(lanes.all().get(0)) > 0);
+                NAME.matcher(picture.toString())
+                        .results()
+                        .map(StageRowsTests::name)
+                        .forEach(boxes::add);
+                assertThat(boxes.size() > windows)
+                        .as(path.id())
+                        .isEqualTo(StageRows.depth(lanes.all().get(0)) > 0);
                 assertThat(boxes).allMatch(box -> box.from() >= 0 && box.to() <= WIDTH);
                 for (var box : boxes) {
                     assertThat(boxes)
