@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.hearthway.path.engine.Plan.Care;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
@@ -139,7 +140,8 @@ public final class Planner {
                 schedule.of(stage.id()).span(),
                 why(stage, window, outside),
                 visits.of(stage, start),
-                cares(stage, start, ends(stage)),
+                Stream.concat(cares(stage, start, ends(stage)).stream(), earlier(stage))
+                        .toList(),
                 resolved.clash(stage)
                         .filter(clash -> course.given(stage).isEmpty()
                                 && course.ended(stage).isEmpty()));
@@ -234,6 +236,33 @@ public final class Planner {
                         start.plus(rule.from()),
                         rule.until().map(start::plus).orElse(end.plusDays(1))))
                 .toList();
+    }
+
+    /**
+     * The rules of care of rounds before, with the stage to which the way went back: what was put into a body forbids the
+     * same until the stage that put it there comes again.
+     */
+    private Stream<Care> earlier(Stage back) {
+        return course.earlier().stream()
+                .filter(before -> home(before).equals(back))
+                .flatMap(before -> template.stage(before.stage()).stream()
+                        .flatMap(stage -> cares(stage, before.day(), before.day()).stream()))
+                .flatMap(care -> untilAgain(care).stream());
+    }
+
+    private Stage home(Course.Earlier before) {
+        return presence.stages().stream()
+                .filter(stage -> stage.id().equals(before.back()))
+                .findFirst()
+                .orElse(presence.stages().get(0));
+    }
+
+    private Optional<Care> untilAgain(Care care) {
+        var until = presence.stages().stream()
+                .filter(stage -> stage.precautions().contains(care.rule()))
+                .map(this::start)
+                .reduce(care.until(), Planner::earlier);
+        return until.isAfter(care.from()) ? Optional.of(new Care(care.rule(), care.from(), until)) : Optional.empty();
     }
 
     /** The day before which something that goes on until a stage has its last time; ten years on if that is not known. */

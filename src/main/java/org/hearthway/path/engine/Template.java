@@ -231,6 +231,7 @@ public record Template(
      * @param skips later stages that leave it
      * @param endsPath whether everything later leaves the plan and choosing is open again
      * @param returnsTo the stage at or before this one to which the way goes back, on the day of the outcome
+     * @param device what it says of a device in the body, if it does
      */
     public record Outcome(
             String id,
@@ -239,12 +240,49 @@ public record Template(
             Set<String> opens,
             Set<String> skips,
             boolean endsPath,
-            Optional<String> returnsTo) {
+            Optional<String> returnsTo,
+            Optional<DeviceNote> device) {
 
         public Outcome {
             opens = Set.copyOf(opens);
             skips = Set.copyOf(skips);
         }
+
+        /** One that says nothing of a device. */
+        public Outcome(
+                String id,
+                Bilingual name,
+                Optional<Bilingual> tells,
+                Set<String> opens,
+                Set<String> skips,
+                boolean endsPath,
+                Optional<String> returnsTo) {
+            this(id, name, tells, opens, skips, endsPath, returnsTo, Optional.empty());
+        }
+    }
+
+    /**
+     * What an outcome says of a device in the body, so that the record of devices is expected to say it, too.
+     *
+     * @param at the stage at or before this one whose day shows that it happened, when the way came back to it; empty
+     *     when it happened by the day of the outcome
+     */
+    public record DeviceNote(DeviceFate fate, Optional<String> at) {}
+
+    /** What becomes of a device. */
+    public enum DeviceFate {
+        /** The pump came out, whatever of its catheter stayed. */
+        PUMP_OUT,
+        /** A new pump or a new catheter came in. */
+        PUMP_RENEWED,
+        /** Some part of the stimulator came out. */
+        STIMULATOR_PART_OUT,
+        /** The generator came out; leads may have stayed. */
+        GENERATOR_OUT,
+        /** Every part of the stimulator came out, leads included. */
+        STIMULATOR_OUT,
+        /** A new part of the stimulator came in. */
+        STIMULATOR_RENEWED
     }
 
     /**

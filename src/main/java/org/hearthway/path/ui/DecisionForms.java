@@ -10,6 +10,7 @@ import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.parts.DayField;
 import org.hearthway.parts.Told;
+import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.Decision;
@@ -23,7 +24,14 @@ import org.hearthway.words.Words;
 
 /** The forms for decisions that are about no single stage of a child's paths. */
 record DecisionForms(
-        StageWords say, Words words, Plans plans, Viewer.Person viewer, ChildId child, LocalDate today, Page page) {
+        StageWords say,
+        Words words,
+        Plans plans,
+        PathDevices devices,
+        Viewer.Person viewer,
+        ChildId child,
+        LocalDate today,
+        Page page) {
 
     /** What the forms ask of the page they stand on. */
     interface Page {
@@ -96,7 +104,8 @@ record DecisionForms(
                 say.say("path.close", plan.template().name().in(viewer.language())),
                 say.say("path.close.hint"),
                 say.say("path.close.save"));
-        return new EffectForm(say, words, says, List.of(new EffectForm.Asked("day", day)), today, new Deciding() {
+        var asked = List.of(new EffectForm.Asked("day", day));
+        var form = new EffectForm(say, words, says, asked, today, new Deciding() {
             @Override
             public Effect effect(List<LocalDate> days) {
                 return plans.effectOfClosing(viewer, child, path, days.get(0));
@@ -107,6 +116,9 @@ record DecisionForms(
                 plans.close(viewer, child, path, days.get(0), reason, page.seen());
             }
         });
+        return devices.held(viewer, child, path)
+                .map(kind -> form.noting(new DeviceLine(say, child).closing(kind)))
+                .orElse(form);
     }
 
     /** Keeps days on which the family cannot come. */

@@ -34,6 +34,7 @@ import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
+import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.ChildPlan;
@@ -67,6 +68,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
             """;
 
     private final transient Plans plans;
+    private final transient PathDevices devices;
     private final transient Accounts accounts;
     private final transient Gate gate;
     private final transient Words words;
@@ -75,6 +77,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
     private final transient StageDetail.Names names;
     private final transient ClinicSettings settings;
     private final transient Clock clock;
+    private final Div behind = new Div();
     private final Div head = new Div();
     private final Div line = new Div();
     private final Div tables = new Div();
@@ -90,6 +93,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
 
     PathView(
             Plans plans,
+            PathDevices devices,
             Accounts accounts,
             Gate gate,
             Words words,
@@ -100,6 +104,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
             ClinicSettings settings,
             Clock clock) {
         this.plans = plans;
+        this.devices = devices;
         this.accounts = accounts;
         this.gate = gate;
         this.words = words;
@@ -118,7 +123,14 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                 .tell(say.say("path.keys.choose"), say.say("parts.key.enter"))
                 .tell(say.say("path.keys.leave"), say.say("parts.key.escape"))
                 .remark(say.say("path.keys.written-down"));
-        add(Tags.div("hw-desk", head, line, Tags.div("hw-cols u-side24", Tags.div("", tables, below), beside)), keys);
+        add(
+                Tags.div(
+                        "hw-desk",
+                        behind,
+                        head,
+                        line,
+                        Tags.div("hw-cols u-side24", Tags.div("", tables, below), beside)),
+                keys);
     }
 
     @Override
@@ -144,6 +156,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
         tables.removeAll();
         beside.removeAll();
         below.removeAll();
+        behind.removeAll();
+        behind.add(new DeviceLine(say, child).standing(devices.behind(viewer, child), today()));
         onPaths = plans.plans(viewer, child);
         seen = onPaths.stream().map(ChildPlan::version).findFirst().orElse(0L);
         if (onPaths.isEmpty()) {
@@ -394,7 +408,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
     }
 
     private DecisionForms forms() {
-        return new DecisionForms(say, words, plans, viewer, child, today(), this);
+        return new DecisionForms(say, words, plans, devices, viewer, child, today(), this);
     }
 
     @Override
@@ -445,6 +459,11 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                     drawPlans(List.of());
                     throw refused;
                 }
+            }
+
+            @Override
+            public Optional<Component> after(Change change) {
+                return devices.ifSaid(viewer, child, path, change).map(new DeviceLine(say, child)::preview);
             }
 
             @Override

@@ -29,6 +29,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Devices;
 import org.hearthway.child.Names;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
@@ -75,6 +76,11 @@ class ChildPlansTests {
 
         @Bean
         ChildRegister children() {
+            return mock();
+        }
+
+        @Bean
+        Devices devices() {
             return mock();
         }
 
