@@ -64,7 +64,7 @@ class PathNewsTests {
 
     @BeforeEach
     void aChildWithAnOperationDay() {
-        OnPath.accept(signOff, plans);
+        OnPath.accept(signOff, plans, "sdr", "itb");
         child = Children.enter(register);
         parent = Children.caregiver(households, child, Reach.FULL);
         new OnPath(plans, child).begin("sdr", Plans.Beginning.INSTEAD, LocalDate.of(2025, 11, 10));

@@ -103,7 +103,7 @@ class PathPageTests {
 
     @BeforeEach
     void aChildWhoseFamilyMayReadThePaths() {
-        OnPath.accept(signOff, plans);
+        OnPath.accept(signOff, plans, "sdr", "itb", "rehab", "followup");
         child = Children.enter(register);
         parent = Children.caregiver(households, child, Reach.FULL);
     }

@@ -86,7 +86,7 @@ class StageTasksTests {
 
     @BeforeEach
     void aChildWhosePathBegan() {
-        OnPath.accept(signOff, plans);
+        OnPath.accept(signOff, plans, "sdr");
         child = Children.enter(register);
         var account = accounts.invite(
                         People.with(Role.ADMINISTRATOR),
