@@ -45,17 +45,23 @@ final class BatteryChart {
     private final double most;
     private final SvgText picture;
 
-    BatteryChart(StimulatorWords say, Generator generator, LocalDate today) {
+    /**
+     * Makes it.
+     *
+     * @param window that is drawn behind
+     * @param readings of the generator that are shown, newest first
+     */
+    BatteryChart(StimulatorWords say, Generator generator, Window window, List<Reading> readings, LocalDate today) {
         this.say = say;
         this.generator = generator;
         this.today = today;
-        this.window = generator.window();
-        this.unit = generator.readings().stream()
+        this.window = window;
+        this.unit = readings.stream()
                 .filter(reading -> reading.data().level().isPresent())
                 .findFirst()
                 .map(reading -> reading.data().unit())
                 .orElse(BatteryUnit.PERCENT);
-        this.shown = generator.readings().stream()
+        this.shown = readings.stream()
                 .filter(reading -> reading.data().level().isPresent()
                         && reading.data().unit() == unit)
                 .toList();

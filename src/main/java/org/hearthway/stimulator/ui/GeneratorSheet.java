@@ -10,20 +10,36 @@ import java.util.stream.Stream;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.stimulator.Generator;
+import org.hearthway.stimulator.Reading;
 import org.hearthway.stimulator.Reading.Found;
 import org.hearthway.stimulator.StimulatorRules;
 import org.hearthway.stimulator.engine.BatteryUnit;
 import org.hearthway.stimulator.engine.Charge;
+import org.hearthway.stimulator.engine.Window;
 
 /** One generator as it stands now: the day that matters, what is unusual, the battery, the sums, settings, charging. */
 final class GeneratorSheet extends Section {
 
     private final transient StimulatorWords say;
     private final transient Generator generator;
+    private final transient Window window;
+    private final transient List<Reading> shown;
     private final transient LocalDate today;
 
-    GeneratorSheet(StimulatorWords say, Generator generator, StimulatorRules rules, LocalDate today) {
+    /**
+     * Draws it.
+     *
+     * @param veiled readings that this person may have to confirm, and whose figures are not shown before
+     */
+    GeneratorSheet(
+            StimulatorWords say, Generator generator, List<Reading> veiled, StimulatorRules rules, LocalDate today) {
         this.say = say;
+        this.window = generator.readings().stream().anyMatch(veiled::contains)
+                ? generator.counted()
+                : generator.window();
+        this.shown = generator.readings().stream()
+                .filter(reading -> !veiled.contains(reading))
+                .toList();
         this.generator = generator;
         this.today = today;
         addClassName("hw-generator");
@@ -39,12 +55,12 @@ final class GeneratorSheet extends Section {
                                 say.say("stimulator.charge." + generator.about().charge()))));
         head();
         warnings().forEach(warning -> add(banner(warning)));
-        var chart = new BatteryChart(say, generator, today).draw();
+        var chart = new BatteryChart(say, generator, window, shown, today).draw();
         chart.addClassName("narrow");
         add(
                 ReadingTable.scroll(say.say("stimulator.chart"), chart),
                 Tags.p("hw-sub", say.say("stimulator.chart.key")),
-                say.sums(generator, rules));
+                say.sums(generator, window, rules));
         settings();
         charging();
     }
@@ -61,8 +77,8 @@ final class GeneratorSheet extends Section {
 
     /** From when on a new generator is planned, or the battery read at every visit. */
     private void head() {
-        var window = generator.window();
-        var opens = window.opens();
+        var earlier = generator.window();
+        var opens = earlier.opens();
         if (opens.isEmpty()) {
             add(Tags.p("hw-b u-mt3", say.say("stimulator.no-window")));
             return;
@@ -71,12 +87,12 @@ final class GeneratorSheet extends Section {
         add(
                 Tags.p(
                         "hw-b u-mt3",
-                        say.say(window.asksForReplacement() ? "stimulator.plan-from" : "stimulator.read-from")),
+                        say.say(earlier.asksForReplacement() ? "stimulator.plan-from" : "stimulator.read-from")),
                 Tags.div(
                         "hw-refill",
                         Tags.span("day", say.full(day)),
                         Tags.span("hw-label " + (day.isAfter(today) ? "line" : "ember"), say.distance(day, today))));
-        if (!window.equals(generator.counted())) {
+        if (!earlier.equals(generator.counted())) {
             add(Tags.p("hw-sub", say.say("stimulator.by-unchecked")));
         }
     }

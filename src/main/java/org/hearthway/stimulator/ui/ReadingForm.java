@@ -137,6 +137,7 @@ final class ReadingForm extends Section {
         note.setMaxLength(NOTE_MOST);
         emergency = new Checkbox(say.say("stimulator.field.emergency"));
         emergency.setId("reading-emergency");
+        emergency.setValue(serials.isEmpty());
         reason = new TextField(say.say("stimulator.field.reason"));
         reason.setWidthFull();
         reason.setId("reading-reason");

@@ -19,15 +19,23 @@ final class ReadingTable extends Section {
 
     private final transient StimulatorWords say;
     private final transient Function<AccountId, String> name;
+    private final transient List<Reading> veiled;
 
+    /**
+     * Draws it.
+     *
+     * @param veiled readings that this person may have to confirm, and whose figures are not shown before
+     */
     ReadingTable(
             StimulatorWords say,
             List<Revision> revisions,
+            List<Reading> veiled,
             Function<AccountId, String> name,
             boolean may,
             Consumer<Reading> corrects) {
         this.say = say;
         this.name = name;
+        this.veiled = veiled;
         addClassName("u-mt5");
         add(Tags.div("hw-colh", Tags.h2("", say.say("stimulator.history"))));
         var table = new NativeTable();
@@ -62,6 +70,12 @@ final class ReadingTable extends Section {
             taken.add(label("ember", "stimulator.mark.emergency"));
         }
         taken.add(state(revision));
+        if (veiled.contains(reading)) {
+            var kept = new NativeTableCell();
+            kept.add(line("hw-sub", say.say("stimulator.veiled")));
+            return new NativeTableRow(
+                    taken, new NativeTableCell(), kept, new NativeTableCell(), who(reading), new NativeTableCell());
+        }
         var battery = new NativeTableCell();
         battery.add(line("hw-b", say.level(data)));
         data.estimate().ifPresent(day -> battery.add(line("hw-sub", say.say("stimulator.estimated", say.date(day)))));

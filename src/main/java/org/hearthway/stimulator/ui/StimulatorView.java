@@ -61,8 +61,11 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
     private final transient ClinicSettings clinic;
     private final transient Clock clock;
     private final transient Viewer.Person viewer;
-    private final Div state = Tags.div("hw-stack");
+    private final Div state = new Div();
     private final Div beside = Tags.div("hw-stack hw-screen-only");
+    /** Whether this person has asked to see the figures that wait, and so confirms none of them. */
+    private boolean unveiled;
+
     private transient ChildId child = new ChildId(new UUID(0, 0));
     private transient Stimulators.OnRecord known = new Stimulators.OnRecord(List.of(), List.of(), 0);
 
@@ -98,6 +101,7 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
     public void beforeEnter(BeforeEnterEvent event) {
         child = event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
         gate.require(viewer, Action.SEE_FOLDER, child);
+        unveiled = false;
         drawState();
         drawForms();
     }
@@ -129,7 +133,7 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
                                     say.say("stimulator.none.devices"))));
         }
         known.generators()
-                .forEach(generator -> state.add(new GeneratorSheet(say, generator, stimulators.rules(), today())));
+                .forEach(generator -> state.add(new GeneratorSheet(say, generator, veiled(), stimulators.rules(), today())));
         var visits = visits();
         if (!visits.isEmpty()) {
             state.add(Tags.section(
@@ -141,7 +145,7 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
         }
         var revisions = stimulators.revisions(viewer, child);
         if (!revisions.isEmpty()) {
-            state.add(new ReadingTable(say, revisions, this::name, may(), this::correct));
+            state.add(new ReadingTable(say, revisions, veiled(), this::name, may(), reading -> open(form(Optional.of(reading)))));
         }
     }
 
@@ -170,18 +174,22 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
             beside.add(Tags.p("hw-quiet", say.say("stimulator.read-only")));
             return;
         }
-        waiting().forEach(reading -> beside.add(
-                reading.by().equals(viewer.account())
-                        ? Tags.p(
-                                "hw-quiet",
-                                say.say("stimulator.check.own", say.moment(reading.data().taken())))
-                        : new CheckForm(
-                                say,
-                                reading,
-                                name(reading.by()),
-                                again -> settle(
-                                        () -> stimulators.confirm(viewer, child, again, reading.revision()),
-                                        "stimulator.check.done"))));
+        waiting().forEach(reading -> beside.add(second(reading)));
+        if (!veiled().isEmpty()) {
+            var show = Tags.button("text", say.say("stimulator.unveil"), pressed -> {
+                unveiled = true;
+                drawState();
+                drawForms();
+            });
+            show.setId("reading-unveil");
+            beside.add(show);
+        }
+        if (known.generators().isEmpty()) {
+            var urgent = Tags.button("text", say.say("stimulator.none.emergency"), pressed -> open(form(Optional.empty())));
+            urgent.setId("reading-emergency-open");
+            beside.add(urgent);
+            return;
+        }
         beside.add(form(Optional.empty()));
         known.generators()
                 .forEach(generator -> beside.add(new KindForm(
@@ -190,6 +198,35 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
                         about -> settle(
                                 () -> stimulators.describe(viewer, child, generator.serial(), about),
                                 "stimulator.kind.saved"))));
+    }
+
+    private Component second(Reading reading) {
+        var when = say.moment(reading.data().taken());
+        if (reading.by().equals(viewer.account())) {
+            return Tags.p("hw-quiet", say.say("stimulator.check.own", when));
+        }
+        if (unveiled) {
+            return Tags.p("hw-quiet", say.say("stimulator.check.seen", when));
+        }
+        return new CheckForm(
+                say,
+                reading,
+                name(reading.by()),
+                again -> settle(
+                        () -> stimulators.confirm(viewer, child, again, reading.revision()), "stimulator.check.done"));
+    }
+
+    /**
+     * Readings whose figures this person does not see, to read the device without them: those of others that wait. In an
+     * emergency nothing is kept back.
+     */
+    private List<Reading> veiled() {
+        return unveiled || !may()
+                ? List.of()
+                : waiting().stream()
+                        .filter(reading -> !reading.by().equals(viewer.account())
+                                && !reading.data().emergency())
+                        .toList();
     }
 
     /** Readings that wait for their second check, the one taken last first. */
@@ -250,9 +287,8 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
     }
 
     /** Beside the readings, or below them on a phone: then the form is brought into sight. */
-    private void correct(Reading reading) {
+    private void open(Component form) {
         beside.removeAll();
-        var form = form(Optional.of(reading));
         beside.add(form);
         form.scrollIntoView();
     }

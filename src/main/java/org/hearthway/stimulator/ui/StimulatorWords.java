@@ -81,9 +81,8 @@ record StimulatorWords(Words words, Language language) {
                 .collect(Collectors.joining(" · "));
     }
 
-    /** The sums of a generator: each day that could open the window, which one does, and when it closes. */
-    Component sums(Generator generator, StimulatorRules rules) {
-        var window = generator.window();
+    /** The sums of a window of a generator: each day that could open the window, which one does, and when it closes. */
+    Component sums(Generator generator, Window window, StimulatorRules rules) {
         var sums = list();
         window.candidates().stream()
                 .filter(candidate -> candidate.source() == Source.ESTIMATE)
@@ -158,7 +157,7 @@ record StimulatorWords(Words words, Language language) {
                     say("stimulator.sum.fit"),
                     date(fit.earliest()),
                     formula(fit, fit.steepest(), fit.earliest(), unit)
-                            + " "
+                            + ". "
                             + say("stimulator.sum.fit.how", fit.whole().readings(), fit.recent().readings()));
             line(
                     sums,
