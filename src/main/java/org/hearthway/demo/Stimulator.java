@@ -38,7 +38,8 @@ record Stimulator(
             acts.at(days.atWork(reading.day(), AFTER_THE_VISIT), () -> read(reading));
             reading.checked()
                     .ifPresent(second -> acts.at(
-                            days.atWork(reading.day(), AFTER_THE_VISIT.plusMinutes(12)), () -> confirm(second, reading)));
+                            days.atWork(reading.day(), AFTER_THE_VISIT.plusMinutes(12)),
+                            () -> confirm(second, reading)));
         });
     }
 

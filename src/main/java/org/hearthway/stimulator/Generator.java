@@ -68,8 +68,8 @@ public record Generator(
 
     /** How many days late the last charge was when the newest reading was taken; 0 when it was not, or none is known. */
     public long chargeLate() {
-        return newest().flatMap(reading -> recharging.map(
-                        known -> known.lateOn(reading.data().day())))
+        return newest().flatMap(reading ->
+                        recharging.map(known -> known.lateOn(reading.data().day())))
                 .orElse(0L);
     }
 
@@ -84,7 +84,6 @@ public record Generator(
     public record About(Charge charge, Optional<Integer> lifeYears, Optional<BigDecimal> endVolts, long version) {
 
         /** Nothing was entered. */
-        public static final About NOTHING =
-                new About(Charge.NOT_SAID, Optional.empty(), Optional.empty(), 0);
+        public static final About NOTHING = new About(Charge.NOT_SAID, Optional.empty(), Optional.empty(), 0);
     }
 }

@@ -76,11 +76,7 @@ public record Readings(ReadingData data) {
     }
 
     private Readings with(
-            String serial,
-            LocalDateTime taken,
-            Optional<BigDecimal> level,
-            List<Setting> settings,
-            boolean emergency) {
+            String serial, LocalDateTime taken, Optional<BigDecimal> level, List<Setting> settings, boolean emergency) {
         return new Readings(new ReadingData(
                 serial,
                 taken,

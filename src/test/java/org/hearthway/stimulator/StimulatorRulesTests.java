@@ -27,8 +27,8 @@ class StimulatorRulesTests {
     void looksAtAGeneratorAfterThirteenMonthsAndNeverLater() {
         assertThat(rules().firstCheckMonths()).isEqualTo(13);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new StimulatorRules(
-                        24, 90, 10, 3, BigDecimal.TEN, new BigDecimal("0.1"), 250, 4000, 50))
+                .isThrownBy(
+                        () -> new StimulatorRules(24, 90, 10, 3, BigDecimal.TEN, new BigDecimal("0.1"), 250, 4000, 50))
                 .withMessage("hearthway.stimulator.first-check-months must be 6 to 13");
     }
 

@@ -136,15 +136,14 @@ class DeviceRows implements Devices {
                         select d.child, p.serial, p.implanted_on
                         from child_device d join child_device_part p on p.device = d.id and p.version = d.version
                         where p.part = 'GENERATOR' and p.removed_on is null order by d.entered_at, d.id, p.place
-                        """)
-                .query(row -> {
-                    all.computeIfAbsent(new ChildId(row.getObject("child", UUID.class)), child -> new ArrayList<>())
-                            .add(new Device.Part(
-                                    Device.What.GENERATOR,
-                                    row.getString("serial"),
-                                    row.getObject("implanted_on", LocalDate.class),
-                                    Optional.empty()));
-                });
+                        """).query(row -> {
+            all.computeIfAbsent(new ChildId(row.getObject("child", UUID.class)), child -> new ArrayList<>())
+                    .add(new Device.Part(
+                            Device.What.GENERATOR,
+                            row.getString("serial"),
+                            row.getObject("implanted_on", LocalDate.class),
+                            Optional.empty()));
+        });
         return all;
     }
 

@@ -22,13 +22,7 @@ import java.util.stream.IntStream;
  * @param flattest the upper bound of the slope
  */
 public record RobustLine(
-        LocalDate first,
-        LocalDate last,
-        int readings,
-        double level,
-        double slope,
-        double steepest,
-        double flattest) {
+        LocalDate first, LocalDate last, int readings, double level, double slope, double steepest, double flattest) {
 
     /** Fewest readings. */
     public static final int FEWEST = 4;
@@ -49,8 +43,8 @@ public record RobustLine(
         var slopes = slopes(readings);
         var slope = median(slopes);
         var levels = readings.stream()
-                .mapToDouble(reading -> reading.level().doubleValue()
-                        + slope * ChronoUnit.DAYS.between(reading.day(), last))
+                .mapToDouble(
+                        reading -> reading.level().doubleValue() + slope * ChronoUnit.DAYS.between(reading.day(), last))
                 .toArray();
         var beyond = beyond(readings.size());
         return new RobustLine(

@@ -100,12 +100,12 @@ public record Window(List<Candidate> candidates, Optional<Candidate> closes, Opt
      * @param everyDays days between two readings once it is open
      */
     public Optional<LocalDate> nextReading(Optional<LocalDate> last, int everyDays) {
-        return opens().map(Candidate::day).map(day -> last.filter(read -> !read.isBefore(day))
-                .map(read -> read.plusDays(everyDays))
-                .map(next -> closes()
-                        .map(Candidate::day)
-                        .filter(close -> close.isBefore(next) && close.isAfter(last.orElseThrow()))
-                        .orElse(next))
-                .orElse(day));
+        return opens().map(Candidate::day)
+                .map(day -> last.filter(read -> !read.isBefore(day))
+                        .map(read -> read.plusDays(everyDays))
+                        .map(next -> closes().map(Candidate::day)
+                                .filter(close -> close.isBefore(next) && close.isAfter(last.orElseThrow()))
+                                .orElse(next))
+                        .orElse(day));
     }
 }

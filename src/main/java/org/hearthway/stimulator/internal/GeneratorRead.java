@@ -32,9 +32,8 @@ record GeneratorRead(StimulatorRules rules) {
      * @param standing the readings of the child that stand, the one taken last first
      */
     Generator of(Device.Part part, About about, List<Reading> standing) {
-        var own = standing.stream()
-                .filter(reading -> isOf(part, reading.data()))
-                .toList();
+        var own =
+                standing.stream().filter(reading -> isOf(part, reading.data())).toList();
         var all = window(part, about, own.stream().map(Reading::data).toList());
         var counted = window(
                 part,
@@ -79,9 +78,7 @@ record GeneratorRead(StimulatorRules rules) {
                 part.implanted(),
                 about.charge(),
                 about.lifeYears(),
-                newestFirst.stream()
-                        .flatMap(data -> data.estimate().stream())
-                        .findFirst(),
+                newestFirst.stream().flatMap(data -> data.estimate().stream()).findFirst(),
                 volts ? about.endVolts().map(BigDecimal::doubleValue) : Optional.of((double) rules.endPercent()));
         return Window.of(known, levels, rules.firstCheckMonths());
     }
@@ -103,8 +100,9 @@ record GeneratorRead(StimulatorRules rules) {
 
     /** What a generator shows that is charged is how full it is: it falls and rises with every charge. */
     private Optional<Drop> drop(About about, List<Reading> own) {
-        return about.charge() == Charge.AT_HOME ? Optional.empty() : rules.drop()
-                        .in(levels(own.stream().map(Reading::data).toList()));
+        return about.charge() == Charge.AT_HOME
+                ? Optional.empty()
+                : rules.drop().in(levels(own.stream().map(Reading::data).toList()));
     }
 
     private List<Unusual> unusual(List<Reading> own) {

@@ -68,17 +68,15 @@ class ReadingRows {
                         select r.*, c.checked_by, c.checked_at from stimulator_reading r left join stimulator_check c
                           on c.child = r.child and c.revision = r.revision
                         where r.child %s order by r.child, r.revision
-                        """.formatted(which))
-                .param("child", child.value())
-                .query(row -> {
-                    var key = key(row);
-                    all.computeIfAbsent(new ChildId(key.child()), known -> new ArrayList<>())
-                            .add(entry(
-                                    row,
-                                    impedances.getOrDefault(key, List.of()),
-                                    settings.getOrDefault(key, List.of()),
-                                    others.getOrDefault(key, List.of())));
-                });
+                        """.formatted(which)).param("child", child.value()).query(row -> {
+            var key = key(row);
+            all.computeIfAbsent(new ChildId(key.child()), known -> new ArrayList<>())
+                    .add(entry(
+                            row,
+                            impedances.getOrDefault(key, List.of()),
+                            settings.getOrDefault(key, List.of()),
+                            others.getOrDefault(key, List.of())));
+        });
         return all;
     }
 

@@ -126,7 +126,9 @@ final class ReadingRules {
         }
         data.estimate()
                 .filter(day -> day.isAfter(data.day().plusYears(ESTIMATE_YEARS))
-                        || generator.filter(read -> day.isBefore(read.implanted())).isPresent())
+                        || generator
+                                .filter(read -> day.isBefore(read.implanted()))
+                                .isPresent())
                 .ifPresent(day -> wrong("estimate", "stimulator.problem.estimate", ESTIMATE_YEARS));
     }
 
@@ -144,7 +146,9 @@ final class ReadingRules {
         } else if (data.lastCharge()
                 .filter(day -> day.isAfter(data.day())
                         || day.isAfter(today)
-                        || generator.filter(read -> day.isBefore(read.implanted())).isPresent())
+                        || generator
+                                .filter(read -> day.isBefore(read.implanted()))
+                                .isPresent())
                 .isPresent()) {
             wrong("lastCharge", "stimulator.problem.last-charge");
         }
@@ -154,7 +158,8 @@ final class ReadingRules {
         var names = new HashSet<String>();
         var fine = data.impedances().size() <= PAIRS
                 && data.impedances().stream()
-                        .allMatch(pair -> isPossible(pair) && names.add(pair.name().toLowerCase(Locale.ROOT)));
+                        .allMatch(pair ->
+                                isPossible(pair) && names.add(pair.name().toLowerCase(Locale.ROOT)));
         if (!fine) {
             wrong("impedances", "stimulator.problem.impedances", PAIRS, PAIR_NAME, OHMS);
         }
@@ -178,8 +183,11 @@ final class ReadingRules {
         }
         var amplitude = field(setting.side(), "amplitude");
         if (isAbsurd(setting.amplitude())) {
-            wrong(amplitude, "stimulator.problem.amplitude." + setting.unit(), AmplitudeUnit.LEAST, setting.unit()
-                    .most());
+            wrong(
+                    amplitude,
+                    "stimulator.problem.amplitude." + setting.unit(),
+                    AmplitudeUnit.LEAST,
+                    setting.unit().most());
         } else if (!setting.unit().isUsual(setting.amplitude())) {
             unlessEmergency(
                     amplitude,
@@ -215,8 +223,7 @@ final class ReadingRules {
     }
 
     private void others() {
-        if (data.others().size() > OTHERS
-                || !data.others().stream().allMatch(ReadingRules::isPossible)) {
+        if (data.others().size() > OTHERS || !data.others().stream().allMatch(ReadingRules::isPossible)) {
             wrong("others", "stimulator.problem.others", OTHERS, OTHER_TEXT, OTHER_UNIT);
         }
     }

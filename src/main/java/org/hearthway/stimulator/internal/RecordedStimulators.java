@@ -135,14 +135,12 @@ class RecordedStimulators implements Stimulators {
     public List<Revision> revisions(Viewer viewer, ChildId child) {
         gate.require(viewer, Action.SEE_FOLDER, child);
         var entries = rows.of(child);
-        var standing = ReadingRows.standing(entries).stream()
-                .map(Reading::revision)
-                .collect(Collectors.toSet());
+        var standing =
+                ReadingRows.standing(entries).stream().map(Reading::revision).collect(Collectors.toSet());
         var all = new ArrayList<Revision>();
         entries.forEach(entry -> all.add(
                 0,
-                new Revision(
-                        entry.reading(), standing.contains(entry.reading().revision()), entry.withdrawn())));
+                new Revision(entry.reading(), standing.contains(entry.reading().revision()), entry.withdrawn())));
         return all;
     }
 
@@ -362,7 +360,8 @@ class RecordedStimulators implements Stimulators {
     private static void check(About about) {
         var problems = new ArrayList<Problem>();
         Predicate<Integer> outside = years -> years < 1 || years > LIFE_MOST;
-        if (about.charge() == Charge.AT_HOME && about.lifeYears().filter(outside).isPresent()) {
+        if (about.charge() == Charge.AT_HOME
+                && about.lifeYears().filter(outside).isPresent()) {
             problems.add(Problem.at("lifeYears", "stimulator.problem.life", LIFE_MOST));
         }
         if (about.endVolts().filter(volts -> !BatteryUnit.VOLT.holds(volts)).isPresent()) {

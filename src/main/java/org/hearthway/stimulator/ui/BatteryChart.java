@@ -62,8 +62,8 @@ final class BatteryChart {
                 .map(reading -> reading.data().unit())
                 .orElse(BatteryUnit.PERCENT);
         this.shown = readings.stream()
-                .filter(reading -> reading.data().level().isPresent()
-                        && reading.data().unit() == unit)
+                .filter(reading ->
+                        reading.data().level().isPresent() && reading.data().unit() == unit)
                 .toList();
         this.end = end();
         this.least = unit == BatteryUnit.PERCENT ? 0 : volts(true);
@@ -104,8 +104,8 @@ final class BatteryChart {
                         say.level(shown.get(0).data()),
                         say.date(shown.get(0).data().day()));
         return window.opens()
-                .map(first -> say.say(
-                        "stimulator.chart.label", say.date(generator.implanted()), last, say.date(first.day())))
+                .map(first ->
+                        say.say("stimulator.chart.label", say.date(generator.implanted()), last, say.date(first.day())))
                 .orElseGet(() -> say.say("stimulator.chart.label.no-window", say.date(generator.implanted()), last));
     }
 
@@ -114,7 +114,8 @@ final class BatteryChart {
         axis();
         window.fit().flatMap(BatteryFit.Answer::fit).ifPresent(this::fall);
         var now = x(today);
-        picture.shape("path", "class", "sv-ink", "stroke-width", "1.5", "d", "M" + n(now) + " " + n(TOP) + "V" + n(BOTTOM));
+        picture.shape(
+                "path", "class", "sv-ink", "stroke-width", "1.5", "d", "M" + n(now) + " " + n(TOP) + "V" + n(BOTTOM));
         for (var place = shown.size() - 1; place >= 0; place--) {
             stone(shown.get(place), place);
         }
@@ -144,9 +145,7 @@ final class BatteryChart {
     }
 
     private void axis() {
-        var levels = unit == BatteryUnit.PERCENT
-                ? List.of(0.0, 50.0, 100.0)
-                : List.of(least, (least + most) / 2, most);
+        var levels = unit == BatteryUnit.PERCENT ? List.of(0.0, 50.0, 100.0) : List.of(least, (least + most) / 2, most);
         for (var level : levels) {
             picture.shape("path", "class", "ch-ax", "d", "M" + n(LEFT) + " " + n(y(level)) + "H" + n(RIGHT));
             picture.text(
@@ -180,11 +179,7 @@ final class BatteryChart {
 
     private void stone(Reading reading, int seed) {
         var outline = Stone.outline(
-                x(reading.data().day()),
-                y(reading.data().level().orElseThrow().doubleValue()),
-                7,
-                6,
-                seed);
+                x(reading.data().day()), y(reading.data().level().orElseThrow().doubleValue()), 7, 6, seed);
         picture.shape("path", "class", reading.check().isPresent() ? "st-done" : "st-later", "d", outline);
         if (generator.about().charge() != Charge.AT_HOME && seed == 0) {
             text(

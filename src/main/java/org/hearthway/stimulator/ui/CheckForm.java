@@ -52,7 +52,12 @@ final class CheckForm extends Section {
         confirm.setId("again-confirm");
         add(
                 Tags.div("hw-colh", Tags.h2("", say.say("stimulator.check.title"))),
-                Tags.p("hw-sub u-my2", say.say("stimulator.check.ask", say.moment(reading.data().taken()), by)),
+                Tags.p(
+                        "hw-sub u-my2",
+                        say.say(
+                                "stimulator.check.ask",
+                                say.moment(reading.data().taken()),
+                                by)),
                 Tags.div("u-two", level, unit),
                 chargeEvery,
                 left,

@@ -34,9 +34,8 @@ final class GeneratorSheet extends Section {
     GeneratorSheet(
             StimulatorWords say, Generator generator, List<Reading> veiled, StimulatorRules rules, LocalDate today) {
         this.say = say;
-        this.window = generator.readings().stream().anyMatch(veiled::contains)
-                ? generator.counted()
-                : generator.window();
+        this.window =
+                generator.readings().stream().anyMatch(veiled::contains) ? generator.counted() : generator.window();
         this.shown = generator.readings().stream()
                 .filter(reading -> !veiled.contains(reading))
                 .toList();
@@ -100,7 +99,8 @@ final class GeneratorSheet extends Section {
     private List<String> warnings() {
         var off = generator.newest().stream()
                 .filter(reading -> reading.data().found() == Found.OFF)
-                .map(reading -> say.say("stimulator.warn.off", say.date(reading.data().day())));
+                .map(reading ->
+                        say.say("stimulator.warn.off", say.date(reading.data().day())));
         var drop = generator.drop().stream()
                 .map(fall -> say.say(
                         "stimulator.warn.drop." + unit(generator),

@@ -55,7 +55,8 @@ final class KindForm extends Section {
         Map<String, HasValidation> fields = Map.of("lifeYears", life, "endVolts", end);
         fields.values().forEach(field -> field.setInvalid(false));
         try {
-            saves.accept(new About(charge.getValue(), life.getOptionalValue(), end.getOptionalValue(), about.version()));
+            saves.accept(
+                    new About(charge.getValue(), life.getOptionalValue(), end.getOptionalValue(), about.version()));
         } catch (Invalid invalid) {
             Told.problems(invalid.problems(), fields, say.words(), say.language());
         }

@@ -181,7 +181,9 @@ final class ReadingForm extends Section {
         var buttons = Tags.div("u-row u-wrap u-end");
         if (correction) {
             var back = Tags.button(
-                    "text", say.say("stimulator.form.never-was"), pressed -> settle(() -> acts.takeBack(reason.getValue())));
+                    "text",
+                    say.say("stimulator.form.never-was"),
+                    pressed -> settle(() -> acts.takeBack(reason.getValue())));
             back.setId("reading-take-back");
             buttons.add(back, Tags.button("plain", say.say("stimulator.form.leave"), pressed -> acts.leave()));
         }
@@ -226,7 +228,8 @@ final class ReadingForm extends Section {
                 .reduce((one, next) -> one + "\n" + next)
                 .orElse(""));
         others.setValue(data.others().stream()
-                .map(other -> other.name() + "; " + other.value() + (other.unit().isBlank() ? "" : "; " + other.unit()))
+                .map(other ->
+                        other.name() + "; " + other.value() + (other.unit().isBlank() ? "" : "; " + other.unit()))
                 .reduce((one, next) -> one + "\n" + next)
                 .orElse(""));
         data.chargeEveryDays().ifPresent(chargeEvery::setValue);
@@ -311,8 +314,7 @@ final class ReadingForm extends Section {
             return Optional.empty();
         }
         try {
-            return Optional.of(
-                    new Pair(line.substring(0, cut).strip(), Integer.parseInt(line.substring(cut + 1))));
+            return Optional.of(new Pair(line.substring(0, cut).strip(), Integer.parseInt(line.substring(cut + 1))));
         } catch (NumberFormatException notANumber) {
             return Optional.empty();
         }
@@ -323,8 +325,7 @@ final class ReadingForm extends Section {
         if (parts.length < 2 || parts.length > 3 || parts[0].isBlank() || parts[1].isBlank()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Other(parts[0].strip(), parts[1].strip(), parts.length == 3 ? parts[2].strip() : ""));
+        return Optional.of(new Other(parts[0].strip(), parts[1].strip(), parts.length == 3 ? parts[2].strip() : ""));
     }
 
     /** Computes without what is half typed, and marks what is wrong without taking the focus away. */

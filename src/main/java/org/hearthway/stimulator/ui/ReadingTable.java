@@ -87,8 +87,7 @@ final class ReadingTable extends Section {
         }
         var correct = new NativeTableCell();
         if (may && revision.counts()) {
-            correct.add(
-                    Tags.button("text", say.say("stimulator.correct"), pressed -> corrects.accept(reading)));
+            correct.add(Tags.button("text", say.say("stimulator.correct"), pressed -> corrects.accept(reading)));
         }
         var row = new NativeTableRow(taken, battery, settings, rest(reading), who(reading), correct);
         if (!revision.counts()) {
@@ -114,8 +113,7 @@ final class ReadingTable extends Section {
             rest.add(line("hw-sub", say.impedances(data)));
         }
         data.chargeEveryDays().ifPresent(days -> rest.add(line("hw-sub", say.say("stimulator.charge.every", days))));
-        data.lastCharge()
-                .ifPresent(day -> rest.add(line("hw-sub", say.say("stimulator.charge.last", say.date(day)))));
+        data.lastCharge().ifPresent(day -> rest.add(line("hw-sub", say.say("stimulator.charge.last", say.date(day)))));
         if (!data.note().isBlank()) {
             rest.add(line("hw-sub", data.note()));
         }
@@ -126,8 +124,7 @@ final class ReadingTable extends Section {
         var who = new NativeTableCell();
         who.add(line("", name.apply(reading.by())));
         reading.check()
-                .ifPresent(check ->
-                        who.add(line("hw-sub", say.say("stimulator.checked-by", name.apply(check.by())))));
+                .ifPresent(check -> who.add(line("hw-sub", say.say("stimulator.checked-by", name.apply(check.by())))));
         if (!reading.reason().isBlank()) {
             who.add(line("hw-sub", say.say("stimulator.corrected", reading.reason())));
         }

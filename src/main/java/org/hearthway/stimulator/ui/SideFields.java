@@ -60,10 +60,7 @@ final class SideFields extends Div {
         unit.setId(prefix + name("unit"));
         var title = say.say("stimulator.side." + side);
         getElement().setAttribute("role", "group").setAttribute("aria-label", title);
-        add(
-                Tags.p("hw-b u-mb2", title),
-                Tags.div("u-two", amplitude, unit),
-                Tags.div("u-two", pulse, rate));
+        add(Tags.p("hw-b u-mb2", title), Tags.div("u-two", amplitude, unit), Tags.div("u-two", pulse, rate));
         if (asksContacts) {
             add(contacts);
         }
@@ -103,7 +100,9 @@ final class SideFields extends Div {
      * @param problems takes what is missing; the side then counts as not typed
      */
     Optional<Setting> typed(List<Problem> problems) {
-        var given = Stream.<HasValue<?, ?>>of(amplitude, pulse, rate).filter(field -> !field.isEmpty()).count();
+        var given = Stream.<HasValue<?, ?>>of(amplitude, pulse, rate)
+                .filter(field -> !field.isEmpty())
+                .count();
         if (given == 0 && contacts.isEmpty()) {
             return Optional.empty();
         }

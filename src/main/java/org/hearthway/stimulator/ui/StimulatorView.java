@@ -133,7 +133,8 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
                                     say.say("stimulator.none.devices"))));
         }
         known.generators()
-                .forEach(generator -> state.add(new GeneratorSheet(say, generator, veiled(), stimulators.rules(), today())));
+                .forEach(generator ->
+                        state.add(new GeneratorSheet(say, generator, veiled(), stimulators.rules(), today())));
         var visits = visits();
         if (!visits.isEmpty()) {
             state.add(Tags.section(
@@ -145,7 +146,8 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
         }
         var revisions = stimulators.revisions(viewer, child);
         if (!revisions.isEmpty()) {
-            state.add(new ReadingTable(say, revisions, veiled(), this::name, may(), reading -> open(form(Optional.of(reading)))));
+            state.add(new ReadingTable(
+                    say, revisions, veiled(), this::name, may(), reading -> open(form(Optional.of(reading)))));
         }
     }
 
@@ -154,8 +156,8 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
         return plans.plans(viewer, child).stream()
                 .flatMap(plan -> plan.plan().stages().stream())
                 .flatMap(stage -> stage.visits().stream())
-                .filter(visit -> visit.kind().equals(SETTINGS_VISIT)
-                        && !visit.until().isBefore(today()))
+                .filter(visit ->
+                        visit.kind().equals(SETTINGS_VISIT) && !visit.until().isBefore(today()))
                 .sorted(Comparator.comparing(Plan.VisitWindow::from))
                 .limit(VISITS_SHOWN)
                 .map(visit -> say.say("stimulator.visits.between", say.date(visit.from()), say.date(visit.until())))
@@ -185,7 +187,8 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
             beside.add(show);
         }
         if (known.generators().isEmpty()) {
-            var urgent = Tags.button("text", say.say("stimulator.none.emergency"), pressed -> open(form(Optional.empty())));
+            var urgent =
+                    Tags.button("text", say.say("stimulator.none.emergency"), pressed -> open(form(Optional.empty())));
             urgent.setId("reading-emergency-open");
             beside.add(urgent);
             return;
@@ -246,7 +249,10 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
                 .collect(Collectors.toList());
         var charged = known.generators().stream()
                 .anyMatch(generator -> generator.about().charge() != Charge.NEVER);
-        var usual = known.generators().stream().findFirst().map(GeneratorSheet::unit).orElse(BatteryUnit.PERCENT);
+        var usual = known.generators().stream()
+                .findFirst()
+                .map(GeneratorSheet::unit)
+                .orElse(BatteryUnit.PERCENT);
         return new ReadingForm(
                 say,
                 serials,
@@ -258,7 +264,10 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
                     @Override
                     public Window check(ReadingData data) {
                         return stimulators.check(
-                                viewer, child, data, correcting.map(Reading::number).orElse(0L));
+                                viewer,
+                                child,
+                                data,
+                                correcting.map(Reading::number).orElse(0L));
                     }
 
                     @Override
@@ -266,7 +275,12 @@ class StimulatorView extends Div implements BeforeEnterObserver, HasDynamicTitle
                         settle(
                                 () -> correcting.ifPresentOrElse(
                                         reading -> stimulators.correct(
-                                                viewer, child, reading.number(), Optional.of(data), reason, known.seen()),
+                                                viewer,
+                                                child,
+                                                reading.number(),
+                                                Optional.of(data),
+                                                reason,
+                                                known.seen()),
                                         () -> stimulators.enter(viewer, child, data, known.seen())),
                                 "stimulator.saved");
                     }

@@ -62,8 +62,8 @@ record StimulatorWords(Words words, Language language) {
 
     /** A side in one line. */
     String setting(Setting setting) {
-        var figures = say(
-                "stimulator.setting." + setting.unit(), setting.amplitude(), setting.pulseWidth(), setting.rate());
+        var figures =
+                say("stimulator.setting." + setting.unit(), setting.amplitude(), setting.pulseWidth(), setting.rate());
         return setting.contacts().isBlank()
                 ? say("stimulator.setting.side." + setting.side(), figures)
                 : say("stimulator.setting.side.contacts." + setting.side(), figures, setting.contacts());
@@ -158,7 +158,10 @@ record StimulatorWords(Words words, Language language) {
                     date(fit.earliest()),
                     formula(fit, fit.steepest(), fit.earliest(), unit)
                             + ". "
-                            + say("stimulator.sum.fit.how", fit.whole().readings(), fit.recent().readings()));
+                            + say(
+                                    "stimulator.sum.fit.how",
+                                    fit.whole().readings(),
+                                    fit.recent().readings()));
             line(
                     sums,
                     "",

@@ -68,8 +68,7 @@ class RobustLineTests {
                 high = middle;
             }
         }
-        var line = RobustLine.through(
-                readings(BatteryUnit.PERCENT, days, "99", "97", "98", "94", "95", "91", "86"));
+        var line = RobustLine.through(readings(BatteryUnit.PERCENT, days, "99", "97", "98", "94", "95", "91", "86"));
         assertThat(line.slope()).isCloseTo(low, within(1e-9));
     }
 

@@ -64,8 +64,8 @@ class WindowProperties {
         lower.set(readings.size() - 1, new Level(newest.day(), level, BatteryUnit.PERCENT));
         assertThat(opens(lower)).isBeforeOrEqualTo(opens(readings));
         var before = window(readings).closes();
-        before.ifPresent(closes -> assertThat(window(lower).closes().orElseThrow().day())
-                .isBeforeOrEqualTo(closes.day()));
+        before.ifPresent(
+                closes -> assertThat(window(lower).closes().orElseThrow().day()).isBeforeOrEqualTo(closes.day()));
     }
 
     @Property
@@ -75,7 +75,8 @@ class WindowProperties {
         window.fit().flatMap(BatteryFit.Answer::fit).ifPresent(fit -> {
             assertThat(fit.earliest()).isBeforeOrEqualTo(fit.likely());
             assertThat(fit.steepest()).isLessThanOrEqualTo(fit.slope());
-            assertThat(fit.earliest()).isAfterOrEqualTo(readings.get(readings.size() - 1).day());
+            assertThat(fit.earliest())
+                    .isAfterOrEqualTo(readings.get(readings.size() - 1).day());
         });
     }
 
@@ -104,12 +105,11 @@ class WindowProperties {
     void anEarlierEstimateNeverMovesTheWindowLater(
             @ForAll("courses") List<Level> readings, @ForAll @IntRange(min = 0, max = 4000) int days) {
         var estimated = new Window.Known(
-                IMPLANTED,
-                Charge.NEVER,
-                Optional.empty(),
-                Optional.of(IMPLANTED.plusDays(days)),
-                Optional.of(10.0));
-        assertThat(Window.of(estimated, readings, FIRST_CHECK).opens().orElseThrow().day())
+                IMPLANTED, Charge.NEVER, Optional.empty(), Optional.of(IMPLANTED.plusDays(days)), Optional.of(10.0));
+        assertThat(Window.of(estimated, readings, FIRST_CHECK)
+                        .opens()
+                        .orElseThrow()
+                        .day())
                 .isBeforeOrEqualTo(opens(readings))
                 .isBeforeOrEqualTo(IMPLANTED.plusDays(days));
     }

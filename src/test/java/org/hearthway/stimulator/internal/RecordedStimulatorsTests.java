@@ -82,8 +82,7 @@ class RecordedStimulatorsTests {
         @Bean
         @Primary
         SamePerson namesakes() {
-            return (first, second) ->
-                    first.equals(second) || ONE_PERSON.contains(first) && ONE_PERSON.contains(second);
+            return (first, second) -> first.equals(second) || ONE_PERSON.contains(first) && ONE_PERSON.contains(second);
         }
     }
 
@@ -126,8 +125,7 @@ class RecordedStimulatorsTests {
                 .thenReturn(List.of(new Device(UUID.randomUUID(), Device.Kind.STIMULATOR, List.of(parts), 1)));
         when(devices.generators())
                 .thenReturn(Map.of(
-                        child,
-                        List.of(parts).stream().filter(Device.Part::isIn).toList()));
+                        child, List.of(parts).stream().filter(Device.Part::isIn).toList()));
     }
 
     private static Device.Part generator(String serial, LocalDate implanted) {
@@ -217,8 +215,7 @@ class RecordedStimulatorsTests {
                 BatteryUnit.PERCENT,
                 Optional.of(8),
                 List.of(
-                        new Reading.Setting(
-                                Side.LEFT, "", left.amplitude(), left.unit(), 60, BigDecimal.valueOf(125)),
+                        new Reading.Setting(Side.LEFT, "", left.amplitude(), left.unit(), 60, BigDecimal.valueOf(125)),
                         side(Side.RIGHT, "2.6")));
         var problems = refusal(() -> stimulators.confirm(PHYSICIAN, child, wrong, entered.revision()));
         assertThat(problems)
@@ -251,8 +248,7 @@ class RecordedStimulatorsTests {
     void nobodyIsTheirOwnSecondAlsoUnderAnotherAccount() {
         var entered = enter(on(READ, "88"));
         for (var self : List.of(NURSE, NURSE_AGAIN)) {
-            assertThat(refusal(() ->
-                            stimulators.confirm(self, child, again(entered.data()), entered.revision())))
+            assertThat(refusal(() -> stimulators.confirm(self, child, again(entered.data()), entered.revision())))
                     .extracting(Problem::key)
                     .containsExactly("stimulator.problem.same-person");
         }
@@ -265,8 +261,7 @@ class RecordedStimulatorsTests {
         Callable<Boolean> confirm = () -> {
             both.await();
             try {
-                stimulators.confirm(
-                        People.with(Role.PHYSICIAN), child, again(entered.data()), entered.revision());
+                stimulators.confirm(People.with(Role.PHYSICIAN), child, again(entered.data()), entered.revision());
                 return true;
             } catch (Overtaken second) {
                 return false;
@@ -288,8 +283,8 @@ class RecordedStimulatorsTests {
     @Test
     void ofTwoWhoRecordAtOnceTheSecondIsToldAndNothingIsLost() {
         enter(on(READ, "88"));
-        assertThatThrownBy(() ->
-                        stimulators.enter(PHYSICIAN, child, on(READ, "88").data(), 0))
+        assertThatThrownBy(
+                        () -> stimulators.enter(PHYSICIAN, child, on(READ, "88").data(), 0))
                 .isInstanceOf(Overtaken.class);
         assertThat(generator().readings()).hasSize(1);
     }
@@ -316,8 +311,7 @@ class RecordedStimulatorsTests {
     @Test
     void aReadingThatNeverWasIsTakenBackWithAReason() {
         var entered = enter(on(READ, "88"));
-        assertThat(refusal(() ->
-                        stimulators.correct(NURSE, child, entered.number(), Optional.empty(), " x ", seen())))
+        assertThat(refusal(() -> stimulators.correct(NURSE, child, entered.number(), Optional.empty(), " x ", seen())))
                 .extracting(Problem::field)
                 .containsExactly("reason");
         stimulators.correct(NURSE, child, entered.number(), Optional.empty(), "another child’s", seen());
@@ -345,14 +339,14 @@ class RecordedStimulatorsTests {
     @ParameterizedTest
     @CsvSource({"250", "0.025", "0", "-2.5", "25.6"})
     void refusesAStrengthOutOfItsRange(String amplitude) {
-        assertThat(fieldsRefused(on(READ, "88").set(side(Side.LEFT, amplitude)))).containsExactly("left-amplitude");
+        assertThat(fieldsRefused(on(READ, "88").set(side(Side.LEFT, amplitude))))
+                .containsExactly("left-amplitude");
     }
 
     @Test
     void refusesPulseWidthsAndRatesOutOfTheirRange() {
         var left = side(Side.LEFT, "2.5");
-        var slipped = new Reading.Setting(
-                Side.LEFT, "", left.amplitude(), left.unit(), 9000, new BigDecimal("13000"));
+        var slipped = new Reading.Setting(Side.LEFT, "", left.amplitude(), left.unit(), 9000, new BigDecimal("13000"));
         assertThat(fieldsRefused(on(READ, "88").set(slipped))).containsExactly("left-pulse", "left-rate");
     }
 
@@ -367,10 +361,10 @@ class RecordedStimulatorsTests {
     @Test
     void refusesAPairOfContactsTwiceAndMoreLinesThanItHolds() {
         var twice = List.of(new Pair("C-1", 1100), new Pair("c-1", 1200));
-        assertThat(fieldsRefused(
-                        on(READ, "88").showing(BatteryUnit.PERCENT, Optional.empty(), twice, List.of(), "")))
+        assertThat(fieldsRefused(on(READ, "88").showing(BatteryUnit.PERCENT, Optional.empty(), twice, List.of(), "")))
                 .containsExactly("impedances");
-        var many = IntStream.range(0, 33).mapToObj(i -> new Pair("C-" + i, 1000)).toList();
+        var many =
+                IntStream.range(0, 33).mapToObj(i -> new Pair("C-" + i, 1000)).toList();
         var others = Collections.nCopies(13, new Other("group", "B", ""));
         assertThat(fieldsRefused(on(READ, "88")
                         .showing(
@@ -385,11 +379,8 @@ class RecordedStimulatorsTests {
     @Test
     void inAnEmergencyWhatIsMissingOrUnusualIsTakenAndMarked() {
         inTheBody();
-        var urgent = on(READ, "88")
-                .of("")
-                .withoutLevel()
-                .set(side(Side.LEFT, "250"))
-                .inAnEmergency();
+        var urgent =
+                on(READ, "88").of("").withoutLevel().set(side(Side.LEFT, "250")).inAnEmergency();
         enter(on(READ, "88").of("").inAnEmergency());
         var entered = stimulators.enter(NURSE, child, urgent.data(), 0);
         assertThat(entered.unusual()).containsExactlyInAnyOrder("generator", "left-amplitude");
@@ -415,7 +406,8 @@ class RecordedStimulatorsTests {
         assertThat(generator().readings()).isEmpty();
         assertThat(generator().window().opens().orElseThrow().source()).isEqualTo(Source.AGE);
         var old = stimulators.record(NURSE, child).elsewhere().get(0);
-        stimulators.correct(NURSE, child, old.number(), Optional.of(on(READ, "13").data()), "misread", seen());
+        stimulators.correct(
+                NURSE, child, old.number(), Optional.of(on(READ, "13").data()), "misread", seen());
         assertThat(fieldsRefused(on(READ.plusDays(3), "99"))).containsExactly("generator");
     }
 
@@ -440,8 +432,7 @@ class RecordedStimulatorsTests {
 
     @Test
     void ofAChargedGeneratorNoFallIsSuddenButALateChargeIsNamed() {
-        stimulators.describe(
-                NURSE, child, SERIAL, new About(Charge.AT_HOME, Optional.of(9), Optional.empty(), 0));
+        stimulators.describe(NURSE, child, SERIAL, new About(Charge.AT_HOME, Optional.of(9), Optional.empty(), 0));
         enter(on(IMPLANTED, "100").charged(7, IMPLANTED));
         enter(on(IMPLANTED.plusDays(60), "90").charged(7, IMPLANTED.plusDays(58)));
         assertThat(generator().chargeLate()).isZero();
@@ -485,11 +476,19 @@ class RecordedStimulatorsTests {
             enter(on(IMPLANTED.plusDays(60L * i), falling.get(i)));
         }
         var tried = on(IMPLANTED.plusDays(180), "40").data();
-        assertThat(stimulators.check(NURSE, child, tried, 0).opens().orElseThrow().source())
+        assertThat(stimulators
+                        .check(NURSE, child, tried, 0)
+                        .opens()
+                        .orElseThrow()
+                        .source())
                 .isEqualTo(Source.FIT);
         assertThat(generator().readings()).hasSize(3);
         // instead of the third there are only three again
-        assertThat(stimulators.check(NURSE, child, tried, 3).opens().orElseThrow().source())
+        assertThat(stimulators
+                        .check(NURSE, child, tried, 3)
+                        .opens()
+                        .orElseThrow()
+                        .source())
                 .isEqualTo(Source.AGE);
     }
 
