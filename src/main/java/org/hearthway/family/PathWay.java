@@ -49,15 +49,20 @@ class PathWay extends Section {
                 .filter(stage -> stage.state() != Plan.State.NOW)
                 .toList();
         var coming = lying(Plan.State.TO_COME);
-        add(head(), Tags.p("hw-quiet hw-whereabouts", place(past.size(), besides.size() + coming.size())));
+        add(
+                head(),
+                Tags.p(
+                        "hw-quiet hw-whereabouts",
+                        place(past.size() + plan.before().size(), besides.size() + coming.size())));
         plan.over().ifPresent(over -> add(over(over)));
         changes().ifPresent(this::add);
-        if (!past.isEmpty()) {
+        var somethingBehind = !past.isEmpty() || !plan.before().isEmpty();
+        if (somethingBehind) {
             add(behind(past));
         }
         var way = Bits.el("ol", "hw-way");
         way.getElement().setAttribute("role", "list");
-        plan.now().ifPresent(now -> way.add(now(now, !past.isEmpty())));
+        plan.now().ifPresent(now -> way.add(now(now, somethingBehind)));
         besides.forEach(stage -> way.add(besides(stage)));
         for (int i = 0; i < coming.size(); i++) {
             way.add(later(coming, i));
@@ -118,17 +123,20 @@ class PathWay extends Section {
         return Optional.of(Bits.strip("", Icon.MOVE, words));
     }
 
+    /** What was done before the path began here and of which nobody knows the day, then what has a day. */
     private Component behind(List<Planned> past) {
-        var last = past.get(past.size() - 1);
-        var count = Tags.span("n", reader.say("family.path.behind", past.size()));
-        count.add(Bits.el(
-                "span",
-                "hw-s hw-quiet u-thin u-block",
-                reader.say("family.path.last", reader.text(last.stage().name()), PathWords.was(reader, last))));
-        var summary =
-                Bits.el("summary", "hw-fold", PathStones.behind(Math.min(past.size(), 4)), count, Icon.DOWN.draw());
+        var before = plan.before();
+        int many = before.size() + past.size();
+        var count = Tags.span("n", reader.say("family.path.behind", many));
+        count.add(Bits.el("span", "hw-s hw-quiet u-thin u-block", lastOf(past)));
+        var summary = Bits.el("summary", "hw-fold", PathStones.behind(Math.min(many, 4)), count, Icon.DOWN.draw());
         var list = Bits.el("ol", "hw-behind");
         list.getElement().setAttribute("role", "list");
+        for (var stage : before) {
+            var words = Tags.span("", Bits.el("b", "hw-b", reader.text(stage.name())));
+            words.add(Bits.el("small", "", reader.say("family.path.done-before")));
+            list.add(Bits.el("li", "", Bits.pip("done"), words));
+        }
         for (var stage : past) {
             var words =
                     Tags.span("", Bits.el("b", "hw-b", reader.text(stage.stage().name())));
@@ -136,6 +144,18 @@ class PathWay extends Section {
             list.add(Bits.el("li", "", Bits.pip("done"), words));
         }
         return Bits.el("details", "hw-past", summary, list);
+    }
+
+    private String lastOf(List<Planned> past) {
+        if (past.isEmpty()) {
+            var before = plan.before();
+            return reader.say(
+                    "family.path.last",
+                    reader.text(before.get(before.size() - 1).name()),
+                    reader.say("family.path.done-before"));
+        }
+        var last = past.get(past.size() - 1);
+        return reader.say("family.path.last", reader.text(last.stage().name()), PathWords.was(reader, last));
     }
 
     /** When a stage is; the old words stand struck behind the new ones. */

@@ -49,6 +49,40 @@ public interface Plans {
         BESIDE
     }
 
+    /**
+     * Where and when a path begins.
+     *
+     * @param stage the stage at which it begins; empty for the first one
+     * @param day the first day of that stage
+     * @param before by stage in front of it the first day on which it was done, elsewhere or here, where that is known
+     */
+    record Start(String pathway, Beginning how, Optional<String> stage, LocalDate day, Map<String, LocalDate> before) {
+
+        public Start {
+            before = Map.copyOf(before);
+        }
+
+        /** At the first stage. */
+        public static Start atFirst(String pathway, Beginning how, LocalDate day) {
+            return new Start(pathway, how, Optional.empty(), day, Map.of());
+        }
+    }
+
+    /**
+     * What beginning a path would do.
+     *
+     * @param plan the path as it would be
+     * @param advice what it is usually chosen for, held against this child
+     * @param effect on the child's other paths
+     * @param version of all that was decided for the child
+     */
+    record Outlook(Plan plan, List<Remark> advice, Effect effect, long version) {
+
+        public Outlook {
+            advice = List.copyOf(advice);
+        }
+    }
+
     /** What a person wants to change: a stage's first day. */
     sealed interface Change {
         /** The stage. */
@@ -178,6 +212,23 @@ public interface Plans {
     void begin(Viewer viewer, ChildId child, String pathway, Beginning how, LocalDate day, String reason);
 
     /**
+     * The same at whatever stage, for a child who comes from elsewhere in the middle of a path: what stands in front of
+     * it counts as done before, and is on the plan where its day is known.
+     *
+     * @param seen the version of the plan that the person saw
+     * @throws org.hearthway.base.Invalid naming field and bound; the field of a stage done before is {@code before/stage}
+     * @throws org.hearthway.base.Overtaken when somebody else changed the plan in between
+     */
+    void begin(Viewer viewer, ChildId child, Start start, String reason, long seen);
+
+    /**
+     * What that would do; nothing is saved.
+     *
+     * @throws org.hearthway.base.Invalid naming field and bound
+     */
+    Outlook outlook(Viewer viewer, ChildId child, Start start);
+
+    /**
      * Begins a path that the team and the family chose, in the place of every other: at the stage where it begins for a
      * child whose tests were done, or at the first when the path names none; otherwise as {@link #begin}.
      */
@@ -220,13 +271,6 @@ public interface Plans {
 
     /** What one of the child's paths is usually chosen for, held against this child; empty when it is not on it. */
     List<Remark> advice(Viewer viewer, ChildId child, String pathway);
-
-    /**
-     * The same for a path that the child would begin on a day; nothing is saved.
-     *
-     * @throws org.hearthway.base.Invalid when the path is not known or the day lies out of bounds
-     */
-    List<Remark> adviceIfBegun(Viewer viewer, ChildId child, String pathway, LocalDate day);
 
     /**
      * What would move if the change were made to one of the child's paths.

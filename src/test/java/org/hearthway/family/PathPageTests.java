@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -246,5 +247,21 @@ class PathPageTests {
                 .hasSize(2)
                 .anyMatch(way -> way.startsWith("Medicine pump (ITB)"))
                 .anyMatch(way -> way.startsWith("Intensive rehab block"));
+    }
+
+    @Test
+    void whatWasDoneBeforeStandsBehindUsWithItsDayWhereItIsKnown() {
+        var start = new Plans.Start(
+                "sdr",
+                Beginning.INSTEAD,
+                Optional.of("home-weeks"),
+                LocalDate.of(2026, 3, 9),
+                Map.of("operation", LocalDate.of(2026, 2, 16)));
+        plans.begin(PHYSICIAN, child, start, "operated on elsewhere", 0);
+        var behind = texts(page(), "hw-behind").get(0);
+        assertThat(behind).contains("First visitdone before", "Surgery").doesNotContain("Surgerydone before");
+        assertThat(behind).containsPattern("Surgery.*Feb(ruary)? 16");
+        // eight stages of which no day is known, and the operation
+        assertThat(texts(page(), "hw-fold").get(0)).contains("9 stones behind us");
     }
 }

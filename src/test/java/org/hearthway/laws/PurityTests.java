@@ -19,19 +19,38 @@ class PurityTests {
     private static final Pattern A_DAY_AS_HOURS =
             Pattern.compile("(plusHours|minusHours|ofHours)\\(\\s*24\\b|(plusMinutes|minusMinutes)\\(\\s*1440\\b");
 
+    private static boolean isOfTheLanguageOrBase(JavaClass target) {
+        return target.getPackageName()
+                        .matches("|java\\..*|org\\.jspecify\\..*|"
+                                + "org\\.hearthway\\.base|org\\.springframework\\.modulith|"
+                                + "org\\.hearthway\\.\\w+\\.engine(\\..*)?")
+                && !target.getPackageName().startsWith("java.sql");
+    }
+
     @Test
     void enginesSeeOnlyTheLanguageAndBaseValues() {
         classes()
                 .that()
                 .resideInAPackage("..engine..")
+                .and()
+                .resideOutsideOfPackage("org.hearthway.pump.engine")
+                .should()
+                .onlyDependOnClassesThat(
+                        describe("java, base, nullness, or engines", PurityTests::isOfTheLanguageOrBase))
+                .check(Code.PROGRAM);
+    }
+
+    /** One maths library an engine: the fractions that its amounts are held in. */
+    @Test
+    void theEngineOfThePumpSeesFractionsBesides() {
+        classes()
+                .that()
+                .resideInAPackage("org.hearthway.pump.engine")
                 .should()
                 .onlyDependOnClassesThat(describe(
-                        "java, base, nullness, or engines",
-                        target -> target.getPackageName()
-                                        .matches("|java\\..*|org\\.jspecify\\..*|"
-                                                + "org\\.hearthway\\.base|org\\.springframework\\.modulith|"
-                                                + "org\\.hearthway\\.\\w+\\.engine(\\..*)?")
-                                && !target.getPackageName().startsWith("java.sql")))
+                        "java, base, nullness, engines, or fractions",
+                        target -> isOfTheLanguageOrBase(target)
+                                || target.getPackageName().equals("org.apache.commons.numbers.fraction")))
                 .check(Code.PROGRAM);
     }
 

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param dueAt the moment, where hours count
  * @param day the day it is about: of the report, of the painful exercise, of the visit missed last, the refill-by date, the first day without log, of what waits for its second check
  * @param count pain 0 to 10, days without a log, visits missed, or 0
- * @param subject identifier of the report, of the exercise, of the kind of visit or of what waits for its second check, or empty
+ * @param subject identifier of the report, of the exercise, of the kind of visit of what waits for its second check or of the decision about a device, or empty
  * @param urgency of a report
  */
 public record Cause(

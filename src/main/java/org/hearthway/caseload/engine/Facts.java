@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.hearthway.base.AccountId;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Template;
 
 /**
  * What is known about one child on a day.
@@ -23,6 +24,7 @@ import org.hearthway.path.engine.Plan;
  * @param unconfirmed doses that a second person has not typed again yet, in any order
  * @param paths the paths that the child is on
  * @param unfilledSince since when a pump is in that no fill is recorded of, if one is
+ * @param devicesBehind what its paths say of devices and the record of devices does not say
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
 public record Facts(
@@ -36,6 +38,7 @@ public record Facts(
         List<Unconfirmed> unconfirmed,
         List<OnPath> paths,
         Optional<LocalDate> unfilledSince,
+        List<DeviceBehind> devicesBehind,
         Optional<LocalDate> silenceAnsweredOn) {
 
     public Facts {
@@ -47,9 +50,10 @@ public record Facts(
         checks = List.copyOf(checks);
         unconfirmed = List.copyOf(unconfirmed);
         paths = List.copyOf(paths);
+        devicesBehind = List.copyOf(devicesBehind);
     }
 
-    /** Of a child without such a pump. */
+    /** Of a child of whose devices nothing is asked. */
     public Facts(
             List<Report> reports,
             List<Pain> pains,
@@ -72,6 +76,7 @@ public record Facts(
                 unconfirmed,
                 paths,
                 Optional.empty(),
+                List.of(),
                 silenceAnsweredOn);
     }
 
@@ -188,6 +193,15 @@ public record Facts(
 
     /** A visit that a stage asks for, by the stage's name in the plan, and that is not booked in its window. */
     public record Unbooked(String point, Plan.VisitWindow window) {}
+
+    /**
+     * What a path says of a device and the record of devices does not say.
+     *
+     * @param decision version of the decision that said it
+     * @param fate what it says
+     * @param day on which it happened
+     */
+    public record DeviceBehind(long decision, Template.DeviceFate fate, LocalDate day) {}
 
     /**
      * A dose, a calendar of doses or a setting that waits for its second check.

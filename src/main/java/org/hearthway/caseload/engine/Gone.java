@@ -16,6 +16,8 @@ public enum Gone {
     FILL_RECORDED,
     /** The record of devices says something else now. */
     DEVICE_CHANGED,
+    /** The path and the record of devices say the same of it. */
+    DEVICE_AGREES,
     /** A second person typed the same, or something newer took its place. */
     TYPED_AGAIN,
     /** The refill-by date is no longer near. */

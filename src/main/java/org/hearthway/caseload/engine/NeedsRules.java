@@ -22,6 +22,7 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
         facts.unfilledSince().map(this::firstFill).ifPresent(causes::add);
+        facts.devicesBehind().stream().map(this::deviceBehind).forEach(causes::add);
         facts.checks().stream().flatMap(check -> check(check, today).stream()).forEach(causes::add);
         facts.unconfirmed().stream()
                 .flatMap(waiting -> secondCheck(waiting, today).stream())
@@ -97,6 +98,18 @@ public record NeedsRules(RuleBook book, Office office) {
                 since,
                 0,
                 "",
+                Optional.empty());
+    }
+
+    private Cause deviceBehind(Facts.DeviceBehind behind) {
+        return new Cause(
+                Rule.DEVICE_BEHIND,
+                "device-behind/" + behind.decision(),
+                office.openDay(behind.day(), openDays(Rule.DEVICE_BEHIND)),
+                Optional.empty(),
+                behind.day(),
+                0,
+                String.valueOf(behind.decision()),
                 Optional.empty());
     }
 

@@ -36,7 +36,8 @@ record OpenQuestions(Progress progress, int days, LocalDate today) {
                 && front.round() == 1
                 && front.clash().isEmpty()
                 && !front.start().isAfter(today)
-                && front.said() != Said.ENDED;
+                && front.said() != Said.ENDED
+                && front.said() != Said.DONE_BEFORE;
         if (!open) {
             return Optional.empty();
         }

@@ -182,7 +182,8 @@ final class PathRules {
                 || stages.stream()
                         .filter(stage -> stage.said() != Said.NOTHING)
                         .anyMatch(stage -> stage.start().isAfter(until)
-                                || (stage.point().equals(visit.point()) && stage.said() == Said.ENDED));
+                                || (stage.point().equals(visit.point())
+                                        && (stage.said() == Said.ENDED || stage.said() == Said.DONE_BEFORE)));
     }
 
     private Cause visit(Facts.Unbooked visit) {

@@ -62,6 +62,7 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
             case REFILL ->
                 facts.refill().map(refill -> whyRefill(refill, ended.day())).orElse(Gone.DEVICE_CHANGED);
             case FIRST_FILL -> facts.refill().isPresent() ? Gone.FILL_RECORDED : Gone.DEVICE_CHANGED;
+            case DEVICE_BEHIND -> Gone.DEVICE_AGREES;
             case TASK -> Gone.TASK_WORKED;
             case SECOND_CHECK -> Gone.TYPED_AGAIN;
             case CHECK -> whyCheck(facts, ended);

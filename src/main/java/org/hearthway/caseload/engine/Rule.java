@@ -12,6 +12,8 @@ public enum Rule {
     REFILL(false),
     /** A pump is in and no fill of it is recorded, so that nobody knows by when to refill it. */
     FIRST_FILL(false),
+    /** A path says of a device what the record of devices does not say. */
+    DEVICE_BEHIND(false),
     /** A dose waits for its second check. */
     SECOND_CHECK(false),
     /** A check of hips or spine is near or past and no visit is booked for it. */
@@ -47,7 +49,7 @@ public enum Rule {
     public boolean isOfPath() {
         return switch (this) {
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> true;
-            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
+            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, DEVICE_BEHIND, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
         };
     }
 }

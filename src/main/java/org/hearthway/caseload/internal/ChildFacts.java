@@ -99,6 +99,7 @@ class ChildFacts {
                 doses.of(viewer, child),
                 paths.of(viewer, child, today),
                 pumps.unfilledSince(viewer, child),
+                paths.devicesBehind(viewer, child),
                 silenceAnsweredOn);
     }
 

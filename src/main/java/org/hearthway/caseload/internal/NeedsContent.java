@@ -70,6 +70,10 @@ class NeedsContent implements ContentKind {
         openDays.put(Rule.FIRST_FILL, firstFill.integer("open-days", 0, 5));
         conduct.put(Rule.FIRST_FILL, conduct(firstFill));
 
+        var behind = file.block("device-behind");
+        openDays.put(Rule.DEVICE_BEHIND, behind.integer("open-days", 0, 5));
+        conduct.put(Rule.DEVICE_BEHIND, conduct(behind));
+
         var check = file.block("check");
         var checkDays = check.integer("days-before", 1, 180);
         checkLateDays = check.integer("visit-late-days", 0, 90);

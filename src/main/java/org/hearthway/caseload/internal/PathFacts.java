@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.engine.Facts;
+import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Template.VisitNeed;
@@ -27,11 +28,19 @@ class PathFacts {
     private static final int PAST_VISITS = 60;
 
     private final Plans plans;
+    private final PathDevices devices;
     private final Visits visits;
 
-    PathFacts(Plans plans, Visits visits) {
+    PathFacts(Plans plans, PathDevices devices, Visits visits) {
         this.plans = plans;
+        this.devices = devices;
         this.visits = visits;
+    }
+
+    List<Facts.DeviceBehind> devicesBehind(Viewer viewer, ChildId child) {
+        return devices.behind(viewer, child).stream()
+                .map(behind -> new Facts.DeviceBehind(behind.decision(), behind.fate(), behind.day()))
+                .toList();
     }
 
     List<Facts.OnPath> of(Viewer viewer, ChildId child, LocalDate today) {

@@ -92,6 +92,7 @@ class NeedWords {
                                 words.dateWithYear(language, item.cause().day())),
                         "",
                         words.say(language, "caseload.first-fill.below"));
+            case DEVICE_BEHIND -> paths.device(viewer, item, today);
             case SECOND_CHECK -> secondChecks.why(viewer, item);
             case CHECK -> check(language, item, today);
             case MISSED -> missed(language, item);

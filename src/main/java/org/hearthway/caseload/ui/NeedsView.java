@@ -283,6 +283,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             case TASK -> new NeedRow.Step(say("caseload.step.TASK"), folder + "/tasks");
             case PAIN, NO_LOG -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
             case FIRST_FILL -> new NeedRow.Step(say("caseload.step.PUMP"), folder + "/pump");
+            case DEVICE_BEHIND -> new NeedRow.Step(say("caseload.step.DEVICE"), folder + "/device");
             case SECOND_CHECK ->
                 new NeedRow.Step(
                         say("caseload.step.SECOND_CHECK"),

@@ -8,6 +8,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.caseload.Needs.Item;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.ui.NeedWords.Why;
+import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Template;
@@ -22,11 +23,13 @@ class PathNeedWords {
 
     private final Words words;
     private final Plans plans;
+    private final PathDevices devices;
     private final Visits visits;
 
-    PathNeedWords(Words words, Plans plans, Visits visits) {
+    PathNeedWords(Words words, Plans plans, PathDevices devices, Visits visits) {
         this.words = words;
         this.plans = plans;
+        this.devices = devices;
         this.visits = visits;
     }
 
@@ -102,6 +105,25 @@ class PathNeedWords {
                         "",
                         words.say(language, "caseload.stage-late.below", path, day));
         };
+    }
+
+    /** Of a decision that stands no longer nothing is left to say but that it was one of a device. */
+    Why device(Viewer.Person viewer, Item item, LocalDate today) {
+        var language = viewer.language();
+        return devices.behind(viewer, item.child()).stream()
+                .filter(behind -> item.cause().subject().equals(String.valueOf(behind.decision())))
+                .findFirst()
+                .map(behind -> new Why(
+                        words.say(language, "caseload.device-behind." + behind.fate()),
+                        "",
+                        words.say(
+                                language,
+                                "caseload.device-behind.below",
+                                behind.path(),
+                                behind.stage(),
+                                day(language, behind.day(), today),
+                                behind.outcome())))
+                .orElseGet(() -> new Why(words.say(language, "caseload.device-behind"), "", ""));
     }
 
     private Why visit(Language language, Item item, Subject subject, LocalDate today) {

@@ -16,6 +16,7 @@ enum Show {
     SIGNS,
     PUMP,
     PROGRAMS,
+    PATHS,
     TASKS,
     ASIDE,
     LEFT;
@@ -47,6 +48,7 @@ enum Show {
             case SIGNS -> up && rule == Rule.SIGN;
             case PUMP -> up && (rule == Rule.REFILL || rule == Rule.FIRST_FILL || SecondCheckWords.isOfPump(item));
             case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);
+            case PATHS -> up && (rule.isOfPath() || rule == Rule.DEVICE_BEHIND);
             case ASIDE -> !up;
             // the person's own list stands there, late or not
             case TASKS, LEFT -> false;

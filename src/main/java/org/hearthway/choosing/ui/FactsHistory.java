@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.hearthway.choosing.Answer;
@@ -60,21 +61,27 @@ final class FactsHistory extends Section {
                 "hw-decided",
                 Tags.span("hw-b", say.say("choosing.history.version", entry.version())),
                 Tags.span("hw-sub", since.apply(entry)));
-        if (first) {
-            changes.forEach(change -> box.add(
-                    Tags.span("", say.say("choosing.history.is", name(change), says(change.fact(), change.after())))));
-        } else {
-            changes.forEach(change -> box.add(changed(change)));
-        }
+        inOrder(changes).forEach(change -> box.add(line(change)));
         return box;
     }
 
-    /** What was, struck, and what is. */
-    private Component changed(Difference change) {
-        var was = new com.vaadin.flow.dom.Element("s").setText(says(change.fact(), change.before()));
-        was.setAttribute("class", "u-thin");
+    /** In the order in which the facts are asked for; what is asked for no more comes last. */
+    private List<Difference> inOrder(List<Difference> changes) {
+        var order = List.copyOf(say.facts().keySet());
+        return changes.stream()
+                .sorted(Comparator.comparingInt(
+                        change -> order.contains(change.fact()) ? order.indexOf(change.fact()) : Integer.MAX_VALUE))
+                .toList();
+    }
+
+    /** What stands there since then, and struck what had stood there, if anything had. */
+    private Component line(Difference change) {
         var line = Tags.span("", say.say("choosing.history.of", name(change)) + " ");
-        line.getElement().appendChild(was, com.vaadin.flow.dom.Element.createText(" "));
+        if (!change.before().isEmpty()) {
+            var was = new com.vaadin.flow.dom.Element("s").setText(says(change.fact(), change.before()));
+            was.setAttribute("class", "u-thin");
+            line.getElement().appendChild(was, com.vaadin.flow.dom.Element.createText(" "));
+        }
         line.add(Tags.span("hw-b", says(change.fact(), change.after())));
         return line;
     }
@@ -86,8 +93,7 @@ final class FactsHistory extends Section {
         right.addValueChangeListener(chosen -> compare(left.getValue(), chosen.getValue()));
         compare(left.getValue(), right.getValue());
         return new NativeDetails(
-                say.say("choosing.history.compare"),
-                Tags.div("", Tags.div("u-row u-wrap hw-pair-of", left, right), compared));
+                say.say("choosing.history.compare"), Tags.div("", Tags.div("hw-fact-pair", left, right), compared));
     }
 
     private Select<FactsEntry> choice(String key, FactsEntry chosen) {
@@ -107,24 +113,21 @@ final class FactsHistory extends Section {
             return;
         }
         var table = new NativeTable();
-        table.addClassNames("hw-table", "hw-versions");
+        table.addClassName("hw-table");
         var head = new NativeTableRow();
         head.add(
                 head(say.say("choosing.history.fact")),
                 head(say.say("choosing.history.version", one.version())),
                 head(say.say("choosing.history.version", other.version())));
         table.getHead().add(head);
-        differences.forEach(change -> table.getBody()
-                .add(new NativeTableRow(
-                        new NativeTableCell(Tags.span("hw-b", name(change))),
-                        new NativeTableCell(says(change.fact(), change.before())),
-                        new NativeTableCell(says(change.fact(), change.after())))));
-        var scroll = Tags.div("hw-scroll", table);
-        scroll.getElement()
-                .setAttribute("role", "region")
-                .setAttribute("tabindex", "0")
-                .setAttribute("aria-label", say.say("choosing.history.compare"));
-        compared.add(scroll);
+        inOrder(differences)
+                .forEach(change -> table.getBody()
+                        .add(new NativeTableRow(
+                                new NativeTableCell(Tags.span("hw-b", name(change))),
+                                new NativeTableCell(says(change.fact(), change.before())),
+                                new NativeTableCell(says(change.fact(), change.after())))));
+        table.getElement().setAttribute("aria-label", say.say("choosing.history.compare"));
+        compared.add(table);
     }
 
     private static NativeTableHeaderCell head(String words) {

@@ -14,11 +14,20 @@ import org.hearthway.path.engine.network.Span;
  * @param today the day it was made for
  * @param stages those on the plan, in order; one that repeats stands once for each time
  * @param over how the path ended, if it did
+ * @param before stages that were done before the path began here and of which no day is known, in order; without those
+ *     that are there only if needed
  */
-public record Plan(Template template, LocalDate today, List<Planned> stages, Optional<Over> over) {
+public record Plan(
+        Template template, LocalDate today, List<Planned> stages, Optional<Over> over, List<Template.Stage> before) {
 
     public Plan {
         stages = List.copyOf(stages);
+        before = List.copyOf(before);
+    }
+
+    /** A plan of a path that began with its first stage. */
+    public Plan(Template template, LocalDate today, List<Planned> stages, Optional<Over> over) {
+        this(template, today, stages, over, List.of());
     }
 
     /**
@@ -81,7 +90,9 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         /** That it began. */
         BEGUN,
         /** How it ended. */
-        ENDED
+        ENDED,
+        /** That it was done before the path began here, on that day. */
+        DONE_BEFORE
     }
 
     /** How a date came to be. */
@@ -132,6 +143,11 @@ public record Plan(Template template, LocalDate today, List<Planned> stages, Opt
         public Planned {
             visits = List.copyOf(visits);
             precautions = List.copyOf(precautions);
+        }
+
+        /** Whether it was done before the path began here. */
+        public boolean isDoneBefore() {
+            return said == Said.DONE_BEFORE;
         }
 
         /** The name under which the stage is dated: its identifier, {@code stage/2} for the second time. */

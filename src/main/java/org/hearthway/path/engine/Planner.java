@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.hearthway.path.engine.Plan.Care;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
@@ -76,7 +77,13 @@ public final class Planner {
             all.add(planned(stage, visits));
             all.addAll(rounds.of(stage, path.counted(stage)));
         }
-        return new Plan(template, today, withStates(untilClosed(all)), presence.over());
+        return new Plan(template, today, withStates(untilClosed(all)), presence.over(), before());
+    }
+
+    private List<Stage> before() {
+        return template.stages().stream()
+                .filter(stage -> !stage.timing().optional() && course.isBeforeWithoutDay(stage))
+                .toList();
     }
 
     /** Where the team ended the path, what would have begun later is not on it. */
@@ -118,7 +125,9 @@ public final class Planner {
     private Planned planned(Stage stage, VisitSeries visits) {
         var window = window(stage);
         var start = start(stage);
-        var outside = start.isBefore(window.first()) || start.isAfter(window.last());
+        // what was done before the path began here followed the rules of whoever did it
+        var outside = !course.before().contains(stage.id())
+                && (start.isBefore(window.first()) || start.isAfter(window.last()));
         return new Planned(
                 stage,
                 1,
@@ -131,7 +140,8 @@ public final class Planner {
                 schedule.of(stage.id()).span(),
                 why(stage, window, outside),
                 visits.of(stage, start),
-                cares(stage, start, ends(stage)),
+                Stream.concat(cares(stage, start, ends(stage)).stream(), earlier(stage))
+                        .toList(),
                 resolved.clash(stage)
                         .filter(clash -> course.given(stage).isEmpty()
                                 && course.ended(stage).isEmpty()));
@@ -141,6 +151,9 @@ public final class Planner {
     private Said said(Stage stage) {
         if (course.ended(stage).isPresent()) {
             return Said.ENDED;
+        }
+        if (course.before().contains(stage.id())) {
+            return Said.DONE_BEFORE;
         }
         var said = course.given(stage)
                 .map(Course.Given::day)
@@ -192,7 +205,8 @@ public final class Planner {
         var counted = path.counted(stage);
         var placed = schedule.of(stage.id());
         var given = course.given(stage);
-        var rule = given.isPresent() ? byRuleAlone(stage, window) : placed.day();
+        var rule =
+                given.isPresent() && !course.before().contains(stage.id()) ? byRuleAlone(stage, window) : placed.day();
         var wanted = window.wanted();
         var open = OpenDays.of(stage, calendar, course);
         return new Why(
@@ -222,6 +236,33 @@ public final class Planner {
                         start.plus(rule.from()),
                         rule.until().map(start::plus).orElse(end.plusDays(1))))
                 .toList();
+    }
+
+    /**
+     * The rules of care of rounds before, with the stage to which the way went back: what was put into a body forbids the
+     * same until the stage that put it there comes again.
+     */
+    private Stream<Care> earlier(Stage back) {
+        return course.earlier().stream()
+                .filter(before -> home(before).equals(back))
+                .flatMap(before -> template.stage(before.stage()).stream()
+                        .flatMap(stage -> cares(stage, before.day(), before.day()).stream()))
+                .flatMap(care -> untilAgain(care).stream());
+    }
+
+    private Stage home(Course.Earlier before) {
+        return presence.stages().stream()
+                .filter(stage -> stage.id().equals(before.back()))
+                .findFirst()
+                .orElse(presence.stages().get(0));
+    }
+
+    private Optional<Care> untilAgain(Care care) {
+        var until = presence.stages().stream()
+                .filter(stage -> stage.precautions().contains(care.rule()))
+                .map(this::start)
+                .reduce(care.until(), Planner::earlier);
+        return until.isAfter(care.from()) ? Optional.of(new Care(care.rule(), care.from(), until)) : Optional.empty();
     }
 
     /** The day before which something that goes on until a stage has its last time; ten years on if that is not known. */

@@ -20,8 +20,9 @@ record Presence(List<Stage> stages, Optional<Plan.Over> over) {
         var skipped = new HashSet<>(course.skipped());
         var stages = new ArrayList<Stage>();
         for (var stage : template.stages()) {
-            boolean open = !stage.timing().optional() || opened.contains(stage.id());
-            if (!open || skipped.contains(stage.id())) {
+            boolean known = course.before().contains(stage.id()) && !course.isBeforeWithoutDay(stage);
+            boolean open = !stage.timing().optional() || opened.contains(stage.id()) || known;
+            if (!open || skipped.contains(stage.id()) || course.isBeforeWithoutDay(stage)) {
                 continue;
             }
             stages.add(stage);

@@ -2,7 +2,10 @@ package org.hearthway.path.engine;
 
 import java.time.LocalDate;
 import java.time.Period;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.Bilingual;
@@ -29,6 +32,39 @@ public record Template(
     /** The stage with this identifier, if there is one. */
     public Optional<Stage> stage(String stage) {
         return stages.stream().filter(s -> s.id().equals(stage)).findFirst();
+    }
+
+    /** The stages in front of one; none when it is not of this path. */
+    public List<Stage> before(String stage) {
+        var front = stages.stream().takeWhile(s -> !s.id().equals(stage)).toList();
+        return front.size() == stages.size() ? List.of() : front;
+    }
+
+    /**
+     * The stages in front of one whose days are needed when a path begins at that one: those from which alone a stage
+     * behind it counts, which would otherwise get a day that means nothing.
+     *
+     * @param known stages in front whose days are known
+     * @return by the stage whose day is needed the first that counts from it, in the order of the path
+     */
+    public Map<Stage, Stage> neededBefore(String stage, Set<String> known) {
+        var front = before(stage);
+        var ids = front.stream().map(Stage::id).toList();
+        var needed = new LinkedHashMap<Stage, Stage>();
+        for (var behind : stages.subList(Math.min(front.size() + 1, stages.size()), stages.size())) {
+            var anchors = behind.timing().begins().stream()
+                    .flatMap(rule -> rule.stage().stream())
+                    .toList();
+            if (!anchors.isEmpty()
+                    && ids.containsAll(anchors)
+                    && anchors.stream().noneMatch(known::contains)) {
+                front.stream()
+                        .filter(one -> anchors.contains(one.id()))
+                        .min(Comparator.comparing(one -> one.timing().optional()))
+                        .ifPresent(anchor -> needed.putIfAbsent(anchor, behind));
+            }
+        }
+        return needed;
     }
 
     /** Where a gap is counted from. */
@@ -195,6 +231,7 @@ public record Template(
      * @param skips later stages that leave it
      * @param endsPath whether everything later leaves the plan and choosing is open again
      * @param returnsTo the stage at or before this one to which the way goes back, on the day of the outcome
+     * @param device what it says of a device in the body, if it does
      */
     public record Outcome(
             String id,
@@ -203,12 +240,49 @@ public record Template(
             Set<String> opens,
             Set<String> skips,
             boolean endsPath,
-            Optional<String> returnsTo) {
+            Optional<String> returnsTo,
+            Optional<DeviceNote> device) {
 
         public Outcome {
             opens = Set.copyOf(opens);
             skips = Set.copyOf(skips);
         }
+
+        /** One that says nothing of a device. */
+        public Outcome(
+                String id,
+                Bilingual name,
+                Optional<Bilingual> tells,
+                Set<String> opens,
+                Set<String> skips,
+                boolean endsPath,
+                Optional<String> returnsTo) {
+            this(id, name, tells, opens, skips, endsPath, returnsTo, Optional.empty());
+        }
+    }
+
+    /**
+     * What an outcome says of a device in the body, so that the record of devices is expected to say it, too.
+     *
+     * @param at the stage at or before this one whose day shows that it happened, when the way came back to it; empty
+     *     when it happened by the day of the outcome
+     */
+    public record DeviceNote(DeviceFate fate, Optional<String> at) {}
+
+    /** What becomes of a device. */
+    public enum DeviceFate {
+        /** The pump came out, whatever of its catheter stayed. */
+        PUMP_OUT,
+        /** A new pump or a new catheter came in. */
+        PUMP_RENEWED,
+        /** Some part of the stimulator came out. */
+        STIMULATOR_PART_OUT,
+        /** The generator came out; leads may have stayed. */
+        GENERATOR_OUT,
+        /** Every part of the stimulator came out, leads included. */
+        STIMULATOR_OUT,
+        /** A new part of the stimulator came in. */
+        STIMULATOR_RENEWED
     }
 
     /**

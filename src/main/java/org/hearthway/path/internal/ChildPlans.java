@@ -133,29 +133,64 @@ class ChildPlans implements Plans {
     @Override
     @Transactional
     public void begin(Viewer viewer, ChildId child, String pathway, Beginning how, LocalDate day, String reason) {
-        begin(viewer, child, pathway, how, Optional.empty(), day, reason);
+        begin(viewer, child, Start.atFirst(pathway, how, day), reason);
     }
 
     @Override
     @Transactional
     public void beginChosen(Viewer viewer, ChildId child, String pathway, LocalDate day, String reason) {
         var at = paths.find(pathway).flatMap(Template::chosenAt);
-        begin(viewer, child, pathway, Beginning.INSTEAD, at, day, reason);
+        begin(viewer, child, new Start(pathway, Beginning.INSTEAD, at, day, Map.of()), reason);
     }
 
-    private void begin(
-            Viewer viewer,
-            ChildId child,
-            String pathway,
-            Beginning how,
-            Optional<String> at,
-            LocalDate day,
-            String reason) {
+    @Override
+    @Transactional
+    public void begin(Viewer viewer, ChildId child, Start start, String reason, long seen) {
         gate.require(viewer, Action.CHANGE_PATH, child);
-        bounds.begin(paths.find(pathway), day, reason, courses.today());
-        var version = standing(child).version() + 1;
-        var row = NewDecision.begun(child, version, pathway, at, day, how == Beginning.BESIDE);
-        keep(viewer, child, row, reason, reasons.begun(courses.template(pathway), day));
+        seen(records.of(child), seen);
+        begin(viewer, child, start, reason);
+    }
+
+    private void begin(Viewer viewer, ChildId child, Start start, String reason) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        bounds.begin(paths.find(start.pathway()), start, reason, courses.today());
+        var template = courses.template(start.pathway());
+        var rows = begun(child, standing(child).version(), start, template);
+        var says = reasons.begun(template, start.day());
+        rows.subList(1, rows.size()).forEach(row -> keep(viewer, row, reason));
+        keep(viewer, child, rows.get(0), reason, says);
+    }
+
+    /** The beginning, and the days of what was done before, each a decision that can be put right on its own. */
+    private static List<NewDecision> begun(ChildId child, long version, Start start, Template template) {
+        var rows = new ArrayList<NewDecision>();
+        rows.add(NewDecision.begun(child, version + 1, start));
+        for (var stage : template.stages()) {
+            Optional.ofNullable(start.before().get(stage.id()))
+                    .map(day -> new Change.Fix(stage.id(), day))
+                    .ifPresent(
+                            fix -> rows.add(NewDecision.changed(child, version + 1 + rows.size(), template.id(), fix)));
+        }
+        return rows;
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Outlook outlook(Viewer viewer, ChildId child, Start start) {
+        gate.require(viewer, Action.CHANGE_PATH, child);
+        bounds.outlook(paths.find(start.pathway()), start, courses.today());
+        var rows = records.of(child);
+        var version = courses.standing(rows).version();
+        var with = new ArrayList<>(rows);
+        begun(child, version, start, courses.template(start.pathway())).forEach(row -> with.add(row.unsaid()));
+        var after = courses.standing(with);
+        var course = on(after, start.pathway()).course();
+        var effect = Effects.between(courses.plans(rows), courses.plans(with), visits.ahead(child));
+        return new Outlook(
+                courses.plan(start.pathway(), course),
+                remarks(viewer, child, start.pathway(), course),
+                effect,
+                version);
     }
 
     @Override
@@ -166,14 +201,6 @@ class ChildPlans implements Plans {
                 .on(pathway)
                 .map(path -> remarks(viewer, child, pathway, path.course()))
                 .orElse(List.of());
-    }
-
-    @Override
-    @Transactional(readOnly = true)
-    public List<Remark> adviceIfBegun(Viewer viewer, ChildId child, String pathway, LocalDate day) {
-        gate.require(viewer, Action.CHANGE_PATH, child);
-        bounds.outlook(paths.find(pathway), day, courses.today());
-        return remarks(viewer, child, pathway, Course.begun(day));
     }
 
     private List<Remark> remarks(Viewer viewer, ChildId child, String pathway, Course course) {
@@ -199,7 +226,7 @@ class ChildPlans implements Plans {
     private Preview preview(ChildId child, Standing standing, String pathway, Change change) {
         var path = on(standing, pathway);
         var before = courses.plan(pathway, path.course());
-        bounds.change(before, change, path.course().begun(), courses.today());
+        bounds.change(before, change, path.course(), courses.today());
         var course = new CourseChange(path.course(), courses.template(pathway)).by(change);
         var after = courses.plan(pathway, course);
         bounds.order(before, after);
@@ -314,11 +341,14 @@ class ChildPlans implements Plans {
     }
 
     private void keep(Viewer viewer, ChildId child, NewDecision decision, String reason, Bilingual says) {
+        keep(viewer, decision, reason);
+        events.publishEvent(new PathChanged(child, viewer, clock.instant(), says));
+    }
+
+    private void keep(Viewer viewer, NewDecision decision, String reason) {
         Optional<AccountId> by =
                 viewer instanceof Viewer.Person person ? Optional.of(person.account()) : Optional.empty();
-        var now = clock.instant();
-        records.add(decision.said(reason.strip(), by, now), viewer);
-        events.publishEvent(new PathChanged(child, viewer, now, says));
+        records.add(decision.said(reason.strip(), by, clock.instant()), viewer);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.hearthway.path.internal;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import java.util.stream.Collectors;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.Kind;
 import org.hearthway.path.engine.Course;
+import org.hearthway.path.engine.Course.Earlier;
 import org.hearthway.path.engine.Course.Ended;
 import org.hearthway.path.engine.Course.Given;
 import org.hearthway.path.engine.Course.RuleAt;
@@ -90,10 +92,24 @@ record CourseChange(Course course, Template template) {
         var given = new HashMap<>(only(course.given(), kept));
         given.put(stage, new Given(day, Origin.ACTUAL));
         return course.withGiven(given)
+                .withEarlier(earlier(kept, stage, day))
                 .withEnded(only(course.ended(), kept))
+                .withBefore(course.before().stream().filter(kept::contains).collect(Collectors.toSet()))
                 .withStages(
                         course.added().stream().filter(kept::contains).collect(Collectors.toSet()),
                         course.skipped().stream().filter(kept::contains).collect(Collectors.toSet()));
+    }
+
+    /** Of each stage the last time that it began before the way went back. */
+    private List<Earlier> earlier(Set<String> kept, String back, LocalDate day) {
+        var begun = new LinkedHashMap<String, Earlier>();
+        course.earlier().forEach(before -> begun.put(before.stage(), before));
+        course.given().forEach((stage, date) -> {
+            if (!kept.contains(stage) && !date.day().isAfter(day)) {
+                begun.put(stage, new Earlier(stage, date.day(), back));
+            }
+        });
+        return List.copyOf(begun.values());
     }
 
     private static <T> Map<String, T> only(Map<String, T> all, Set<String> kept) {

@@ -11,7 +11,9 @@ import org.hearthway.base.Bilingual;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Problem;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.path.Plans.Start;
 import org.hearthway.path.engine.Clash;
+import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.network.Span;
@@ -29,25 +31,59 @@ class DecisionBounds {
     private static final int AWAY_YEARS_AHEAD = 2;
     private static final int AWAY_MOST_DAYS = 366;
 
-    void begin(Optional<Template> pathway, LocalDate day, String reason, LocalDate today) {
+    void begin(Optional<Template> pathway, Start start, String reason, LocalDate today) {
         var problems = new ArrayList<>(reasonProblems(reason));
-        problems.addAll(beginProblems(pathway, day, today));
+        problems.addAll(beginProblems(pathway, start, today));
         Invalid.ifAny(problems);
     }
 
     /** The same without a reason, which is not needed while nothing is saved. */
-    void outlook(Optional<Template> pathway, LocalDate day, LocalDate today) {
-        Invalid.ifAny(beginProblems(pathway, day, today));
+    void outlook(Optional<Template> pathway, Start start, LocalDate today) {
+        Invalid.ifAny(beginProblems(pathway, start, today));
     }
 
-    private static List<Problem> beginProblems(Optional<Template> pathway, LocalDate day, LocalDate today) {
+    private static List<Problem> beginProblems(Optional<Template> pathway, Start start, LocalDate today) {
         var problems = new ArrayList<Problem>();
+        var day = start.day();
         if (pathway.isEmpty()) {
             problems.add(Problem.at("pathway", "path.problem.pathway"));
         }
         if (day.isBefore(today.minusYears(YEARS_BACK)) || day.isAfter(today.plusYears(BEGIN_YEARS_AHEAD))) {
             problems.add(Problem.at("day", "path.problem.begin-day", YEARS_BACK, BEGIN_YEARS_AHEAD));
         }
+        pathway.ifPresent(path -> problems.addAll(stageProblems(path, start, today)));
+        return problems;
+    }
+
+    private static List<Problem> stageProblems(Template path, Start start, LocalDate today) {
+        var at = start.stage().orElse(path.stages().get(0).id());
+        if (path.stage(at).isEmpty()) {
+            return List.of(Problem.at("stage", "path.problem.stage"));
+        }
+        var front = path.before(at);
+        if (!front.stream()
+                .map(Template.Stage::id)
+                .toList()
+                .containsAll(start.before().keySet())) {
+            return List.of(Problem.at("stage", "path.problem.stage"));
+        }
+        var problems = new ArrayList<Problem>();
+        var first = today.minusYears(YEARS_BACK);
+        var last = start.day().isBefore(today) ? start.day() : today;
+        for (var stage : front) {
+            var done = Optional.ofNullable(start.before().get(stage.id()));
+            if (done.isPresent()) {
+                if (done.get().isBefore(first) || done.get().isAfter(last)) {
+                    problems.add(
+                            Problem.at("before/" + stage.id(), "path.problem.before-day", stage.name(), first, last));
+                }
+                // one done later cannot stand in front of one done earlier
+                first = done.get().isAfter(first) ? done.get() : first;
+            }
+        }
+        path.neededBefore(at, start.before().keySet())
+                .forEach((stage, behind) -> problems.add(
+                        Problem.at("before/" + stage.id(), "path.problem.before-needed", stage.name(), behind.name())));
         return problems;
     }
 
@@ -89,7 +125,12 @@ class DecisionBounds {
         Invalid.ifAny(problems);
     }
 
-    void change(Plan plan, Change change, LocalDate begun, LocalDate today) {
+    void change(Plan plan, Change change, Course course, LocalDate today) {
+        var begun = course.begun();
+        if (change instanceof Change.Fix fix && course.before().contains(fix.stage())) {
+            before(plan, fix, today);
+            return;
+        }
         boolean onPlan = plan.stage(change.stage()).isPresent();
         boolean known = plan.template().stage(change.stage()).isPresent();
         if (change instanceof Change.Add ? onPlan || !known : !onPlan) {
@@ -105,6 +146,15 @@ class DecisionBounds {
             day(fix.day(), begun, today);
         } else if (change instanceof Change.SetByHand byHand) {
             day(byHand.day(), begun, today);
+        }
+    }
+
+    /** What was done before the path began here has a day before that, and was not on the plan without one. */
+    private static void before(Plan plan, Change.Fix fix, LocalDate today) {
+        var first = today.minusYears(YEARS_BACK);
+        if (fix.day().isBefore(first) || fix.day().isAfter(today)) {
+            var stage = plan.template().stage(fix.stage()).orElseThrow();
+            throw new Invalid(Problem.at("day", "path.problem.before-day", stage.name(), first, today));
         }
     }
 

@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
+import org.hearthway.path.Plans.Beginning;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.Kind;
+import org.hearthway.path.Plans.Start;
 import org.hearthway.path.engine.Template.After;
 import org.hearthway.path.engine.network.Span;
 import org.hearthway.path.internal.DecisionRecords.Row;
@@ -32,11 +34,10 @@ final class NewDecision {
         this.kind = kind;
     }
 
-    static NewDecision begun(
-            ChildId child, long version, String pathway, Optional<String> at, LocalDate day, boolean beside) {
-        var row = new NewDecision(child, version, beside ? Kind.BESIDE : Kind.BEGUN);
-        row.stage = at;
-        return row.of(pathway).on(day);
+    static NewDecision begun(ChildId child, long version, Start start) {
+        var row = new NewDecision(child, version, start.how() == Beginning.BESIDE ? Kind.BESIDE : Kind.BEGUN);
+        row.stage = start.stage();
+        return row.of(start.pathway()).on(start.day());
     }
 
     static NewDecision closed(ChildId child, long version, String pathway, LocalDate day) {

@@ -61,7 +61,8 @@ final class PathPieces {
                         each.opens(),
                         each.skips(),
                         each.endsPath(),
-                        each.returnsTo()))
+                        each.returnsTo(),
+                        each.device()))
                 .toList();
         return new Stage(
                 stage.id(),

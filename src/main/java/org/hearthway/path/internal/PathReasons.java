@@ -184,6 +184,10 @@ class PathReasons {
                     .flatMap(Template.Outcome::tells)
                     .orElseGet(() -> told(language -> words.say(language, "path.told.ended", stage.name())));
         }
+        if (change instanceof Change.Fix fix) {
+            return told(language -> words.say(
+                    language, "path.told.done-before", stage.name(), words.dateWithYear(language, fix.day())));
+        }
         var added = change instanceof Change.Add;
         return told(language -> words.say(language, added ? "path.told.added" : "path.told.skipped", stage.name()));
     }

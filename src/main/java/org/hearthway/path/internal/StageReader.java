@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import org.hearthway.content.Entry;
+import org.hearthway.path.engine.Template.DeviceFate;
+import org.hearthway.path.engine.Template.DeviceNote;
 import org.hearthway.path.engine.Template.Duties;
 import org.hearthway.path.engine.Template.FamilyTask;
 import org.hearthway.path.engine.Template.Outcome;
@@ -179,10 +181,19 @@ final class StageReader {
                     new HashSet<>(opens),
                     new HashSet<>(skips),
                     entry.yes("ends-path"),
-                    back));
+                    back,
+                    entry.maybeBlock("device").map(device -> device(device, notes))));
             entry.done();
         }
         return outcomes;
+    }
+
+    private static DeviceNote device(Entry entry, Notes notes) {
+        var at = entry.maybeText("at");
+        at.ifPresent(stage -> notes.stage(entry, "at", stage, false));
+        var note = new DeviceNote(entry.choice("is", DeviceFate.class), at);
+        entry.done();
+        return note;
     }
 
     /** Names a gap as it stands in the file, where six weeks are not yet 42 days. */

@@ -13,6 +13,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hearthway.path.Plans.Kind;
 import org.hearthway.path.engine.Course;
+import org.hearthway.path.engine.Course.Given;
+import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Template;
 import org.hearthway.path.engine.network.Span;
 import org.hearthway.path.internal.DecisionRecords.Row;
@@ -91,15 +93,17 @@ record Standing(List<OnPath> paths, long version) {
                 .collect(Collectors.toMap(Function.identity(), id -> row.at()));
     }
 
-    /** A path that was chosen begins where its tests are done: what stands before that stage is not on the plan. */
+    /** At the stage that was named the path begins on its day, and what stands in front of it was done before. */
     private static Course begun(Row row, Template template) {
-        var course = Course.begun(row.day().orElseThrow());
+        var day = row.day().orElseThrow();
+        var course = Course.begun(day);
         return row.stage()
-                .map(first -> template.stages().stream()
-                        .map(Template.Stage::id)
-                        .takeWhile(id -> !id.equals(first))
-                        .collect(Collectors.toSet()))
-                .map(before -> course.withStages(Set.of(), before))
+                .flatMap(template::stage)
+                .map(first -> course.withGiven(Map.of(first.id(), new Given(day, Origin.ACTUAL)))
+                        .withStages(first.timing().optional() ? Set.of(first.id()) : Set.of(), Set.of())
+                        .withBefore(template.before(first.id()).stream()
+                                .map(Template.Stage::id)
+                                .collect(Collectors.toSet())))
                 .orElse(course);
     }
 

@@ -1,5 +1,6 @@
 package org.hearthway.path.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HasValidation;
 import com.vaadin.flow.component.Key;
 import com.vaadin.flow.component.Shortcuts;
@@ -53,6 +54,9 @@ final class ChangeForm extends Section {
     interface Acts {
         /** Shows what would move; refuses with {@link Invalid}. */
         Preview preview(Change change);
+
+        /** What has to be entered elsewhere after the change was saved, if anything has. */
+        Optional<Component> after(Change change);
 
         /** Saves; refuses with {@link Invalid}. */
         void save(Change change, String reason);
@@ -180,6 +184,7 @@ final class ChangeForm extends Section {
         change().ifPresent(change -> {
             try {
                 moves.add(new MoveList(say, acts.preview(change), change));
+                acts.after(change).ifPresent(moves::add);
             } catch (Invalid invalid) {
                 var says = words.say(say.language(), invalid.problems().get(0));
                 if (day.isVisible()) {

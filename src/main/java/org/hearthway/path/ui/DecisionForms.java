@@ -10,18 +10,28 @@ import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.parts.DayField;
 import org.hearthway.parts.Told;
+import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
-import org.hearthway.path.Plans.Beginning;
+import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.Decision;
 import org.hearthway.path.Plans.Effect;
+import org.hearthway.path.Plans.Outlook;
+import org.hearthway.path.Plans.Start;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Remark;
+import org.hearthway.path.engine.Template.Stage;
 import org.hearthway.path.engine.network.Span;
 import org.hearthway.words.Words;
 
 /** The forms for decisions that are about no single stage of a child's paths. */
 record DecisionForms(
-        StageWords say, Words words, Plans plans, Viewer.Person viewer, ChildId child, LocalDate today, Page page) {
+        StageWords say,
+        Words words,
+        Plans plans,
+        PathDevices devices,
+        Viewer.Person viewer,
+        ChildId child,
+        LocalDate today,
+        Page page) {
 
     /** What the forms ask of the page they stand on. */
     interface Page {
@@ -38,15 +48,49 @@ record DecisionForms(
     /** Begins a path; another one where the child is on a path already. */
     Component begin(boolean another) {
         return new BeginForm(say, words, plans.pathways(), another, today, new BeginForm.Acts() {
+            private long seen = page.seen();
+
             @Override
-            public List<Remark> advice(String path, LocalDate day) {
-                return plans.adviceIfBegun(viewer, child, path, day);
+            public Outlook outlook(Start start) {
+                var would = plans.outlook(viewer, child, start);
+                seen = would.version();
+                return would;
             }
 
             @Override
-            public void begin(String path, Beginning how, LocalDate day, String reason) {
-                plans.begin(viewer, child, path, how, day, reason);
-                page.done("path.begin.done");
+            public void begin(Start start, String reason) {
+                try {
+                    plans.begin(viewer, child, start, reason, seen);
+                    page.done("path.begin.done");
+                } catch (Overtaken overtaken) {
+                    Told.couldNot(say.say("path.change.overtaken"));
+                }
+            }
+
+            @Override
+            public void leave() {
+                page.leave();
+            }
+        });
+    }
+
+    /** Says when a stage was done that was done before the path began here. */
+    Component doneBefore(Plan plan, Stage stage) {
+        var path = plan.template().id();
+        var name = stage.name().in(viewer.language());
+        var day = new DayField(say.say("path.before.day"), words, viewer.language());
+        var says = new EffectForm.Says(
+                say.say("path.before.give", name), say.say("path.before.give.hint"), say.say("path.change.save"));
+        return new EffectForm(say, words, says, List.of(new EffectForm.Asked("day", day)), today, new Deciding() {
+            @Override
+            public Effect effect(List<LocalDate> days) {
+                return plans.preview(viewer, child, path, new Change.Fix(stage.id(), days.get(0)))
+                        .effect();
+            }
+
+            @Override
+            void decide(List<LocalDate> days, String reason) {
+                plans.apply(viewer, child, path, new Change.Fix(stage.id(), days.get(0)), reason, page.seen());
             }
         });
     }
@@ -60,7 +104,8 @@ record DecisionForms(
                 say.say("path.close", plan.template().name().in(viewer.language())),
                 say.say("path.close.hint"),
                 say.say("path.close.save"));
-        return new EffectForm(say, words, says, List.of(new EffectForm.Asked("day", day)), today, new Deciding() {
+        var asked = List.of(new EffectForm.Asked("day", day));
+        var form = new EffectForm(say, words, says, asked, today, new Deciding() {
             @Override
             public Effect effect(List<LocalDate> days) {
                 return plans.effectOfClosing(viewer, child, path, days.get(0));
@@ -71,6 +116,9 @@ record DecisionForms(
                 plans.close(viewer, child, path, days.get(0), reason, page.seen());
             }
         });
+        return devices.held(viewer, child, path)
+                .map(kind -> form.noting(new DeviceLine(say, child).closing(kind)))
+                .orElse(form);
     }
 
     /** Keeps days on which the family cannot come. */

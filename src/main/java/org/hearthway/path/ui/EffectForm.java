@@ -1,5 +1,6 @@
 package org.hearthway.path.ui;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HasValidation;
 import com.vaadin.flow.component.Key;
 import com.vaadin.flow.component.Shortcuts;
@@ -78,6 +79,12 @@ final class EffectForm extends Section {
                         Tags.button("main", says.save(), pressed -> save())));
         Shortcuts.addShortcutListener(this, acts::leave, Key.ESCAPE).listenOn(this);
         show();
+    }
+
+    /** Says something more above what it would do. */
+    EffectForm noting(Component says) {
+        addComponentAtIndex(indexOf(effect), says);
+        return this;
     }
 
     private List<LocalDate> typed() {

@@ -34,6 +34,7 @@ import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.TallyChanged;
 import org.hearthway.parts.Told;
+import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.path.Plans.ChildPlan;
@@ -67,6 +68,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
             """;
 
     private final transient Plans plans;
+    private final transient PathDevices devices;
     private final transient Accounts accounts;
     private final transient Gate gate;
     private final transient Words words;
@@ -75,6 +77,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
     private final transient StageDetail.Names names;
     private final transient ClinicSettings settings;
     private final transient Clock clock;
+    private final Div behind = new Div();
     private final Div head = new Div();
     private final Div line = new Div();
     private final Div tables = new Div();
@@ -90,6 +93,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
 
     PathView(
             Plans plans,
+            PathDevices devices,
             Accounts accounts,
             Gate gate,
             Words words,
@@ -100,6 +104,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
             ClinicSettings settings,
             Clock clock) {
         this.plans = plans;
+        this.devices = devices;
         this.accounts = accounts;
         this.gate = gate;
         this.words = words;
@@ -118,7 +123,14 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                 .tell(say.say("path.keys.choose"), say.say("parts.key.enter"))
                 .tell(say.say("path.keys.leave"), say.say("parts.key.escape"))
                 .remark(say.say("path.keys.written-down"));
-        add(Tags.div("hw-desk", head, line, Tags.div("hw-cols u-side24", Tags.div("", tables, below), beside)), keys);
+        add(
+                Tags.div(
+                        "hw-desk",
+                        behind,
+                        head,
+                        line,
+                        Tags.div("hw-cols u-side24", Tags.div("", tables, below), beside)),
+                keys);
     }
 
     @Override
@@ -144,6 +156,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
         tables.removeAll();
         beside.removeAll();
         below.removeAll();
+        behind.removeAll();
+        behind.add(new DeviceLine(say, child).standing(devices.behind(viewer, child), today()));
         onPaths = plans.plans(viewer, child);
         seen = onPaths.stream().map(ChildPlan::version).findFirst().orElse(0L);
         if (onPaths.isEmpty()) {
@@ -302,7 +316,10 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
             beside.add(new ChangeForm(say, words, on, stage.get(), acts(on)));
         } else {
             beside.add(choose());
-            onPaths.stream().filter(on -> on.plan().over().isEmpty()).forEach(this::notOnPlan);
+            onPaths.stream().filter(on -> on.plan().over().isEmpty()).forEach(on -> {
+                doneBefore(on.plan());
+                notOnPlan(on);
+            });
         }
         if (stage.isEmpty()) {
             onPaths.stream()
@@ -335,13 +352,35 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                 acts);
     }
 
+    /** Stages that were done before the path began here, each a press away from its day. */
+    private void doneBefore(Plan plan) {
+        if (plan.before().isEmpty()) {
+            return;
+        }
+        var list = new UnorderedList();
+        list.addClassName("hw-plain");
+        plan.before()
+                .forEach(stage -> list.add(new ListItem(
+                        new Span(stage.name().in(viewer.language()) + " "),
+                        Tags.button(
+                                "text",
+                                say.say("path.before.day.known"),
+                                pressed -> open(forms().doneBefore(plan, stage))))));
+        beside.add(Tags.div(
+                "u-mt5",
+                Tags.h2("u-l", titled("path.before.title", plan)),
+                Tags.p("hw-s hw-quiet", say.say("path.before.hint")),
+                list));
+    }
+
     /** Stages that come on the plan only if needed, and those that were taken from it. */
     private void notOnPlan(ChildPlan on) {
         var plan = on.plan();
         var list = new UnorderedList();
         list.addClassName("hw-plain");
         plan.template().stages().stream()
-                .filter(stage -> plan.stage(stage.id()).isEmpty())
+                .filter(stage ->
+                        plan.stage(stage.id()).isEmpty() && !plan.before().contains(stage))
                 .forEach(stage -> list.add(new ListItem(
                         new Span(stage.name().in(viewer.language()) + " "),
                         Tags.button(
@@ -367,7 +406,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
     }
 
     private DecisionForms forms() {
-        return new DecisionForms(say, words, plans, viewer, child, today(), this);
+        return new DecisionForms(say, words, plans, devices, viewer, child, today(), this);
     }
 
     @Override
@@ -418,6 +457,11 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                     drawPlans(List.of());
                     throw refused;
                 }
+            }
+
+            @Override
+            public Optional<Component> after(Change change) {
+                return devices.ifSaid(viewer, child, path, change).map(new DeviceLine(say, child)::preview);
             }
 
             @Override

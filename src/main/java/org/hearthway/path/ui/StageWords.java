@@ -55,6 +55,9 @@ final class StageWords {
 
     /** The rule for the first day, in few words. */
     String rule(Template path, Planned planned) {
+        if (planned.isDoneBefore()) {
+            return say("path.rule.before");
+        }
         var counted = planned.why().counted();
         var anchor = counted.stage().flatMap(path::stage).map(s -> s.name().in(language));
         if (anchor.isEmpty()) {
@@ -110,6 +113,9 @@ final class StageWords {
             }
             var week = ChronoUnit.WEEKS.between(planned.start(), today) + 1;
             return Tags.span("hw-label ember", say("path.state.now", week));
+        }
+        if (planned.isDoneBefore()) {
+            return Tags.span("hw-label moss", say("path.state.done-before"));
         }
         if (origin == Origin.ACTUAL) {
             return planned.start().isAfter(today)

@@ -1,13 +1,15 @@
 package org.hearthway.pump.engine;
 
 import java.math.BigDecimal;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What a pump gives in 24 hours. Two are equal when they are the same amount, however many zeros were typed.
+ * What a pump is set to give in 24 hours. Two are equal when they are the same amount, however many zeros were typed.
  *
- * @param microgramsPerDay {@value #LEAST} to {@value #MOST}, at most 3 places after the point
+ * @param exact micrograms per day, {@value #LEAST} to {@value #MOST}; the total of a schedule may have any number of
+ *     places
  */
-public record DailyDose(BigDecimal microgramsPerDay) {
+public record DailyDose(BigFraction exact) implements Quantity, Comparable<DailyDose> {
 
     /** The smallest that is taken. Common practice, no source. */
     public static final int LEAST = 5;
@@ -15,13 +17,51 @@ public record DailyDose(BigDecimal microgramsPerDay) {
     /** The largest that is taken; the US label gives 22 to 1400 as the range of its trials (from memory). */
     public static final int MOST = 2000;
 
-    /** @throws IllegalArgumentException outside its bounds */
+    private static final Bounds BOUNDS =
+            new Bounds("dose", BigDecimal.valueOf(LEAST), BigDecimal.valueOf(MOST), 3, Unit.MICROGRAMS_PER_DAY);
+
+    /** @throws org.hearthway.base.Invalid outside its bounds */
     public DailyDose {
-        microgramsPerDay = Bounds.within(microgramsPerDay, LEAST, MOST);
+        BOUNDS.computed(exact);
+    }
+
+    /**
+     * A dose that a person typed.
+     *
+     * @param microgramsPerDay at most 3 places after the point
+     * @throws org.hearthway.base.Invalid outside its bounds
+     */
+    public DailyDose(BigDecimal microgramsPerDay) {
+        this(BOUNDS.typed(microgramsPerDay));
+    }
+
+    /** The same from a decimal in writing, such as {@code "110"}. */
+    public static DailyDose microgramsPerDay(String amount) {
+        return new DailyDose(new BigDecimal(amount));
     }
 
     /** Whether an amount can be a daily dose. */
     public static boolean isPossible(BigDecimal amount) {
-        return Bounds.holds(amount, LEAST, MOST);
+        return BOUNDS.hold(amount);
+    }
+
+    /** As typed, without zeros at its end; the total of a schedule is rounded to 3 places. */
+    public BigDecimal microgramsPerDay() {
+        return rounded(3);
+    }
+
+    /** The rate that gives it evenly. */
+    public DrugRate rate() {
+        return new DrugRate(exact);
+    }
+
+    @Override
+    public Unit unit() {
+        return Unit.MICROGRAMS_PER_DAY;
+    }
+
+    @Override
+    public int compareTo(DailyDose other) {
+        return exact.compareTo(other.exact);
     }
 }

@@ -82,7 +82,10 @@ class TicksOfStages implements StageTasks {
         var all = new ArrayList<Asked>();
         for (var on : stages.goingOn(child)) {
             if (isShown(on.plan())) {
-                on.plan().next().forEach(stage -> all.addAll(asked(on, stage, kept)));
+                on.plan().next().stream()
+                        // what was done before the path began here asks nobody any more
+                        .filter(stage -> !stage.isDoneBefore())
+                        .forEach(stage -> all.addAll(asked(on, stage, kept)));
             }
         }
         return List.copyOf(all);

@@ -103,6 +103,7 @@ final class Samples {
                 List.of(),
                 List.of(),
                 Optional.of(since),
+                List.of(),
                 Optional.empty());
     }
 

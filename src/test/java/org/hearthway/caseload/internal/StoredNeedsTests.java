@@ -47,6 +47,7 @@ import org.hearthway.content.ContentReading;
 import org.hearthway.content.Provenance;
 import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.Tapers;
+import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.events.SessionLogged;
@@ -120,6 +121,11 @@ class StoredNeedsTests {
         @Bean
         Plans plans() {
             return mock(Plans.class);
+        }
+
+        @Bean
+        PathDevices devices() {
+            return mock(PathDevices.class);
         }
 
         @Bean

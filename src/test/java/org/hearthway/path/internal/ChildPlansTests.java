@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthway.audit.AuditTrail;
@@ -28,11 +29,14 @@ import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Devices;
 import org.hearthway.child.Names;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
+import org.hearthway.path.Plans.Beginning;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.path.Plans.Start;
 import org.hearthway.path.PrecautionNames;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
@@ -72,6 +76,11 @@ class ChildPlansTests {
 
         @Bean
         ChildRegister children() {
+            return mock();
+        }
+
+        @Bean
+        Devices devices() {
             return mock();
         }
 
@@ -197,9 +206,7 @@ class ChildPlansTests {
 
     @Test
     void adviceCountsTheAgeOnTheDayOfSurgeryAndMovesWithIt() {
-        var born = LocalDate.of(2016, 2, 11);
-        given(children.get(SURGEON, child))
-                .willReturn(new Child(child, ChildData.plain(Names.plain("Ada", "Test"), born, Optional.of(2), 1), 1));
+        bornOn(LocalDate.of(2016, 2, 11), Optional.of(2));
         assertThat(plans.advice(SURGEON, child, "sdr")).isEmpty();
         begin();
         assertThat(age(plans.advice(SURGEON, child, "sdr")).answer()).isEqualTo(Remark.Answer.USUAL);
@@ -210,14 +217,12 @@ class ChildPlansTests {
 
     @Test
     void adviceForAPathToBeginSavesNothingAndBlocksNothing() {
-        var born = LocalDate.of(2025, 1, 1);
-        given(children.get(SURGEON, child))
-                .willReturn(
-                        new Child(child, ChildData.plain(Names.plain("Ada", "Test"), born, Optional.empty(), 1), 1));
-        var remarks = plans.adviceIfBegun(SURGEON, child, "sdr", BEGIN);
+        bornOn(LocalDate.of(2025, 1, 1), Optional.empty());
+        var remarks = plans.outlook(SURGEON, child, Start.atFirst("sdr", Beginning.INSTEAD, BEGIN))
+                .advice();
         assertThat(age(remarks).answer()).isEqualTo(Remark.Answer.OUTSIDE);
         assertThat(plans.plans(SURGEON, child).stream().findFirst()).isEmpty();
-        assertThatThrownBy(() -> plans.adviceIfBegun(SURGEON, child, "no-such-path", BEGIN))
+        assertThatThrownBy(() -> plans.outlook(SURGEON, child, Start.atFirst("no-such-path", Beginning.INSTEAD, BEGIN)))
                 .isInstanceOf(Invalid.class);
         plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, BEGIN, "the family and the team chose it");
         assertThat(plans.plans(SURGEON, child).stream().findFirst()).isPresent();
@@ -228,7 +233,7 @@ class ChildPlansTests {
         begin();
         gate.deny(Action.SEE_FOLDER, Action.CHANGE_PATH);
         assertThatThrownBy(() -> plans.advice(SURGEON, child, "sdr")).isInstanceOf(NotAvailable.class);
-        assertThatThrownBy(() -> plans.adviceIfBegun(SURGEON, child, "sdr", BEGIN))
+        assertThatThrownBy(() -> plans.outlook(SURGEON, child, Start.atFirst("sdr", Beginning.INSTEAD, BEGIN)))
                 .isInstanceOf(NotAvailable.class);
     }
 
@@ -724,6 +729,124 @@ class ChildPlansTests {
         assertThat(now().clashes()).isEmpty();
         assertThat(plans.decisions(SURGEON, child).get(0).name())
                 .isEqualTo(now().template().name());
+    }
+
+    private void bornOn(LocalDate day, Optional<Integer> level) {
+        given(children.get(SURGEON, child))
+                .willReturn(new Child(child, ChildData.plain(Names.plain("Ada", "Test"), day, level, 1), 1));
+    }
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
+    private static final LocalDate ELSEWHERE = LocalDate.of(2026, 2, 16);
+    private static final LocalDate CAME = LocalDate.of(2026, 3, 9);
+
+    private static Start atHome(Map<String, LocalDate> before) {
+        return new Start("sdr", Beginning.INSTEAD, Optional.of("home-weeks"), CAME, before);
+    }
+
+    @Test
+    void aChildWhoWasOperatedOnElsewhereBeginsInTheMiddleAndItsCareRulesCountFromTheOperation() {
+        bornOn(LocalDate.of(2019, 5, 2), Optional.of(2));
+        var start = atHome(Map.of("operation", ELSEWHERE));
+        var would = plans.outlook(SURGEON, child, start);
+        assertThat(plans.plans(SURGEON, child)).as("nothing is saved").isEmpty();
+        plans.begin(SURGEON, child, start, "operated on in another hospital", 0);
+        assertThat(now()).isEqualTo(would.plan());
+
+        var operation = now().stage("operation").orElseThrow();
+        assertThat(operation.start()).isEqualTo(ELSEWHERE);
+        assertThat(operation.isDoneBefore()).isTrue();
+        assertThat(operation.why().outside()).isFalse();
+        assertThat(plans.why(now(), operation).en()).doesNotContain("usual gap");
+        assertThat(now().stages()).first().isEqualTo(operation);
+        assertThat(now().before())
+                .extracting(Template.Stage::id)
+                .contains("referral", "assessment", "getting-ready", "hospital")
+                .doesNotContain("operation", "home-weeks");
+        assertThat(now().now().orElseThrow().stage().id()).isEqualTo("home-weeks");
+        assertThat(now().stage("six-week-check").orElseThrow().start()).isEqualTo(ELSEWHERE.plusWeeks(6));
+        assertThat(now().clashes()).isEmpty();
+        assertThat(plans.precautions(SURGEON, child, TODAY))
+                .extracting(care -> care.rule().tag())
+                .contains("passive-trunk-twist");
+        assertThat(plans.decisions(SURGEON, child))
+                .extracting(Plans.Decision::kind)
+                .containsExactly(Plans.Kind.FIXED, Plans.Kind.BEGUN);
+        assertThat(heard.changes)
+                .filteredOn(change -> change.child().equals(child))
+                .as("one piece of news")
+                .hasSize(1);
+        assertThat(plans.byPathAlone(SURGEON, child, "sdr")).contains(now());
+    }
+
+    @Test
+    void theDayOfWhatWasDoneBeforeCanBeGivenLaterAndLiesBeforeThePathBegan() {
+        var start = atHome(Map.of("operation", ELSEWHERE));
+        plans.begin(SURGEON, child, start, "operated on in another hospital", 0);
+        assertThat(now().before()).extracting(Template.Stage::id).contains("hospital");
+        var ahead = new Change.Fix("hospital", TODAY.plusDays(1));
+        assertThatThrownBy(() -> plans.preview(SURGEON, child, "sdr", ahead)).isInstanceOf(Invalid.class);
+        var tooEarly = new Change.Fix("hospital", ELSEWHERE.minusDays(1));
+        assertThatThrownBy(() -> plans.preview(SURGEON, child, "sdr", tooEarly)).isInstanceOf(Invalid.class);
+        var day = ELSEWHERE.plusDays(1);
+        plans.apply(SURGEON, child, "sdr", new Change.Fix("hospital", day), "their letter says so", 2);
+        assertThat(now().stage("hospital").orElseThrow().start()).isEqualTo(day);
+        assertThat(now().before()).extracting(Template.Stage::id).doesNotContain("hospital");
+        plans.undo(SURGEON, child, 3, "another child's letter", 3);
+        assertThat(now().stage("hospital")).isEmpty();
+    }
+
+    @Test
+    void refusesABeginningWhoseDaysCannotBeInThisOrder() {
+        for (var before : List.of(
+                Map.of("operation", CAME.plusDays(1)),
+                Map.of("operation", TODAY.minusYears(20).minusDays(1)),
+                Map.of("getting-ready", ELSEWHERE, "operation", ELSEWHERE.minusDays(1)))) {
+            var refused = catchThrowableOfType(
+                    Invalid.class, () -> plans.begin(SURGEON, child, atHome(before), "operated elsewhere", 0));
+            assertThat(refused.problems()).extracting(Problem::field).containsExactly("before/operation");
+        }
+        for (var before : List.of("six-week-check", "nowhere")) {
+            var start = atHome(Map.of("operation", ELSEWHERE, before, ELSEWHERE));
+            assertThatThrownBy(() -> plans.outlook(SURGEON, child, start)).isInstanceOf(Invalid.class);
+        }
+        var nowhere = new Start("sdr", Beginning.INSTEAD, Optional.of("nowhere"), CAME, Map.of());
+        assertThatThrownBy(() -> plans.outlook(SURGEON, child, nowhere)).isInstanceOf(Invalid.class);
+        assertThat(plans.plans(SURGEON, child)).isEmpty();
+        begin();
+        var late = atHome(Map.of("operation", ELSEWHERE));
+        assertThatThrownBy(() -> plans.begin(SURGEON, child, late, "operated elsewhere", 0))
+                .isInstanceOf(Overtaken.class);
+    }
+
+    /** A check six weeks after an operation of which no day is known would fall on a day that means nothing. */
+    @Test
+    void asksForTheDayFromWhichALaterStageCounts() {
+        var refused = catchThrowableOfType(
+                Invalid.class, () -> plans.begin(SURGEON, child, atHome(Map.of()), "operated elsewhere", 0));
+        assertThat(refused.problems()).extracting(Problem::field).containsExactly("before/operation");
+        assertThat(words.say(Language.EN, refused.problems().get(0))).contains("“Surgery”", "“Six-week check”");
+    }
+
+    @Test
+    void aPathThatWasChosenNeedsNoDayOfWhatWasDoneBefore() {
+        assertThat(plans.pathways())
+                .filteredOn(path -> path.chosenAt().isPresent())
+                .isNotEmpty()
+                .allSatisfy(path -> assertThat(path.neededBefore(path.chosenAt().orElseThrow(), Set.of()))
+                        .isEmpty());
+    }
+
+    @Test
+    void aWayBackLeadsToAStageThatWasDoneBeforeThePathBegan() {
+        plans.beginChosen(SURGEON, child, "sdr", LocalDate.of(2026, 3, 2), "the family chose it");
+        assertThat(now().before()).extracting(Template.Stage::id).contains("team-meeting");
+        plans.apply(SURGEON, child, "sdr", new Change.End("funding", "refused", TODAY), "not paid", 1);
+        assertThat(now().stage("team-meeting").orElseThrow().start()).isEqualTo(TODAY);
+        assertThat(now().before())
+                .extracting(Template.Stage::id)
+                .contains("assessment")
+                .doesNotContain("team-meeting");
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthway.access.Accounts;
@@ -201,6 +202,20 @@ class StageTasksTests {
         assertThat(asked(FIRST)).noneMatch(Asked::isDone);
         stages.tick(parent, child, FIRST, 0);
         assertThat(asked(FIRST).get(0).isDone()).isTrue();
+    }
+
+    @Test
+    void whatWasDoneBeforeThePathBeganHereAsksNothing() {
+        var start = new Plans.Start(
+                "sdr",
+                Plans.Beginning.INSTEAD,
+                Optional.of("team-meeting"),
+                TODAY,
+                Map.of("assessment", TODAY.minusWeeks(5)));
+        plans.begin(PHYSICIAN, child, start, "tested elsewhere", version());
+        assertThat(asked(FIRST)).isEmpty();
+        assertThat(asked(SECOND)).isEmpty();
+        assertThat(asked("sdr/team-meeting")).isNotEmpty();
     }
 
     /** A path that asks for more tests goes back to the first visit of the tests, to which two tasks belong. */

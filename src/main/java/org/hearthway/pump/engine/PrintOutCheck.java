@@ -1,0 +1,21 @@
+package org.hearthway.pump.engine;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+
+/**
+ * The alarm date of a print-out against ours.
+ *
+ * @param stands the earlier of both
+ * @param daysApart 0 or more
+ * @param flagged whether they are further apart than the clinic lets pass
+ */
+public record PrintOutCheck(LocalDate ours, LocalDate printed, LocalDate stands, long daysApart, boolean flagged) {
+
+    /** Holds one against the other. */
+    public static PrintOutCheck of(LocalDate ours, LocalDate printed, RefillRules rules) {
+        var apart = Math.abs(ChronoUnit.DAYS.between(ours, printed));
+        var stands = printed.isBefore(ours) ? printed : ours;
+        return new PrintOutCheck(ours, printed, stands, apart, apart > rules.printOutDays());
+    }
+}

@@ -1,0 +1,47 @@
+package org.hearthway.pump.engine;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Optional;
+
+/**
+ * How a pump runs from one programming to the next.
+ *
+ * @param from when it was programmed
+ * @param strength what the pump is told of the drug in it
+ * @param dosing what it is to give
+ * @param clock its own clock, as it was set
+ */
+public record Program(Instant from, Concentration strength, Dosing dosing, PumpClock clock) {
+
+    /** A programming in a place, whose local time the pump's clock is set to. */
+    public static Program set(Instant from, ZoneId zone, Concentration strength, Dosing dosing) {
+        return new Program(from, strength, dosing, PumpClock.setAt(from, zone));
+    }
+
+    /** What it gives between two moments, if there is enough. */
+    public Mass given(Instant from, Instant to) {
+        return dosing.pace(strength).given(clock.seconds(from), clock.seconds(to));
+    }
+
+    /** What it takes from the reservoir between two moments, if there is enough. */
+    public Volume used(Instant from, Instant to) {
+        return given(from, to).in(strength);
+    }
+
+    /** What it gives at a moment. */
+    public DrugRate rate(Instant at) {
+        return dosing.pace(strength).at(clock.seconds(at));
+    }
+
+    /** From when on its steps run off in local time, up to a moment; empty for a dosing that knows no time of day. */
+    public Optional<PumpClock.Shift> shift(Instant until, ZoneId zone) {
+        return dosing.followsTheClock() ? clock.shift(from, until, zone) : Optional.empty();
+    }
+
+    Optional<Elapsed> until(Instant since, Volume used) {
+        return dosing.pace(strength)
+                .until(clock.seconds(since), used.at(strength))
+                .map(Elapsed::seconds);
+    }
+}
