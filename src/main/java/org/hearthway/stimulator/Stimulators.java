@@ -70,7 +70,12 @@ public interface Stimulators {
     /** Every revision of every reading, newest first, with those that were corrected or taken back; for the team. */
     List<Revision> revisions(Viewer viewer, ChildId child);
 
-    /** A reading as it stood once. @param withdrawn whether this revision took it back */
+    /**
+     * A reading as it stood once.
+     *
+     * @param counts whether this revision stands
+     * @param withdrawn whether it took the reading back
+     */
     record Revision(Reading reading, boolean counts, boolean withdrawn) {}
 
     /** What a family may be told, for each generator in the body. */

@@ -25,7 +25,11 @@ public record ImpedanceRule(int least, int most, int changePercent) {
         CHANGED
     }
 
-    /** An unusual one. @param before the same pair at the reading before, if it was measured */
+    /**
+     * An unusual one.
+     *
+     * @param before the same pair at the reading before, if it was measured
+     */
     public record Unusual(Pair pair, What what, Optional<Integer> before) {}
 
     /** Names what is unusual, in the order of the reading. */

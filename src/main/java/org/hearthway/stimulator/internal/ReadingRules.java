@@ -241,7 +241,7 @@ final class ReadingRules {
         var problems = new ArrayList<Problem>();
         if (first.level().isPresent() != again.level().isPresent()
                 || differs(first.level(), again.level())
-                || first.level().isPresent() && first.unit() != again.unit()) {
+                || (first.level().isPresent() && first.unit() != again.unit())) {
             problems.add(differs("level"));
         }
         if (!first.chargeEveryDays().equals(again.chargeEveryDays())) {
