@@ -118,7 +118,9 @@ class EntryRows {
                     .param("kind", entry.kind().name())
                     .param("at", entry.at().atOffset(ZoneOffset.UTC))
                     .param("corrects", entry.corrects().map(Correction::entry).orElse(null))
-                    .param("correction", entry.corrects().map(Correction::reason).orElse(""))
+                    .param(
+                            "correction",
+                            entry.corrects().map(Correction::reason).orElse(""))
                     .param("emergency", entry.emergency())
                     .param("unusual", entry.unusual())
                     .param("strength", amount(setting.map(Setting::strength), AMOUNT_PLACES))
@@ -183,7 +185,9 @@ class EntryRows {
                 .param("look", details.look())
                 .param("attempts", details.attempts())
                 .param("from", details.watched().map(RefillDetails.Watch::from).orElse(null))
-                .param("until", details.watched().map(RefillDetails.Watch::until).orElse(null))
+                .param(
+                        "until",
+                        details.watched().map(RefillDetails.Watch::until).orElse(null))
                 .param("read", details.readAgain())
                 .param("by", details.doneBy())
                 .param("note", details.note())
@@ -193,7 +197,11 @@ class EntryRows {
     void check(ChildId child, long number, Check check) {
         try {
             jdbc.sql("insert into pump_check (child_id, entry_number, checked_by, checked_at) values (?, ?, ?, ?)")
-                    .params(child.value(), number, check.by().value(), check.at().atOffset(ZoneOffset.UTC))
+                    .params(
+                            child.value(),
+                            number,
+                            check.by().value(),
+                            check.at().atOffset(ZoneOffset.UTC))
                     .update();
         } catch (DuplicateKeyException checked) {
             throw new Overtaken();
@@ -202,7 +210,12 @@ class EntryRows {
 
     void explain(ChildId child, long number, Explanation said) {
         jdbc.sql("insert into pump_explained (child_id, entry_number, words, said_by, said_at) values (?, ?, ?, ?, ?)")
-                .params(child.value(), number, said.words(), said.by().value(), said.at().atOffset(ZoneOffset.UTC))
+                .params(
+                        child.value(),
+                        number,
+                        said.words(),
+                        said.by().value(),
+                        said.at().atOffset(ZoneOffset.UTC))
                 .update();
     }
 
@@ -301,7 +314,8 @@ class EntryRows {
                         Period.ofMonths(row.getInt("life_months")),
                         Optional.ofNullable(row.getBigDecimal("made_flow")).map(FlowRate::millilitresPerHour)),
                 new Catheter(
-                        Optional.ofNullable(row.getBigDecimal("catheter_length")).map(Length::centimetres),
+                        Optional.ofNullable(row.getBigDecimal("catheter_length"))
+                                .map(Length::centimetres),
                         Optional.ofNullable(row.getBigDecimal("per_length"))
                                 .map(VolumePerLength::millilitresPerCentimetre)));
     }

@@ -138,8 +138,8 @@ class KeptBook implements PumpBook {
                 book.fill(),
                 book.lastSetting().flatMap(entry -> entry.what().setting()),
                 reservoir,
-                reservoir.map(known -> RefillForecast.of(
-                        known, own(book, kept.refill()), clinic.zone(), calendar::isOpen)),
+                reservoir.map(
+                        known -> RefillForecast.of(known, own(book, kept.refill()), clinic.zone(), calendar::isOpen)),
                 window,
                 window.flatMap(RefillWindow::printOut)
                                 .filter(PrintOutCheck::flagged)
@@ -180,7 +180,8 @@ class KeptBook implements PumpBook {
         var pump = devices.pump(child);
         var book = before(books.open(all, pump), entry);
         var checks = new EntryChecks(clock.instant(), clinic.zone());
-        var wrong = checks.of(entry, book, pump, all.stream().map(PumpEntry::number).toList());
+        var wrong =
+                checks.of(entry, book, pump, all.stream().map(PumpEntry::number).toList());
         Invalid.ifAny(whole ? checks.found() : wrong);
         var who = new Reckoner.Who(children.get(viewer, child).data().birthDate(), pump.map(PumpNow::since));
         return new Reckoner(rules.clinic(), clinic.zone(), calendar::isOpen, rules.findingDays())
@@ -189,10 +190,7 @@ class KeptBook implements PumpBook {
 
     /** A correction is held against the book without what it corrects. */
     private Ledger before(Ledger book, NewEntry entry) {
-        return entry.corrects()
-                .map(Correction::entry)
-                .map(book::without)
-                .orElse(book);
+        return entry.corrects().map(Correction::entry).map(book::without).orElse(book);
     }
 
     @Override
@@ -210,8 +208,8 @@ class KeptBook implements PumpBook {
             throw new Invalid(Problem.at("unusual", "pump.problem.unusual"));
         }
         rows.add(child, kept);
-        events.publishEvent(new PumpEntered(
-                child, viewer, kept.entered(), sums.step().isPresent(), books.day(kept)));
+        events.publishEvent(
+                new PumpEntered(child, viewer, kept.entered(), sums.step().isPresent(), books.day(kept)));
         return kept;
     }
 
@@ -250,8 +248,7 @@ class KeptBook implements PumpBook {
                 child,
                 viewer,
                 check.at(),
-                after.filter(day -> !Optional.of(day).equals(before))
-                        .map(day -> words.both("pump.told", day))));
+                after.filter(day -> !Optional.of(day).equals(before)).map(day -> words.both("pump.told", day))));
     }
 
     private Optional<LocalDate> refill(ChildId child) {
@@ -285,10 +282,7 @@ class KeptBook implements PumpBook {
         var checks = new EntryChecks(clock.instant(), clinic.zone());
         checks.reason("explained", words);
         Invalid.ifAny(checks.found());
-        books.open(child)
-                .printOut()
-                .filter(entry -> entry.number() == number)
-                .orElseThrow(Overtaken::new);
+        books.open(child).printOut().filter(entry -> entry.number() == number).orElseThrow(Overtaken::new);
         var said = new Explanation(words.strip(), person.account(), now());
         rows.explain(child, number, said);
         events.publishEvent(new PumpPrintOutExplained(child, viewer, said.at()));

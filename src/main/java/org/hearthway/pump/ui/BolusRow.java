@@ -45,7 +45,7 @@ final class BolusRow extends Div {
         var begins = reading.needed(at);
         var gives = reading.needed(dose).flatMap(typed -> reading.amount(dose, Mass::micrograms));
         var runs = reading.needed(minutes);
-        return begins.flatMap(time -> gives.flatMap(
-                drug -> runs.flatMap(length -> reading.with(minutes, () -> new Bolus(time, drug, length)))));
+        return begins.flatMap(time -> gives.flatMap(drug ->
+                runs.flatMap(length -> reading.with(minutes, () -> new Bolus(time, drug, length)))));
     }
 }

@@ -50,23 +50,36 @@ final class BridgeHours extends Div {
 
     private Drawing picture(List<Hour> hours) {
         var most = hours.stream()
-                .mapToDouble(hour -> Math.max(
-                        hour.bridged().forPlot(), hour.unbridged().forPlot()))
+                .mapToDouble(hour ->
+                        Math.max(hour.bridged().forPlot(), hour.unbridged().forPlot()))
                 .max()
                 .orElse(1);
         var top = most * 1.1;
         var picture = new SvgText("u-block", 0, 0, WIDTH, HEIGHT).named(say.say("pump.form.bridge.picture"));
-        picture.shape("path", "class", "hw-bridge-axis", "d", "M" + n(LEFT) + " " + n(TOP) + "V" + n(BOTTOM) + "H" + n(WIDTH));
+        picture.shape(
+                "path",
+                "class",
+                "hw-bridge-axis",
+                "d",
+                "M" + n(LEFT) + " " + n(TOP) + "V" + n(BOTTOM) + "H" + n(WIDTH));
         picture.text(LEFT, 14, "ch-t", "middle", say.say("pump.form.bridge.axis"));
         picture.text(LEFT - 5, y(most, top) + 4, "ch-t", "end", one(most));
         picture.text(LEFT - 5, BOTTOM, "ch-t", "end", "0");
         for (var hour = 0; hour <= hours.size(); hour += every(hours.size())) {
             picture.text(x(hour, hours.size()), BOTTOM + 16, "ch-t", "middle", say.say("pump.form.bridge.hour", hour));
         }
-        picture.shape("path", "class", "hw-bridge-without", "d", line(hours, top, hour -> hour.unbridged()
-                .forPlot()));
-        picture.shape("path", "class", "hw-bridge-with", "d", line(hours, top, hour -> hour.bridged()
-                .forPlot()));
+        picture.shape(
+                "path",
+                "class",
+                "hw-bridge-without",
+                "d",
+                line(hours, top, hour -> hour.unbridged().forPlot()));
+        picture.shape(
+                "path",
+                "class",
+                "hw-bridge-with",
+                "d",
+                line(hours, top, hour -> hour.bridged().forPlot()));
         return new Drawing(picture);
     }
 

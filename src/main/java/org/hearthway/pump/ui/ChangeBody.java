@@ -23,7 +23,8 @@ final class ChangeBody implements EntryForm.Body {
     /** Fields that begin as the pump runs now. */
     ChangeBody(FormFields fields, PumpOutlook pump) {
         this.fields = fields;
-        setting = new SettingFields(fields, pump.implant().flatMap(known -> known.model().fixedFlow()));
+        setting = new SettingFields(
+                fields, pump.implant().flatMap(known -> known.model().fixedFlow()));
         reason = fields.area("reason", REASON_MOST);
         printedAlarm = fields.day("printedAlarm");
         fields.help("printedAlarm");

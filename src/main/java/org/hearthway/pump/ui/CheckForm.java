@@ -19,8 +19,8 @@ import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.pump.PumpBook.Again;
 import org.hearthway.pump.PumpBook.Line;
-import org.hearthway.pump.PumpEntry.Kind;
 import org.hearthway.pump.PumpEntry.KeyFigure;
+import org.hearthway.pump.PumpEntry.Kind;
 import org.hearthway.pump.PumpEntry.Setting;
 import org.hearthway.pump.engine.FlowRate;
 import org.hearthway.pump.engine.Length;
@@ -110,8 +110,7 @@ final class CheckForm extends Section {
                                     Unit.MILLILITRES_PER_CENTIMETRE,
                                     VolumePerLength::millilitresPerCentimetre)));
         } else if (kind != Kind.CHANGE) {
-            add(fields.part(
-                    "fill", volume(KeyFigure.WITHDRAWN, "withdrawn"), volume(KeyFigure.INJECTED, "injected")));
+            add(fields.part("fill", volume(KeyFigure.WITHDRAWN, "withdrawn"), volume(KeyFigure.INJECTED, "injected")));
         }
         printedAlarm.ifPresent(day -> {
             add(fields.part("printed", day));
@@ -132,11 +131,9 @@ final class CheckForm extends Section {
 
     private Again read(Reading reading) {
         var typed = new EnumMap<KeyFigure, Shown>(KeyFigure.class);
-        figures.forEach((key, figure) ->
-                reading.amount(figure.field(), figure.as()).ifPresent(value -> typed.put(key, value)));
-        printedAlarm
-                .flatMap(reading::value)
-                .ifPresent(day -> typed.put(KeyFigure.PRINTED_ALARM, new Shown.Day(day)));
+        figures.forEach(
+                (key, figure) -> reading.amount(figure.field(), figure.as()).ifPresent(value -> typed.put(key, value)));
+        printedAlarm.flatMap(reading::value).ifPresent(day -> typed.put(KeyFigure.PRINTED_ALARM, new Shown.Day(day)));
         var set = setting.flatMap(both -> both.read(reading));
         set.ifPresent(both -> {
             typed.put(KeyFigure.STRENGTH, both.strength());

@@ -62,7 +62,9 @@ final class DayEditor extends Div {
 
     /** The next step begins where the last one ends and closes the day. */
     private void moreSteps() {
-        var before = steps.isEmpty() ? Optional.<LocalTime>empty() : steps.get(steps.size() - 1).to();
+        var before = steps.isEmpty()
+                ? Optional.<LocalTime>empty()
+                : steps.get(steps.size() - 1).to();
         var first = steps.isEmpty() ? Optional.<LocalTime>empty() : steps.get(0).from();
         var row = step();
         before.ifPresent(row::from);
@@ -111,7 +113,9 @@ final class DayEditor extends Div {
         }
         var complete = given.size() == steps.size() && extra.size() == boluses.size();
         var day = complete
-                ? reading.with(whole, () -> new DayPattern(given, extra, fields.say().rules().bolus()))
+                ? reading.with(
+                        whole,
+                        () -> new DayPattern(given, extra, fields.say().rules().bolus()))
                 : Optional.<DayPattern>empty();
         tell(day);
         return day;

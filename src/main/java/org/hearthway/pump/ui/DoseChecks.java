@@ -42,20 +42,20 @@ final class DoseChecks {
     private void step(CheckList list, DoseStep step) {
         var phase = step.who().phase() == DoseContext.Phase.FINDING ? "FINDING" : "UPKEEP";
         findings(
-                list.check(
-                        passes(step, OF_SIZE),
-                        say.say("pump.form.check.step"),
-                        say.figures().signed(step.percent()),
-                        say.say(
-                                (step.percent().exact().signum() < 0
-                                                ? "pump.form.check.step.down."
-                                                : "pump.form.check.step.up.")
-                                        + phase,
-                                step.who().years(),
-                                step.usual().least(),
-                                step.usual().most())),
-                step,
-                OF_SIZE)
+                        list.check(
+                                passes(step, OF_SIZE),
+                                say.say("pump.form.check.step"),
+                                say.figures().signed(step.percent()),
+                                say.say(
+                                        (step.percent().exact().signum() < 0
+                                                        ? "pump.form.check.step.down."
+                                                        : "pump.form.check.step.up.")
+                                                + phase,
+                                        step.who().years(),
+                                        step.usual().least(),
+                                        step.usual().most())),
+                        step,
+                        OF_SIZE)
                 .how(step.how());
         findings(
                 list.check(

@@ -61,7 +61,11 @@ final class DosingField extends Div implements HasValidation {
         fields.named("dosing", this);
         if (fixed.isPresent()) {
             add(
-                    Tags.p("hw-b", say.say("pump.dosing.fixed", say.figures().result(fixed.get().perDay()))),
+                    Tags.p(
+                            "hw-b",
+                            say.say(
+                                    "pump.dosing.fixed",
+                                    say.figures().result(fixed.get().perDay()))),
                     Tags.p("hw-sub", say.say("pump.dosing.fixed.why")),
                     error);
         } else {
@@ -76,13 +80,14 @@ final class DosingField extends Div implements HasValidation {
             case CONSTANT -> place.add(dose);
             case CYCLE -> place.add(day);
             case WEEK -> place.add(editor());
-            case STOPPED -> place.add(Tags.div(
-                    "hw-banner u-my2",
-                    Icon.NOW.draw(),
-                    Tags.div(
-                            "",
-                            Tags.span("hw-b", fields.say().say("pump.dosing.stopped.title")),
-                            new Span(fields.say().say("pump.dosing.stopped")))));
+            case STOPPED ->
+                place.add(Tags.div(
+                        "hw-banner u-my2",
+                        Icon.NOW.draw(),
+                        Tags.div(
+                                "",
+                                Tags.span("hw-b", fields.say().say("pump.dosing.stopped.title")),
+                                new Span(fields.say().say("pump.dosing.stopped")))));
         }
     }
 

@@ -118,9 +118,9 @@ final class ImplantBody implements EntryForm.Body {
         var catheter = new Catheter(
                 reading.amount(length, Length::centimetres),
                 reading.amount(perLength, VolumePerLength::millilitresPerCentimetre));
-        var model = holds.flatMap(full -> sounds.flatMap(low -> inside.flatMap(tube -> range.flatMap(flows -> years.flatMap(
-                lasts -> reading.with(
-                        fields.named(), reservoir, () -> model(full, low, tube, flows, lasts)))))));
+        var model = holds.flatMap(full ->
+                sounds.flatMap(low -> inside.flatMap(tube -> range.flatMap(flows -> years.flatMap(lasts ->
+                        reading.with(fields.named(), reservoir, () -> model(full, low, tube, flows, lasts)))))));
         return chosen.flatMap(from -> model.map(figures -> new Implant(from.id(), figures, catheter)));
     }
 

@@ -52,13 +52,7 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
     private long seen;
 
     PumpForms(
-            PumpBook book,
-            PumpKinds kinds,
-            FormSay say,
-            Viewer.Person viewer,
-            ChildId child,
-            Clock clock,
-            Page page) {
+            PumpBook book, PumpKinds kinds, FormSay say, Viewer.Person viewer, ChildId child, Clock clock, Page page) {
         this.book = book;
         this.kinds = kinds;
         this.say = say;
@@ -124,7 +118,10 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
             Optional<Long> corrects,
             Function<FormFields, EntryForm.Body> bodies,
             Optional<PumpOutlook> due) {
-        seen = book.history(viewer, child).stream().map(Line::number).findFirst().orElse(0L);
+        seen = book.history(viewer, child).stream()
+                .map(Line::number)
+                .findFirst()
+                .orElse(0L);
         var sums = new SumsPanel(say, due.flatMap(PumpOutlook::window), this::figures);
         page.open(new EntryForm(say, name, at, corrects, bodies, sums, this));
     }
@@ -215,7 +212,10 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
             page.close();
         } catch (Overtaken overtaken) {
             // what was typed stays, beside what came in between
-            seen = book.history(viewer, child).stream().map(Line::number).findFirst().orElse(0L);
+            seen = book.history(viewer, child).stream()
+                    .map(Line::number)
+                    .findFirst()
+                    .orElse(0L);
             Told.couldNot(say.say("pump.form.overtaken"));
         }
         page.changed();

@@ -44,7 +44,8 @@ final class RefillBody implements EntryForm.Body {
         injected = fields.amount("injected", Unit.MILLILITRES);
         measured = fields.amount("measured", Unit.MILLILITRES);
         beyondUse = fields.day("beyondUse");
-        setting = new SettingFields(fields, pump.implant().flatMap(known -> known.model().fixedFlow()));
+        setting = new SettingFields(
+                fields, pump.implant().flatMap(known -> known.model().fixedFlow()));
         margin = fields.whole("margin");
         readAgain = fields.box("readAgain");
         printedAlarm = fields.day("printedAlarm");
@@ -60,8 +61,7 @@ final class RefillBody implements EntryForm.Body {
         fields.alias("added", "injected");
         fields.alias("volume", "injected");
         var last = pump.fill().map(PumpEntry::what).map(Refill.class::cast);
-        margin.setValue(
-                last.map(Refill::marginDays).orElse(say.rules().refill().marginDays()));
+        margin.setValue(last.map(Refill::marginDays).orElse(say.rules().refill().marginDays()));
         if (!elsewhere) {
             pump.setting().ifPresent(setting::show);
             last.map(Refill::details).ifPresent(details::begin);

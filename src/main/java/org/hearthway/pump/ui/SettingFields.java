@@ -20,8 +20,7 @@ final class SettingFields {
      */
     SettingFields(FormFields fields, Optional<FlowRate> fixed) {
         strength = fields.amount("strength", Unit.MICROGRAMS_PER_MILLILITRE);
-        strength.setHelperText(
-                fields.say().say("pump.form.help.strength", Concentration.LEAST, Concentration.MOST));
+        strength.setHelperText(fields.say().say("pump.form.help.strength", Concentration.LEAST, Concentration.MOST));
         dosing = new DosingField(fields, fixed);
     }
 

@@ -57,7 +57,7 @@ final class StepRow extends Div {
         var begins = reading.needed(from);
         var ends = reading.needed(to);
         var gives = reading.needed(rate).flatMap(typed -> reading.amount(rate, DrugRate::microgramsPerHour));
-        return begins.flatMap(at -> ends.flatMap(
-                until -> gives.flatMap(drug -> reading.with(rate, () -> new Step(at, until, drug)))));
+        return begins.flatMap(at ->
+                ends.flatMap(until -> gives.flatMap(drug -> reading.with(rate, () -> new Step(at, until, drug)))));
     }
 }

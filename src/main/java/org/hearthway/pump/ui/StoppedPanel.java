@@ -41,11 +41,11 @@ final class StoppedPanel extends Div {
                 "plain",
                 Icon.PRINT,
                 say.say("pump.stop.print"),
-                pressed -> UI.getCurrent()
-                        .getPage()
-                        .executeJs("document.body.classList.add('hw-only-stopped');"
-                                + "window.addEventListener('afterprint',"
-                                + "()=>document.body.classList.remove('hw-only-stopped'),{once:true});window.print()"));
+                pressed -> UI.getCurrent().getPage().executeJs("""
+                                document.body.classList.add('hw-only-stopped');
+                                window.addEventListener('afterprint',
+                                  () => document.body.classList.remove('hw-only-stopped'), {once: true});
+                                window.print();"""));
         add(Tags.div(
                 "hw-colh",
                 Tags.h2("", say.say("pump.stop.title")),

@@ -26,7 +26,9 @@ final class SumsPanel extends Div {
         this.due = due;
         this.figures = figures;
         addClassName("hw-pump-sums");
-        getElement().setAttribute("aria-live", "polite").setAttribute("role", "region")
+        getElement()
+                .setAttribute("aria-live", "polite")
+                .setAttribute("role", "region")
                 .setAttribute("tabindex", "0");
         getElement().setAttribute("aria-label", say.say("pump.form.sums"));
     }

@@ -91,7 +91,11 @@ final class WeekEditor extends Div {
                 reading.all(
                         of,
                         whole,
-                        problem -> Problem.at("", "pump.dosing.of-day", name(day), fields.say().say(problem)));
+                        problem -> Problem.at(
+                                "",
+                                "pump.dosing.of-day",
+                                name(day),
+                                fields.say().say(problem)));
             }
         }
         return week.size() < DayOfWeek.values().length

@@ -149,8 +149,8 @@ class KeptBookTests {
         });
         assertThat(heard.changes).hasAtLeastOneElementOfType(PumpEntered.class);
         assertThat(heard.changes.get(heard.changes.size() - 1))
-                .isInstanceOfSatisfying(PumpEntryChecked.class, told -> assertThat(told.words())
-                        .isPresent());
+                .isInstanceOfSatisfying(
+                        PumpEntryChecked.class, told -> assertThat(told.words()).isPresent());
     }
 
     @Test
@@ -168,12 +168,12 @@ class KeptBookTests {
         figures.put(KeyFigure.INJECTED, Volume.millilitres("18"));
         figures.put(KeyFigure.PRINTED_ALARM, new Shown.Day(ALARM.plusDays(1)));
         var other = new Again(figures, Optional.of(Pages.setting("500", "110").dosing()));
-        var refused = catchThrowableOfType(
-                Invalid.class, () -> book.check(physician, child, entry.number(), other));
+        var refused = catchThrowableOfType(Invalid.class, () -> book.check(physician, child, entry.number(), other));
         assertThat(refused.problems())
                 .extracting(Problem::field)
                 .containsExactlyInAnyOrder("INJECTED", "PRINTED_ALARM");
-        assertThat(refused.problems()).allSatisfy(problem -> assertThat(problem.args()).isEmpty());
+        assertThat(refused.problems())
+                .allSatisfy(problem -> assertThat(problem.args()).isEmpty());
         assertThat(pumps.refill(nurse, child).orElseThrow().beingChecked()).isTrue();
         // a figure that the first person did not write differs, too
         var more = new HashMap<>(entry.what().keyFigures());
@@ -190,8 +190,7 @@ class KeptBookTests {
     void ofTwoWhoCheckAtOnceTheSecondIsTold() {
         var entry = write(Pages.figures(IN));
         check(entry);
-        assertThatThrownBy(() -> book.check(
-                        People.with(Role.PHYSICIAN), child, entry.number(), again(entry)))
+        assertThatThrownBy(() -> book.check(People.with(Role.PHYSICIAN), child, entry.number(), again(entry)))
                 .isInstanceOf(Overtaken.class);
     }
 
@@ -203,7 +202,9 @@ class KeptBookTests {
         var urgent = book.enter(nurse, child, Pages.inAnEmergency(stale), 0);
         assertThat(urgent.number()).isEqualTo(2);
         assertThat(book.history(nurse, child).get(0).emergency()).isTrue();
-        assertThat(urgent.isSure()).as("it waits for its second check like any other").isFalse();
+        assertThat(urgent.isSure())
+                .as("it waits for its second check like any other")
+                .isFalse();
     }
 
     @Test
@@ -242,9 +243,9 @@ class KeptBookTests {
     void aDoseStepIsHeldAgainstTheRuleAndWaitsForItsCheckWhileTheEarlierDateStands() {
         filled();
         var step = Pages.dose(LATER, "500", "132");
-        assertThat(book.reckon(nurse, child, step).step()).hasValueSatisfying(found -> assertThat(
-                        found.percent().rounded(1))
-                .isEqualByComparingTo("20"));
+        assertThat(book.reckon(nurse, child, step).step())
+                .hasValueSatisfying(
+                        found -> assertThat(found.percent().rounded(1)).isEqualByComparingTo("20"));
         var entry = write(Pages.said(step));
         // 8.12 mL at 0.264 mL a day come to 2 mL earlier than April 6
         var waiting = pumps.refill(nurse, child).orElseThrow();
@@ -254,11 +255,12 @@ class KeptBookTests {
                 .as("no dose is told that nobody checked")
                 .isEmpty();
         check(entry);
-        assertThat(pumps.running(nurse, child).orElseThrow().setting())
-                .contains(Pages.setting("500", "132"));
-        assertThat(heard.changes).anySatisfy(change -> assertThat(change)
-                .isInstanceOfSatisfying(
-                        PumpEntered.class, entered -> assertThat(entered.doseChanged()).isTrue()));
+        assertThat(pumps.running(nurse, child).orElseThrow().setting()).contains(Pages.setting("500", "132"));
+        assertThat(heard.changes)
+                .anySatisfy(change -> assertThat(change)
+                        .isInstanceOfSatisfying(
+                                PumpEntered.class,
+                                entered -> assertThat(entered.doseChanged()).isTrue()));
     }
 
     /** Reference ITB-W9: tubing and catheter 0.40 mL, 500 to 2000 mcg/mL at 120 mcg a day: 200 mcg, 40 hours. */
@@ -269,8 +271,8 @@ class KeptBookTests {
         var change = Pages.refill(LATER, "7", "2000", "120", LocalDate.of(2026, 9, 1));
         var sums = book.reckon(nurse, child, change);
         assertThat(sums.attention()).contains(Attention.STRENGTH);
-        assertThat(sums.bridge()).hasValueSatisfying(plan -> assertThat(plan)
-                .isInstanceOfSatisfying(Bridge.class, bridge -> {
+        assertThat(sums.bridge())
+                .hasValueSatisfying(plan -> assertThat(plan).isInstanceOfSatisfying(Bridge.class, bridge -> {
                     assertThat(bridge.drug().rounded(1)).isEqualByComparingTo("200");
                     assertThat(bridge.lasts().rounded(1)).isEqualByComparingTo("40");
                 }));
@@ -283,7 +285,11 @@ class KeptBookTests {
         check(write(Pages.figures(IN)));
         var entry = write(Pages.said(Pages.firstRefill(FILLED, "500", "110", ALARM.minusDays(4))));
         check(entry);
-        assertThat(pumps.refill(nurse, child).orElseThrow().window().orElseThrow().alarm())
+        assertThat(pumps.refill(nurse, child)
+                        .orElseThrow()
+                        .window()
+                        .orElseThrow()
+                        .alarm())
                 .contains(ALARM.minusDays(4));
         assertThat(book.outlook(nurse, child).discrepancy()).isTrue();
         assertThat(pumps.concerns(nurse, child)).extracting(Concern::kind).containsExactly(Concern.Kind.PRINT_OUT);
@@ -292,7 +298,11 @@ class KeptBookTests {
         book.explain(nurse, child, entry.number(), "the pump is set to sound at 3 mL");
         assertThat(book.outlook(nurse, child).discrepancy()).isFalse();
         assertThat(pumps.concerns(nurse, child)).isEmpty();
-        assertThat(pumps.refill(nurse, child).orElseThrow().window().orElseThrow().alarm())
+        assertThat(pumps.refill(nurse, child)
+                        .orElseThrow()
+                        .window()
+                        .orElseThrow()
+                        .alarm())
                 .contains(ALARM.minusDays(4));
     }
 
@@ -329,7 +339,9 @@ class KeptBookTests {
             assertThat(refill.window().orElseThrow().alarm()).contains(LocalDate.of(2026, 6, 23));
             assertThat(refill.day()).contains(LocalDate.of(2026, 6, 18));
         });
-        assertThat(book.outlook(nurse, child).forecast()).as("nobody knows what is in it").isEmpty();
+        assertThat(book.outlook(nurse, child).forecast())
+                .as("nobody knows what is in it")
+                .isEmpty();
     }
 
     @Test
@@ -339,8 +351,7 @@ class KeptBookTests {
         var night = Step.of("22:00", "06:00", "5");
         var morning = Step.of("06:00", "08:00", "15");
         var day = Step.of("08:00", "22:00", "7.5");
-        var set = new PumpEntry.Setting(
-                Pages.setting("500", "110").strength(), Dosing.cycle(night, morning, day));
+        var set = new PumpEntry.Setting(Pages.setting("500", "110").strength(), Dosing.cycle(night, morning, day));
         var entry = write(Pages.said(Pages.entry(LATER, new PumpEntry.Change(set, "by day", Optional.empty()))));
         assertThat(set.perDay().rounded(0)).isEqualByComparingTo("175");
         book.check(
@@ -351,7 +362,10 @@ class KeptBookTests {
         var kept = book.outlook(nurse, child).setting().orElseThrow();
         assertThat(((Dosing.Cycle) kept.dosing()).day().steps()).containsExactlyInAnyOrder(night, morning, day);
         assertThat(kept.perDay()).isEqualTo(set.perDay());
-        assertThat(new DayPattern(List.of(night, morning, day), List.of(), ((Dosing.Cycle) kept.dosing()).day().mode())
+        assertThat(new DayPattern(
+                                List.of(night, morning, day),
+                                List.of(),
+                                ((Dosing.Cycle) kept.dosing()).day().mode())
                         .steps())
                 .hasSize(3);
     }
@@ -366,7 +380,8 @@ class KeptBookTests {
         assertThat(refusal(() -> write(Pages.injected(LATER, "2")))).contains("pump.problem.injected.alarm");
         assertThat(refusal(() -> write(Pages.dose(IN.minusDays(1), "500", "100"))))
                 .contains("pump.problem.at.before-pump");
-        assertThat(refusal(() -> write(Pages.elsewhere(LATER, LATER.toLocalDate().minusDays(1)))))
+        assertThat(refusal(
+                        () -> write(Pages.elsewhere(LATER, LATER.toLocalDate().minusDays(1)))))
                 .contains("pump.problem.alarm.before");
     }
 
