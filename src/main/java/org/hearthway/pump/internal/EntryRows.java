@@ -126,7 +126,7 @@ class EntryRows {
                     .param("strength", amount(setting.map(Setting::strength), AMOUNT_PLACES))
                     .param("dosing", setting.map(set -> kind(set.dosing())).orElse(null))
                     .param("dose", amount(setting.flatMap(set -> constant(set.dosing())), AMOUNT_PLACES))
-                    .param("flow", amount(setting.flatMap(set -> fixed(set.dosing())), FLOW_PLACES))
+                    .param("flow", amount(setting.flatMap(set -> fixed(set.dosing())).map(FlowRate::perDay), FLOW_PLACES))
                     .param("withdrawn", amount(refill.flatMap(PumpEntry.Refill::withdrawn), VOLUME_PLACES))
                     .param("left", amount(refill.flatMap(PumpEntry.Refill::left), VOLUME_PLACES))
                     .param("injected", amount(refill.flatMap(PumpEntry.Refill::injected), VOLUME_PLACES))
@@ -162,10 +162,10 @@ class EntryRows {
                 .param("reservoir", model.reservoir().rounded(VOLUME_PLACES))
                 .param("alarm", model.alarm().rounded(VOLUME_PLACES))
                 .param("tubing", model.tubing().rounded(VOLUME_PLACES))
-                .param("least", model.deliverable().least().rounded(FLOW_PLACES))
-                .param("most", model.deliverable().most().rounded(FLOW_PLACES))
+                .param("least", model.deliverable().least().perDay().rounded(FLOW_PLACES))
+                .param("most", model.deliverable().most().perDay().rounded(FLOW_PLACES))
                 .param("life", model.life().toTotalMonths())
-                .param("fixed", amount(model.fixedFlow(), FLOW_PLACES))
+                .param("fixed", amount(model.fixedFlow().map(FlowRate::perDay), FLOW_PLACES))
                 .param("length", amount(implant.catheter().implanted(), LENGTH_PLACES))
                 .param("bore", amount(implant.catheter().bore(), FLOW_PLACES))
                 .update();
@@ -257,6 +257,11 @@ class EntryRows {
         return dosing instanceof Dosing.Constant constant ? Optional.of(constant.dose()) : Optional.empty();
     }
 
+    /** Flows are kept as they are typed, in mL a day: of an hour they could not be kept exactly. */
+    private static FlowRate flow(BigDecimal millilitresPerDay) {
+        return FlowRate.millilitresPerDay(millilitresPerDay.toPlainString());
+    }
+
     private static Optional<FlowRate> fixed(Dosing dosing) {
         return dosing instanceof Dosing.FixedFlow flow ? Optional.of(flow.flow()) : Optional.empty();
     }
@@ -295,7 +300,7 @@ class EntryRows {
             case "CYCLE" -> DosingRows.cycle(days);
             case "WEEK" -> DosingRows.week(days);
             case "STOPPED" -> Dosing.stopped();
-            case "FIXED" -> Dosing.fixedFlow(FlowRate.millilitresPerHour(row.getBigDecimal("fixed_flow")));
+            case "FIXED" -> Dosing.fixedFlow(flow(row.getBigDecimal("fixed_flow")));
             default -> Dosing.constant(new DailyDose(row.getBigDecimal("daily_dose")));
         };
         return Optional.of(new Setting(new Concentration(row.getBigDecimal("strength")), dosing));
@@ -309,10 +314,10 @@ class EntryRows {
                         Volume.millilitres(row.getBigDecimal("alarm_volume")),
                         Volume.millilitres(row.getBigDecimal("tubing")),
                         new FlowRange(
-                                FlowRate.millilitresPerHour(row.getBigDecimal("least_flow")),
-                                FlowRate.millilitresPerHour(row.getBigDecimal("most_flow"))),
+                                flow(row.getBigDecimal("least_flow")),
+                                flow(row.getBigDecimal("most_flow"))),
                         Period.ofMonths(row.getInt("life_months")),
-                        Optional.ofNullable(row.getBigDecimal("made_flow")).map(FlowRate::millilitresPerHour)),
+                        Optional.ofNullable(row.getBigDecimal("made_flow")).map(EntryRows::flow)),
                 new Catheter(
                         Optional.ofNullable(row.getBigDecimal("catheter_length"))
                                 .map(Length::centimetres),

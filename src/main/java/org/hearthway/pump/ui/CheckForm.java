@@ -86,6 +86,7 @@ final class CheckForm extends Section {
         Shortcuts.addShortcutListener(this, this::send, Key.ENTER, KeyModifier.CONTROL)
                 .listenOn(this)
                 .resetFocusOnActiveElement();
+        fields.listen();
     }
 
     private void draw(Kind kind) {

@@ -66,11 +66,12 @@ final class DayEditor extends Div {
                 ? Optional.<LocalTime>empty()
                 : steps.get(steps.size() - 1).to();
         var first = steps.isEmpty() ? Optional.<LocalTime>empty() : steps.get(0).from();
-        var row = step();
-        before.ifPresent(row::from);
-        first.ifPresent(row::to);
-        row.focus();
-        fields.typed();
+        fields.fill(() -> {
+            var row = step();
+            before.ifPresent(row::from);
+            first.ifPresent(row::to);
+            row.focus();
+        });
     }
 
     private void moreBoluses() {
@@ -92,13 +93,16 @@ final class DayEditor extends Div {
 
     /** Fills the rows in. */
     void show(DayPattern day) {
+        fields.fill(() -> fill(day));
+    }
+
+    private void fill(DayPattern day) {
         steps.clear();
         stepPlace.removeAll();
         boluses.clear();
         bolusPlace.removeAll();
         day.steps().forEach(step -> step().show(step));
         day.boluses().forEach(bolus -> bolus().show(bolus));
-        fields.typed();
     }
 
     /** What the rows say; empty when they do not make up a day. */

@@ -52,10 +52,7 @@ final class DosingField extends Div implements HasValidation {
         way.setLabel(say.say("pump.dosing.way"));
         way.setItems(List.of(Way.values()));
         way.setItemLabelGenerator(each -> say.say("pump.dosing.way." + each));
-        way.addValueChangeListener(changed -> {
-            draw();
-            fields.typed();
-        });
+        way.addValueChangeListener(changed -> fields.fill(this::draw));
         error.setVisible(false);
         error.getElement().setAttribute("role", "alert");
         fields.named("dosing", this);
@@ -100,9 +97,12 @@ final class DosingField extends Div implements HasValidation {
 
     /** Fills it in. */
     void show(Dosing dosing) {
-        if (fixed.isPresent()) {
-            return;
+        if (fixed.isEmpty()) {
+            fields.fill(() -> fill(dosing));
         }
+    }
+
+    private void fill(Dosing dosing) {
         if (dosing instanceof Dosing.Constant constant) {
             way.setValue(Way.CONSTANT);
             dose.setValue(constant.dose().microgramsPerDay());

@@ -55,8 +55,8 @@ final class DosingWords {
                 if (pattern != null) {
                     all.add(say.say(
                             "pump.state.dosing.weekday",
-                            say.weekday(MONDAY.plusDays(day.ordinal())),
-                            figures.result(week.doses().get(day.ordinal())),
+                            say.weekday(MONDAY.plusDays(day.getValue() - 1)),
+                            figures.result(week.doses().get(day.getValue() - 1)),
                             String.join("; ", day(pattern))));
                 }
             }

@@ -67,7 +67,6 @@ final class EntryForm extends Section {
     private final TextArea correction;
     private final Paragraph unusualWhy = Tags.p("hw-sub", "");
     private final Div unusualPlace;
-    private boolean drawn;
 
     /**
      * Draws the form.
@@ -123,7 +122,7 @@ final class EntryForm extends Section {
         Shortcuts.addShortcutListener(this, this::send, Key.ENTER, KeyModifier.CONTROL)
                 .listenOn(this)
                 .resetFocusOnActiveElement();
-        drawn = true;
+        fields.listen();
         compute();
     }
 
@@ -149,20 +148,16 @@ final class EntryForm extends Section {
     }
 
     private void compute() {
-        if (!drawn) {
-            return;
-        }
         fields.unmark();
         var reading = new Reading();
         var entry = read(reading);
-        if (reading.isWrong()) {
-            sums.waiting("pump.form.wait.wrong");
-            reading.mark(say);
-        } else if (entry.isEmpty()) {
-            sums.waiting("pump.form.wait.more");
-        } else {
+        if (entry.isPresent()) {
             reckon(entry.get(), reading);
+        } else {
+            sums.waiting(reading.isWrong() ? "pump.form.wait.wrong" : "pump.form.wait.more");
         }
+        // marks without taking the focus away from where the person types
+        reading.mark(say);
     }
 
     private void reckon(NewEntry entry, Reading reading) {
@@ -170,12 +165,10 @@ final class EntryForm extends Section {
             var reckoned = acts.reckon(entry);
             unusualPlace.setVisible(reckoned.wantsWords());
             unusualWhy.setText(say.say("pump.form.unusual.why", unusual(reckoned)));
-            sums.show(reckoned, entry.at().toLocalDate());
+            sums.show(reckoned, entry.at().toLocalDate(), reading.isWrong());
         } catch (Invalid invalid) {
             sums.waiting("pump.form.wait.wrong");
-            // marks without taking the focus away from where the person types
             known(invalid).forEach(reading::wrong);
-            reading.mark(say);
         }
     }
 

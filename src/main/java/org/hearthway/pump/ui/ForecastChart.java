@@ -59,7 +59,6 @@ final class ForecastChart {
 
     Drawing draw(Instant now) {
         var say = figures.words();
-        var today = figures.day(now);
         var picture = new SvgText("u-block", 0, 0, width, HEIGHT)
                 .named(say.say(
                         "pump.chart.label",

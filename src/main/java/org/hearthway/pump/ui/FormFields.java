@@ -31,6 +31,7 @@ final class FormFields {
     private final Runnable typed;
     private final Map<String, HasValidation> named = new HashMap<>();
     private final List<HasValidation> all = new ArrayList<>();
+    private boolean listening;
 
     /**
      * Fields of a form.
@@ -104,7 +105,7 @@ final class FormFields {
         named.put(name, field);
         all.add(field);
         field.setId(form + "-" + name);
-        field.addValueChangeListener(changed -> typed.run());
+        field.addValueChangeListener(changed -> typed());
         return field;
     }
 
@@ -137,13 +138,29 @@ final class FormFields {
 
     /** Tells of a change in a part of the form that is no field. */
     void typed() {
-        typed.run();
+        if (listening) {
+            typed.run();
+        }
+    }
+
+    /** Draws or fills in something, and tells of it once afterwards. */
+    void fill(Runnable filling) {
+        var before = listening;
+        listening = false;
+        filling.run();
+        listening = before;
+        typed();
+    }
+
+    /** Begins to tell of changes, once the form is drawn and filled in. */
+    void listen() {
+        listening = true;
     }
 
     /** A field without a name of its own, in a row of several. */
     <F extends HasValidation & HasValue<?, ?>> F inRow(F field) {
         all.add(field);
-        field.addValueChangeListener(changed -> typed.run());
+        field.addValueChangeListener(changed -> typed());
         return field;
     }
 

@@ -61,7 +61,7 @@ final class ImplantBody implements EntryForm.Body {
         flow.setVisible(false);
         kind.addValueChangeListener(changed -> {
             if (changed.isFromClient()) {
-                begin(changed.getValue());
+                fields.fill(() -> begin(changed.getValue()));
             }
         });
     }

@@ -106,7 +106,9 @@ final class PumpFigures {
     /** By how many minutes the local clock was changed from one moment to another; positive: put forward. */
     long clockChange(Instant from, Instant to) {
         var rules = zone.getRules();
-        return (rules.getOffset(to).getTotalSeconds() - rules.getOffset(from).getTotalSeconds()) / SECONDS_A_MINUTE;
+        var seconds = (long) rules.getOffset(to).getTotalSeconds()
+                - rules.getOffset(from).getTotalSeconds();
+        return seconds / SECONDS_A_MINUTE;
     }
 
     /** A whole number of days, as people say it. */

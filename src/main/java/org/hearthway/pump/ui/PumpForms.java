@@ -42,6 +42,8 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
         String name(AccountId person);
     }
 
+    private static final String FIGURES = "figures";
+
     private final PumpBook book;
     private final PumpKinds kinds;
     private final FormSay say;
@@ -101,7 +103,7 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
 
     private void implant(LocalDateTime at, Optional<Long> corrects, Optional<Implant> known) {
         open(
-                "figures",
+                FIGURES,
                 at,
                 corrects,
                 fields -> {
@@ -118,11 +120,9 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
             Optional<Long> corrects,
             Function<FormFields, EntryForm.Body> bodies,
             Optional<PumpOutlook> due) {
-        seen = book.history(viewer, child).stream()
-                .map(Line::number)
-                .findFirst()
-                .orElse(0L);
-        var sums = new SumsPanel(say, due.flatMap(PumpOutlook::window), this::figures);
+        seen = book.history(viewer, child).stream().map(Line::number).findFirst().orElse(0L);
+        var toFigures = name.equals(FIGURES) ? Optional.<Runnable>empty() : Optional.<Runnable>of(this::figures);
+        var sums = new SumsPanel(say, due.flatMap(PumpOutlook::window), toFigures);
         page.open(new EntryForm(say, name, at, corrects, bodies, sums, this));
     }
 

@@ -35,7 +35,11 @@ final class PumpNotices extends Div {
             due();
         }
         reading.history().stream().filter(PumpBook.Line::waits).forEach(this::waits);
-        reading.outlook().shift().ifPresent(this::shift);
+        // a refill that is being checked may have set the clock anew
+        reading.outlook()
+                .shift()
+                .filter(shift -> reading.refillInCheck().isEmpty())
+                .ifPresent(this::shift);
         reading.outlook()
                 .forecast()
                 .ifPresent(forecast -> forecast.cautions().stream()

@@ -4,8 +4,10 @@ import com.vaadin.flow.component.html.Div;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.hearthway.parts.Tags;
 import org.hearthway.pump.PumpEntry.Setting;
 import org.hearthway.pump.engine.Conversion;
@@ -29,7 +31,7 @@ final class PumpSumsList extends Div {
         this.letters = letters;
         var outlook = reading.outlook();
         outlook.setting().ifPresent(set -> {
-            total(set).ifPresent(how -> part("pump.sums.part.schedule", how));
+            schedule(set);
             conversion(set).ifPresent(how -> part("pump.sums.part.flow", how));
         });
         outlook.reservoir()
@@ -84,10 +86,30 @@ final class PumpSumsList extends Div {
                 "hw-sumpart", says, Tags.h2("", says), letters ? list.withLetters(how) : list.derivation(how)));
     }
 
-    private static Optional<Derivation> total(Setting set) {
-        return set.dosing() instanceof Dosing.Cycle cycle
-                ? Optional.of(ScheduleTotal.of(cycle.day()).how())
-                : Optional.empty();
+    private void schedule(Setting set) {
+        if (set.dosing() instanceof Dosing.Cycle cycle) {
+            part("pump.sums.part.schedule", ScheduleTotal.of(cycle.day()).how());
+        } else if (set.dosing() instanceof Dosing.Week week) {
+            week(set, week);
+        }
+    }
+
+    /** Days that are alike are added up once; then the mean, which goes on from here. */
+    private void week(Setting set, Dosing.Week week) {
+        new LinkedHashSet<>(week.days().values())
+                .forEach(day ->
+                        part("pump.sums.part.schedule", ScheduleTotal.of(day).how()));
+        var days = week.doses().stream().map(figures::figure).collect(Collectors.joining(" + "));
+        var says = figures.words().say("pump.sums.part.week");
+        add(Tags.section(
+                "hw-sumpart",
+                says,
+                Tags.h2("", says),
+                new DerivationList(figures)
+                        .line(
+                                figures.words().say("pump.sums.week"),
+                                figures.result(set.dosing().perDay(set.strength())),
+                                figures.words().say("pump.sums.week.how", days))));
     }
 
     private static Optional<Derivation> conversion(Setting set) {

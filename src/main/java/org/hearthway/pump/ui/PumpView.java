@@ -1,7 +1,6 @@
 package org.hearthway.pump.ui;
 
 import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
@@ -9,7 +8,6 @@ import com.vaadin.flow.router.HasDynamicTitle;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -24,9 +22,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
-import org.hearthway.parts.Icon;
 import org.hearthway.parts.KeyBar;
-import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.pump.PumpBook;
@@ -50,11 +46,12 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
     private final transient ClinicSettings clinic;
     private final transient Clock clock;
     private final transient Viewer.Person viewer;
-    private final Div acts = Tags.div("hw-pumpacts u-row u-wrap");
+    private final Div acts = new Div();
     private final Div stopped = new Div();
     private final Div page = new Div();
     private final Div beside = new Div();
     private final Div cols = Tags.div("hw-pumpcols", page, beside);
+    private KeyBar keys = new KeyBar();
     private transient ChildId child = new ChildId(new UUID(0, 0));
 
     PumpView(
@@ -79,11 +76,6 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
         this.say = new PumpWords(words, viewer.language());
         this.figures = new PumpFigures(say, clinic.zone());
         addClassName("hw-worksheet");
-        var keys = new KeyBar()
-                .tell(say.say("pump.state.refill"), say.say("pump.state.key.refill"))
-                .tell(say.say("pump.state.change"), say.say("pump.state.key.change"))
-                .tell(say.say("pump.form.send"), say.say("parts.key.ctrl"), say.say("parts.key.enter"))
-                .remark(say.say("pump.keys.written-down"));
         add(Tags.div("hw-desk", acts, stopped, cols), keys);
     }
 
@@ -114,7 +106,11 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
     @Override
     public void changed() {
         var reading = reader.read(viewer, child);
-        drawActs(reading);
+        acts.removeAll();
+        acts.add(new ActsBar(say, reading, forms(), this::openStopped));
+        var now = ActsBar.keys(say, reading);
+        replace(keys, now);
+        keys = now;
         page.removeAll();
         page.add(new PumpPage(figures, words, reading, forms(), this::explain));
     }
@@ -122,35 +118,6 @@ class PumpView extends Div implements BeforeEnterObserver, HasDynamicTitle, Pump
     private PumpForms forms() {
         var formSay = new FormSay(words, say, figures, book.rules(), clinic.zone());
         return new PumpForms(book, kinds, formSay, viewer, child, clock, this);
-    }
-
-    private void drawActs(PumpReading reading) {
-        acts.removeAll();
-        var isIn = reading.takenOutOn().isEmpty();
-        if (reading.mayRecord() && isIn) {
-            acts.add(
-                    Keys.press(
-                            Tags.button("main", say.say("pump.state.refill"), pressed -> forms().refill()),
-                            say.say("pump.state.key.refill").toLowerCase(Locale.ROOT)),
-                    Tags.button("plain", say.say("pump.state.elsewhere"), pressed -> forms().elsewhere()),
-                    Keys.press(
-                            Tags.button("plain", say.say("pump.state.change"), pressed -> forms().change()),
-                            say.say("pump.state.key.change").toLowerCase(Locale.ROOT)),
-                    Tags.button("plain", say.say("pump.state.figures"), pressed -> forms().figures()));
-        } else if (isIn) {
-            acts.add(Tags.span("hw-quiet", say.say("pump.state.read-only")));
-        }
-        acts.add(Tags.span("grow", ""));
-        if (isIn) {
-            acts.add(Tags.button("plain", Icon.URGENT, say.say("pump.stop.open"), pressed -> openStopped()));
-        }
-        acts.add(
-                Tags.link("hw-button plain", "staff/child/" + child + "/pump/how", say.say("pump.how.open")),
-                Tags.button(
-                        "plain",
-                        Icon.PRINT,
-                        say.say("pump.state.print"),
-                        pressed -> UI.getCurrent().getPage().executeJs("window.print()")));
     }
 
     private void openStopped() {

@@ -17,7 +17,7 @@ import org.hearthway.pump.engine.RefillWindow;
 
 /**
  * A pump that stopped or a refill that was missed: the time that is left, what a sudden stop does, what staff do now and
- * what the family is told. Prints on a sheet of its own.
+ * what the family is told. While it is open, it alone is printed.
  */
 final class StoppedPanel extends Div {
 
@@ -41,11 +41,7 @@ final class StoppedPanel extends Div {
                 "plain",
                 Icon.PRINT,
                 say.say("pump.stop.print"),
-                pressed -> UI.getCurrent().getPage().executeJs("""
-                                document.body.classList.add('hw-only-stopped');
-                                window.addEventListener('afterprint',
-                                  () => document.body.classList.remove('hw-only-stopped'), {once: true});
-                                window.print();"""));
+                pressed -> UI.getCurrent().getPage().executeJs("window.print()"));
         add(Tags.div(
                 "hw-colh",
                 Tags.h2("", say.say("pump.stop.title")),
@@ -103,6 +99,13 @@ final class StoppedPanel extends Div {
         var reservoir = reading.outlook()
                 .reservoir()
                 .filter(known -> reading.refillInCheck().isEmpty());
+        if (reading.isStopped() && reservoir.isPresent()) {
+            // what is left in it helps nobody: no time to the alarm could be told that did not calm
+            return list.line(
+                    say.say("pump.stop.left.stopped"),
+                    figures.moment(reservoir.get().last().at()),
+                    say.say("pump.stop.left.stopped.why"));
+        }
         if (reservoir.isEmpty()) {
             return list.line(
                     say.say("pump.stop.left.alarm"),

@@ -13,15 +13,15 @@ final class SumsPanel extends Div {
 
     private final transient FormSay say;
     private final transient Optional<RefillWindow> due;
-    private final transient Runnable figures;
+    private final transient Optional<Runnable> figures;
 
     /**
      * Nothing reckoned yet.
      *
      * @param due the window in which a refill was due; empty when the entry is none
-     * @param figures opens the form for figures of the pump
+     * @param figures opens the form for figures of the pump; empty in that form itself
      */
-    SumsPanel(FormSay say, Optional<RefillWindow> due, Runnable figures) {
+    SumsPanel(FormSay say, Optional<RefillWindow> due, Optional<Runnable> figures) {
         this.say = say;
         this.due = due;
         this.figures = figures;
@@ -39,18 +39,26 @@ final class SumsPanel extends Div {
         add(Tags.p("hw-sub u-my2", say.say(key)));
     }
 
-    /** Lists all that was reckoned. */
-    void show(PumpSums reckoned, LocalDate on) {
+    /**
+     * Lists all that was reckoned.
+     *
+     * @param partly whether something of the form is left out because it is marked
+     */
+    void show(PumpSums reckoned, LocalDate on, boolean partly) {
         removeAll();
+        if (partly) {
+            add(Tags.p("hw-sub u-my2", say.say("pump.form.wait.partly")));
+        }
         var list = new CheckList(say);
         due.ifPresent(window -> timing(list, window, on));
         new FillChecks(say).add(list, reckoned);
         new DoseChecks(say).add(list, reckoned);
-        reckoned.bridge().ifPresent(plan -> new BridgeChecks(say, figures).add(list, plan));
+        reckoned.bridge().ifPresent(plan -> new BridgeChecks(say, figures.orElse(() -> {})).add(list, plan));
         new DateChecks(say).add(list, reckoned);
         if (list.isEmpty()) {
-            waiting("pump.form.wait.figures");
-            add(Tags.button("text", say.say("pump.form.to-figures"), pressed -> figures.run()));
+            add(Tags.p("hw-sub u-my2", say.say("pump.form.wait.figures")));
+            figures.ifPresent(
+                    open -> add(Tags.button("text", say.say("pump.form.to-figures"), pressed -> open.run())));
         } else {
             add(list);
         }

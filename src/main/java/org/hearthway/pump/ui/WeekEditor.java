@@ -30,12 +30,10 @@ final class WeekEditor extends Div {
         choice(shown, say.say("pump.dosing.week.day"));
         choice(source, say.say("pump.dosing.week.from"));
         add(Tags.div(
-                "u-two u-alignend",
+                "hw-dose-week",
                 shown,
-                Tags.div(
-                        "hw-dose-copy",
-                        source,
-                        Tags.button("plain", say.say("pump.dosing.week.copy"), pressed -> copy()))));
+                source,
+                Tags.button("plain", say.say("pump.dosing.week.copy"), pressed -> copy())));
         for (var day : DayOfWeek.values()) {
             var editor = new DayEditor(fields, whole);
             editor.setVisible(day == DayOfWeek.MONDAY);

@@ -35,6 +35,7 @@ import org.hearthway.pump.PumpEntry.KeyFigure;
 import org.hearthway.pump.PumpSums.Attention;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Pumps.Concern;
+import org.hearthway.pump.RefillDetails;
 import org.hearthway.pump.engine.Bridge;
 import org.hearthway.pump.engine.BridgePlan;
 import org.hearthway.pump.engine.DayPattern;
@@ -383,6 +384,41 @@ class KeptBookTests {
         assertThat(refusal(
                         () -> write(Pages.elsewhere(LATER, LATER.toLocalDate().minusDays(1)))))
                 .contains("pump.problem.alarm.before");
+    }
+
+    @Test
+    void reckonsAsFarAsItIsWrittenAndSavesNothingHalf() {
+        filled();
+        var half = Pages.entry(
+                LATER,
+                new PumpEntry.Refill(
+                        false,
+                        RefillDetails.NONE,
+                        Optional.of(Volume.millilitres("8")),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        5));
+        assertThat(book.reckon(nurse, child, half).residual()).isPresent();
+        assertThat(refusal(() -> write(half)))
+                .containsExactlyInAnyOrder("pump.problem.injected.missing", "pump.problem.setting.missing");
+    }
+
+    @Test
+    void inAnEmergencyNobodyIsAskedWhy() {
+        filled();
+        var what = new PumpEntry.Change(Pages.setting("500", "300"), "", Optional.empty());
+        assertThat(refusal(() -> write(new NewEntry(LATER, what, Optional.empty(), false, Pages.WHY))))
+                .containsExactly("pump.problem.reason");
+        var entry = write(new NewEntry(LATER, what, Optional.empty(), true, ""));
+        assertThat(entry.emergency()).isTrue();
+        assertThat(book.history(physician, child).get(0)).satisfies(line -> {
+            assertThat(line.waits()).isTrue();
+            assertThat(line.emergency()).isTrue();
+        });
     }
 
     @Test

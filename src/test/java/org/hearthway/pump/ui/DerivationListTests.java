@@ -2,6 +2,7 @@ package org.hearthway.pump.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.Period;
 import java.time.ZoneId;
@@ -106,6 +107,47 @@ class DerivationListTests {
     }
 
     @Test
+    void afterAChangeOfDoseTheDaysBeforeItAreCountedToo() {
+        var reservoir = reservoir("500", "100")
+                .then(Program.set(
+                        FILLED.plus(Duration.ofDays(14)),
+                        ZONE,
+                        Concentration.microgramsPerMillilitre("500"),
+                        Dosing.constant("110")));
+        var forecast = RefillForecast.of(reservoir, RefillRules.usual(), ZONE, day -> true);
+        var told = told(Language.EN, forecast.how(), false);
+        assertThat(told)
+                .containsSubsequence("17.2 mL", "20 mL − 2.8 mL, not below 0")
+                .containsSubsequence("69.0 days", "(17.2 mL − 2 mL) ÷ 0.22 mL/day ≈ 69.0909 days")
+                .containsSubsequence("From the fill to the alarm", "83.0 days", "14 days + 69.0909 days ≈ 83.0909 days")
+                .containsSubsequence("83 days", "the whole days of 83.0909 days");
+        checked(told);
+        var left = told(Language.EN, reservoir.howAt(FILLED.plus(Duration.ofDays(28))), false);
+        assertThat(left).containsSubsequence("14.12 mL", "17.2 mL − 3.08 mL, not below 0");
+        checked(left);
+        assertThat(told(Language.EN, reservoir.howEmpty().orElseThrow(), true))
+                .containsSubsequence("t = V ÷ Vd", "= 17.2 mL ÷ 0.22 mL/day ≈ 78.18181 days");
+    }
+
+    private static void checked(List<String> told) {
+        for (var i = 0; i < told.size(); i += 3) {
+            PocketCalculator.check(told.get(i + 1), told.get(i + 2));
+        }
+    }
+
+    @Test
+    void aTimeIsToldInDaysOf24HoursWithTheChangeOfTheClock() {
+        var list = new DerivationList(new PumpFigures(new PumpWords(words, Language.EN), ZONE))
+                .time(FILLED, Instant.parse("2026-03-12T13:40:00Z"));
+        assertThat(list.getElement().getChildren().map(part -> part.getText()))
+                .containsExactly(
+                        "From Thursday, Jan 15, 2026, 10:00 AM to Thursday, Mar 12, 2026, 9:40 AM",
+                        "55.9 days",
+                        "55 days of 24 hours and 1,360 minutes: 55 + 1360 ÷ 1440 ≈ 55.94444 days",
+                        "Clocks were put forward by an hour in between: one hour less passed than they show.");
+    }
+
+    @Test
     void whatIsShownReckonedAgainGivesWhatIsShown() {
         var visit = Instant.parse("2026-03-12T13:40:00Z");
         for (var strength : List.of("500", "1500", "2000", "333.333")) {
@@ -116,10 +158,7 @@ class DerivationListTests {
                 var forecast = RefillForecast.of(reservoir, RefillRules.usual(), ZONE, day -> true)
                         .how();
                 for (var how : List.of(lines, forecast)) {
-                    var told = told(Language.EN, how, false);
-                    for (var i = 0; i < told.size(); i += 3) {
-                        PocketCalculator.check(told.get(i + 1), told.get(i + 2));
-                    }
+                    checked(told(Language.EN, how, false));
                 }
             }
         }

@@ -167,7 +167,7 @@ class ReplacedPumpIT {
             clinic.clock().advance(Duration.ofMinutes(5));
             var device = withPump(child);
             phone.open("/my/" + child + "/today").see("refilled by Tue, " + OLD_DAY);
-            phone.open("/my/" + child + "/dates").see("Come by " + OLD_DAY);
+            phone.open("/my/" + child + "/dates").see("Come between April 28 and May 12");
             change(
                     child,
                     device,
