@@ -126,7 +126,9 @@ class EntryRows {
                     .param("strength", amount(setting.map(Setting::strength), AMOUNT_PLACES))
                     .param("dosing", setting.map(set -> kind(set.dosing())).orElse(null))
                     .param("dose", amount(setting.flatMap(set -> constant(set.dosing())), AMOUNT_PLACES))
-                    .param("flow", amount(setting.flatMap(set -> fixed(set.dosing())).map(FlowRate::perDay), FLOW_PLACES))
+                    .param(
+                            "flow",
+                            amount(setting.flatMap(set -> fixed(set.dosing())).map(FlowRate::perDay), FLOW_PLACES))
                     .param("withdrawn", amount(refill.flatMap(PumpEntry.Refill::withdrawn), VOLUME_PLACES))
                     .param("left", amount(refill.flatMap(PumpEntry.Refill::left), VOLUME_PLACES))
                     .param("injected", amount(refill.flatMap(PumpEntry.Refill::injected), VOLUME_PLACES))
@@ -313,9 +315,7 @@ class EntryRows {
                         Volume.millilitres(row.getBigDecimal("reservoir")),
                         Volume.millilitres(row.getBigDecimal("alarm_volume")),
                         Volume.millilitres(row.getBigDecimal("tubing")),
-                        new FlowRange(
-                                flow(row.getBigDecimal("least_flow")),
-                                flow(row.getBigDecimal("most_flow"))),
+                        new FlowRange(flow(row.getBigDecimal("least_flow")), flow(row.getBigDecimal("most_flow"))),
                         Period.ofMonths(row.getInt("life_months")),
                         Optional.ofNullable(row.getBigDecimal("made_flow")).map(EntryRows::flow)),
                 new Catheter(

@@ -120,7 +120,10 @@ final class PumpForms implements PumpActs, EntryForm.Acts {
             Optional<Long> corrects,
             Function<FormFields, EntryForm.Body> bodies,
             Optional<PumpOutlook> due) {
-        seen = book.history(viewer, child).stream().map(Line::number).findFirst().orElse(0L);
+        seen = book.history(viewer, child).stream()
+                .map(Line::number)
+                .findFirst()
+                .orElse(0L);
         var toFigures = name.equals(FIGURES) ? Optional.<Runnable>empty() : Optional.<Runnable>of(this::figures);
         var sums = new SumsPanel(say, due.flatMap(PumpOutlook::window), toFigures);
         page.open(new EntryForm(say, name, at, corrects, bodies, sums, this));

@@ -57,8 +57,7 @@ final class SumsPanel extends Div {
         new DateChecks(say).add(list, reckoned);
         if (list.isEmpty()) {
             add(Tags.p("hw-sub u-my2", say.say("pump.form.wait.figures")));
-            figures.ifPresent(
-                    open -> add(Tags.button("text", say.say("pump.form.to-figures"), pressed -> open.run())));
+            figures.ifPresent(open -> add(Tags.button("text", say.say("pump.form.to-figures"), pressed -> open.run())));
         } else {
             add(list);
         }

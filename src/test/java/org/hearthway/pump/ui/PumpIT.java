@@ -361,7 +361,9 @@ class PumpIT {
         assertThat(desk.value("Dose of a day")).isEqualTo("132");
         assertThat(desk.value("Reason for the change")).isEqualTo("evening stiffness");
         desk.press(SEND).see("Say in a few words what it is and why.");
-        desk.type("What is out of the usual, and why", "asked for on the ward").press(SEND).see("waits for the second check");
+        desk.type("What is out of the usual, and why", "asked for on the ward")
+                .press(SEND)
+                .see("waits for the second check");
     }
 
     @Test
