@@ -63,7 +63,8 @@ record Implant(
                     .ifPresent(second -> acts.at(
                             days.atWork(step.day(), STEP.plusMinutes(MINUTES_TO_CHECK)), () -> checkLast(second)));
         }
-        story.plan().ifPresent(plan -> acts.at(days.atWork(story.day(), STEP.plusMinutes(40)), () -> sign(plan)));
+        var looked = fills.stream().mapToInt(Story.Filled::day).max().orElse(story.day());
+        story.plan().ifPresent(plan -> acts.at(days.atWork(looked, STEP.plusMinutes(40)), () -> sign(plan)));
     }
 
     private void enter() {

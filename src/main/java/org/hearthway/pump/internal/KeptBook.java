@@ -282,7 +282,12 @@ class KeptBook implements PumpBook {
         var checks = new EntryChecks(clock.instant(), clinic.zone());
         checks.reason("explained", words);
         Invalid.ifAny(checks.found());
-        books.open(child).printOut().filter(entry -> entry.number() == number).orElseThrow(Overtaken::new);
+        if (books.open(child)
+                .printOut()
+                .filter(entry -> entry.number() == number)
+                .isEmpty()) {
+            throw new Overtaken();
+        }
         var said = new Explanation(words.strip(), person.account(), now());
         rows.explain(child, number, said);
         events.publishEvent(new PumpPrintOutExplained(child, viewer, said.at()));

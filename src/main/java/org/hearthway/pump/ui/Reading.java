@@ -117,11 +117,12 @@ final class Reading {
             mark(field, say.say(problem));
             all.add(field);
         });
-        all.stream()
-                .filter(Focusable.class::isInstance)
-                .map(Focusable.class::cast)
-                .findFirst()
-                .ifPresent(Focusable::focus);
+        for (var field : all) {
+            if (field instanceof Focusable<?> first) {
+                first.focus();
+                break;
+            }
+        }
     }
 
     private static void mark(HasValidation field, String says) {
