@@ -124,36 +124,6 @@ public final class Reservoir {
     }
 
     /**
-     * How {@link #at} comes about, one programming after another.
-     *
-     * @throws IllegalArgumentException when the moment lies before the fill
-     */
-    public Derivation howAt(Instant moment) {
-        nodeAt(moment);
-        var working = new Derivation.Working();
-        Usage.left(this, moment, working);
-        return working.done();
-    }
-
-    /** Days from the last change until nothing is left, by the mean of a day; empty when nothing is being given. */
-    public Optional<Derivation> howEmpty() {
-        var strength = last().program().strength();
-        var rate = last().program().dosing().perDay(strength);
-        if (rate.exact().signum() == 0) {
-            return Optional.empty();
-        }
-        var working = new Derivation.Working();
-        var volume = rate.in(strength).perDay();
-        working.line(
-                Formula.DAYS_TO_EMPTY,
-                Symbol.DAYS,
-                new Amount(last().volume().exact().divide(volume.exact()), Unit.DAYS),
-                Symbol.VOLUME.is(last().volume()),
-                Symbol.DAILY_VOLUME.is(volume));
-        return Optional.of(working.done());
-    }
-
-    /**
      * What runs at a moment.
      *
      * @throws Invalid when the moment lies before the fill

@@ -22,6 +22,7 @@ final class DerivationList extends DescriptionList {
             Formula.LEFT,
             Formula.WHOLE_DAYS,
             Formula.PLANNING_DAY,
+            Formula.EARLIER_OF_PRINT_OUT,
             Formula.LIFE_DAY_OF_BOTH,
             Formula.LATEST,
             Formula.LATEST_BY_LIFE,

@@ -1,7 +1,6 @@
 package org.hearthway.pump.ui;
 
 import com.vaadin.flow.component.html.Div;
-import java.time.Instant;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -14,10 +13,12 @@ import org.hearthway.pump.engine.Conversion;
 import org.hearthway.pump.engine.DailyDose;
 import org.hearthway.pump.engine.Derivation;
 import org.hearthway.pump.engine.Dosing;
+import org.hearthway.pump.engine.Formula;
 import org.hearthway.pump.engine.OrderBy;
 import org.hearthway.pump.engine.Reservoir;
 import org.hearthway.pump.engine.ScheduleTotal;
 import org.hearthway.pump.engine.Symbol;
+import org.hearthway.pump.engine.TimeLeft;
 
 /** Every sum behind the page, by what it is about; with letters on the page that explains them. */
 final class PumpSumsList extends Div {
@@ -36,12 +37,8 @@ final class PumpSumsList extends Div {
         });
         outlook.reservoir()
                 .filter(reservoir -> reading.now().isAfter(reservoir.filling().at()))
-                .ifPresent(reservoir -> today(reservoir, reading.now()));
+                .ifPresent(reservoir -> today(reservoir, reading));
         outlook.forecast().ifPresent(forecast -> part("pump.sums.part.dates", forecast.how()));
-        outlook.reservoir()
-                .filter(reservoir -> reading.mayRecord())
-                .flatMap(Reservoir::howEmpty)
-                .ifPresent(how -> part("pump.sums.part.empty", how));
         outlook.window()
                 .ifPresent(window -> part(
                         "pump.sums.part.order",
@@ -66,14 +63,22 @@ final class PumpSumsList extends Div {
     }
 
     /** The times come first: nobody types them, and each programming has its own. */
-    private void today(Reservoir reservoir, Instant now) {
+    private void today(Reservoir reservoir, PumpReading reading) {
+        var now = reading.now();
         var times = new DerivationList(figures);
         var nodes = reservoir.nodes();
         for (var i = 0; i < nodes.size() && nodes.get(i).at().isBefore(now); i++) {
             var next = i + 1 < nodes.size() ? nodes.get(i + 1).at() : now;
             times.time(nodes.get(i).at(), next.isBefore(now) ? next : now);
         }
-        part("pump.sums.part.today", times, reservoir.howAt(now));
+        part("pump.sums.part.today", times, forThem(TimeLeft.of(reservoir, now).how(), reading));
+    }
+
+    /** How long it lasts until nothing is left is for those who record. */
+    private static Derivation forThem(Derivation how, PumpReading reading) {
+        return new Derivation(how.lines().stream()
+                .filter(line -> reading.mayRecord() || line.formula() != Formula.DAYS_TO_EMPTY)
+                .toList());
     }
 
     private void part(String title, DerivationList list, Derivation how) {

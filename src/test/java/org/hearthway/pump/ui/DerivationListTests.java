@@ -16,6 +16,7 @@ import org.hearthway.pump.engine.Dosing;
 import org.hearthway.pump.engine.Filling;
 import org.hearthway.pump.engine.FlowRange;
 import org.hearthway.pump.engine.FlowRate;
+import org.hearthway.pump.engine.Formula;
 import org.hearthway.pump.engine.Program;
 import org.hearthway.pump.engine.PumpModel;
 import org.hearthway.pump.engine.RefillForecast;
@@ -23,6 +24,9 @@ import org.hearthway.pump.engine.RefillRules;
 import org.hearthway.pump.engine.Reservoir;
 import org.hearthway.pump.engine.Residual;
 import org.hearthway.pump.engine.ResidualRules;
+import org.hearthway.pump.engine.Symbol;
+import org.hearthway.pump.engine.TimeLeft;
+import org.hearthway.pump.engine.Unit;
 import org.hearthway.pump.engine.Volume;
 import org.hearthway.words.Words;
 import org.junit.jupiter.api.Test;
@@ -122,11 +126,28 @@ class DerivationListTests {
                 .containsSubsequence("From the fill to the alarm", "83.0 days", "14 days + 69.0909 days ≈ 83.0909 days")
                 .containsSubsequence("83 days", "the whole days of 83.0909 days");
         checked(told);
-        var left = told(Language.EN, reservoir.howAt(FILLED.plus(Duration.ofDays(28))), false);
+        var left = told(
+                Language.EN,
+                TimeLeft.of(reservoir, FILLED.plus(Duration.ofDays(28))).how(),
+                false);
         assertThat(left).containsSubsequence("14.12 mL", "17.2 mL − 3.08 mL, not below 0");
         checked(left);
-        assertThat(told(Language.EN, reservoir.howEmpty().orElseThrow(), true))
-                .containsSubsequence("t = V ÷ Vd", "= 17.2 mL ÷ 0.22 mL/day ≈ 78.18181 days");
+        assertThat(left).containsSubsequence("64.1 days", "14.12 mL ÷ 0.22 mL/day ≈ 64.18181 days");
+    }
+
+    @Test
+    void everyFormulaAndEveryLetterHasItsWords() {
+        for (var language : Language.values()) {
+            for (var formula : Formula.values()) {
+                assertThat(words.keys(language)).contains("pump.sums.what." + formula);
+            }
+            for (var symbol : Symbol.values()) {
+                assertThat(words.keys(language)).contains("pump.sums.symbol." + symbol);
+            }
+            for (var unit : Unit.values()) {
+                assertThat(words.keys(language)).contains("pump.sums.unit." + unit);
+            }
+        }
     }
 
     private static void checked(List<String> told) {
