@@ -24,6 +24,7 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
 import org.hearthway.pump.PumpBook;
 import org.hearthway.sign.Signs;
+import org.hearthway.stimulator.Stimulators;
 import org.hearthway.surveillance.Surveillance;
 import org.hearthway.task.Tasks;
 import org.hearthway.visit.Visits;
@@ -40,6 +41,7 @@ record ChildhoodFactory(
         Plans plans,
         Devices devices,
         PumpBook pumps,
+        Stimulators stimulators,
         EmergencySheets sheets,
         Programs programs,
         ExerciseLibrary library,

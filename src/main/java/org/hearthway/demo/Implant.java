@@ -54,16 +54,17 @@ record Implant(
         for (var fill : fills) {
             acts.at(days.atWork(fill.day(), FILL), () -> fill(fill));
             fill.checked()
-                    .ifPresent(second ->
-                            acts.at(days.atWork(fill.day(), FILL.plusMinutes(MINUTES_TO_CHECK)), () -> checkLast(second)));
+                    .ifPresent(second -> acts.at(
+                            days.atWork(fill.day(), FILL.plusMinutes(MINUTES_TO_CHECK)), () -> checkLast(second)));
         }
         for (var step : story.steps()) {
             acts.at(days.atWork(step.day(), STEP), () -> step(step));
             step.checked()
-                    .ifPresent(second ->
-                            acts.at(days.atWork(step.day(), STEP.plusMinutes(MINUTES_TO_CHECK)), () -> checkLast(second)));
+                    .ifPresent(second -> acts.at(
+                            days.atWork(step.day(), STEP.plusMinutes(MINUTES_TO_CHECK)), () -> checkLast(second)));
         }
-        story.plan().ifPresent(plan -> acts.at(days.atWork(story.day(), STEP.plusMinutes(40)), () -> sign(plan)));
+        var looked = fills.stream().mapToInt(Story.Filled::day).max().orElse(story.day());
+        story.plan().ifPresent(plan -> acts.at(days.atWork(looked, STEP.plusMinutes(40)), () -> sign(plan)));
     }
 
     private void enter() {
@@ -87,11 +88,7 @@ record Implant(
         var catheter = new Catheter(
                 story.catheterLength().map(Length::centimetres),
                 Optional.of(VolumePerLength.millilitresPerCentimetre("0.0025")));
-        write(
-                nurse,
-                in.atTime(IN),
-                new PumpEntry.Implant("reservoir-" + story.reservoir(), model, catheter),
-                "");
+        write(nurse, in.atTime(IN), new PumpEntry.Implant("reservoir-" + story.reservoir(), model, catheter), "");
     }
 
     private void fill(Story.Filled fill) {
@@ -100,11 +97,20 @@ record Implant(
         var left = services.pumps()
                 .outlook(nurse, child.get())
                 .reservoir()
-                .map(known -> known.at(at.atZone(days.zone()).toInstant()).rounded(1).add(fill.found()));
+                .map(known ->
+                        known.at(at.atZone(days.zone()).toInstant()).rounded(1).add(fill.found()));
         var strength = new Concentration(fill.strength());
         var set = new Setting(strength, Dosing.constant(dose(fill)));
         var details = new RefillDetails(
-                "Baclofen for the spinal canal", "", Optional.empty(), "Clear", 1, Optional.empty(), true, nurse.name(), "");
+                "Baclofen for the spinal canal",
+                "",
+                Optional.empty(),
+                "Clear",
+                1,
+                Optional.empty(),
+                true,
+                nurse.name(),
+                "");
         var known = new PumpEntry.Refill(
                 false,
                 details,
@@ -189,7 +195,9 @@ record Implant(
                         checker,
                         child.get(),
                         entry.number(),
-                        new Again(entry.what().keyFigures(), entry.what().setting().map(Setting::dosing)));
+                        new Again(
+                                entry.what().keyFigures(),
+                                entry.what().setting().map(Setting::dosing)));
     }
 
     private void sign(Story.Plan plan) {

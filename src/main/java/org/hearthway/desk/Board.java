@@ -87,8 +87,7 @@ public record Board(List<Row> rows) {
      * @param until last day it may lie on
      * @param alarm the day on which the pump sounds, of a refill
      */
-    public record Wanted(
-            String purpose, String kind, LocalDate from, LocalDate until, Optional<LocalDate> alarm) {
+    public record Wanted(String purpose, String kind, LocalDate from, LocalDate until, Optional<LocalDate> alarm) {
 
         /** A visit for anything but a refill. */
         public Wanted(String purpose, String kind, LocalDate from, LocalDate until) {

@@ -43,8 +43,7 @@ record Gaps(LocalDate today, int aheadDays, String refillKind) {
     /** The purpose of a refill visit. */
     static final String REFILL = "refill";
 
-    Stream<Gap> of(
-            ChildId child, List<Plan> plans, Optional<Refill> refill, List<Check> checks, List<Visit> visits) {
+    Stream<Gap> of(ChildId child, List<Plan> plans, Optional<Refill> refill, List<Check> checks, List<Visit> visits) {
         var asked = of(child, plans, refill, visits).toList();
         var due = checks.stream()
                 .filter(check -> check.keptFrom().isPresent()

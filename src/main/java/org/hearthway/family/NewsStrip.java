@@ -56,9 +56,7 @@ class NewsStrip extends Div {
         Optional<NewsStrip> strip(Reader reader) {
             var since = lastSeen.open(reader);
             var all = changes.since(reader.viewer(), reader.id(), since);
-            var told = all.stream()
-                    .filter(change -> holds(reader, change, all))
-                    .toList();
+            var told = all.stream().filter(change -> holds(reader, change, all)).toList();
             return told.isEmpty()
                     ? Optional.empty()
                     : Optional.of(new NewsStrip(
@@ -68,8 +66,9 @@ class NewsStrip extends Div {
         /** Of the days to refill by only the last is told, and only while one holds: others are of a fill of before. */
         private boolean holds(Reader reader, Told change, List<Told> all) {
             return !change.kind().equals(REFILL)
-                    || (all.stream().noneMatch(other -> other.kind().equals(REFILL)
-                                    && other.at().isAfter(change.at()))
+                    || (all.stream()
+                                    .noneMatch(other -> other.kind().equals(REFILL)
+                                            && other.at().isAfter(change.at()))
                             && pumps.refill(reader.viewer(), reader.id())
                                     .flatMap(Refill::window)
                                     .isPresent());

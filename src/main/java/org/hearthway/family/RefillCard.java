@@ -33,7 +33,8 @@ class RefillCard extends Section {
                 Icon.REFILL.draw(),
                 Tags.span("", reader.say(booked.isEmpty() ? "family.refill.open" : "family.refill.booked")));
         add(over, Tags.h2("u-xl u-mt1", headline(reader, refill, left)));
-        booked.ifPresent(visit -> add(Tags.p("hw-b u-mb2", reader.say("family.refill.at", VisitCard.at(reader, visit.start())))));
+        booked.ifPresent(visit ->
+                add(Tags.p("hw-b u-mb2", reader.say("family.refill.at", VisitCard.at(reader, visit.start())))));
         if (left >= 0) {
             WindowBar.of(reader, refill, booked).ifPresent(this::add);
         }
@@ -53,9 +54,7 @@ class RefillCard extends Section {
     static Section beingChecked(Reader reader, LocalDate filled, RefillSigns signs) {
         var card = Tags.section("hw-sheet", reader.say("family.refill"));
         var over = Tags.p("hw-s hw-b u-row1 u-mid", "");
-        over.add(
-                Icon.REFILL.draw(),
-                Tags.span("", reader.say("family.refill.done", PathWords.date(reader, filled))));
+        over.add(Icon.REFILL.draw(), Tags.span("", reader.say("family.refill.done", PathWords.date(reader, filled))));
         card.add(
                 over,
                 Tags.h2("u-xl u-mt1", reader.say("family.refill.being-checked")),

@@ -93,8 +93,8 @@ class VisitCard extends Article {
         }
         var list = Bits.el("ul", "hw-expect");
         steps.forEach(step -> list.add(Bits.el("li", "", reader.text(step))));
-        return Optional.of(Bits.el(
-                "details", "meta", Bits.el("summary", "", new Span(reader.say("family.dates.expect"))), list));
+        return Optional.of(
+                Bits.el("details", "meta", Bits.el("summary", "", new Span(reader.say("family.dates.expect"))), list));
     }
 
     private static String bring(Reader reader, List<Bilingual> things) {

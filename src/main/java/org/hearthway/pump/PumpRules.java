@@ -83,8 +83,8 @@ public record PumpRules(
     }
 
     private static String told(Problem problem) {
-        return "hearthway.pump: " + problem.field() + " must be " + problem.args().get(0) + " to "
-                + problem.args().get(1);
+        return "hearthway.pump: " + problem.field() + " must be "
+                + problem.args().get(0) + " to " + problem.args().get(1);
     }
 
     /** The same for the engine. */
@@ -121,8 +121,7 @@ public record PumpRules(
             int replacementDays) {
         return new ClinicRules(
                 new RefillRules(marginDays, windowDays, lifeLimitDays, orderDays, printOutDays),
-                ResidualRules.usual()
-                        .with(Volume.millilitres(residualVolume), residualBasis, residualPercent),
+                ResidualRules.usual().with(Volume.millilitres(residualVolume), residualBasis, residualPercent),
                 DoseRules.usual().withEffectHours(effectHours),
                 bolus,
                 deadVolumePercent,

@@ -28,7 +28,6 @@ public record Sign(
         TOO_MUCH
     }
 
-
     /** Whom a sign concerns. */
     public enum Topic {
         ANY_CHILD,

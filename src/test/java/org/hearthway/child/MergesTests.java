@@ -7,8 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.hearthway.pump.PumpBook;
-import org.hearthway.testing.PumpBooks;
+import org.hearthway.access.Accounts;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
@@ -23,10 +22,13 @@ import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Homes.Home;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.child.engine.Nights;
+import org.hearthway.pump.PumpBook;
 import org.hearthway.pump.Pumps;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
+import org.hearthway.testing.PumpBooks;
+import org.hearthway.testing.Team;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -63,6 +65,9 @@ class MergesTests {
 
     @Autowired
     private PumpBook book;
+
+    @Autowired
+    private Accounts accounts;
 
     @Autowired
     private AuditTrail trail;
@@ -165,12 +170,17 @@ class MergesTests {
         var other = merges.preview(ADMINISTRATOR, folds, stays);
         assertThat(other.hindrances()).isEmpty();
         merges.merge(ADMINISTRATOR, folds, other, "Entered twice");
-        assertThat(pumps.refill(NURSE, folds).orElseThrow().filled())
-                .isEqualTo(TODAY.minusDays(1));
+        assertThat(pumps.refill(NURSE, folds).orElseThrow().filled()).isEqualTo(TODAY.minusDays(1));
     }
 
     private void fill(ChildId child, LocalDate filled) {
-        PumpBooks.refilled(book, NURSE, People.with(Role.PHYSICIAN), child, filled, filled.plusDays(90));
+        PumpBooks.refilled(
+                book,
+                Team.colleague(accounts, "Iris Vale", Role.NURSE),
+                Team.colleague(accounts, "Dr. Otto Brand", Role.PHYSICIAN),
+                child,
+                filled,
+                filled.plusDays(90));
     }
 
     @Test

@@ -31,7 +31,10 @@ class PumpRulesTests {
     void whatPracticeDiffersOnIsASetting() {
         assertThat(shipped().clinic()).isEqualTo(ClinicRules.usual());
         assertThat(with("effect-hours", "12").clinic().dose().effectHours()).isEqualTo(12);
-        assertThat(with("residual-basis", "expected_residual").clinic().residual().basis())
+        assertThat(with("residual-basis", "expected_residual")
+                        .clinic()
+                        .residual()
+                        .basis())
                 .isEqualTo(ResidualRules.Basis.EXPECTED_RESIDUAL);
         assertThat(with("bolus", "adds-to-basal").clinic().bolus()).isEqualTo(BolusMode.ADDS_TO_BASAL);
     }
@@ -51,7 +54,8 @@ class PumpRulesTests {
         if (allowed) {
             assertThat(with("margin-days", Integer.toString(days)).marginDays()).isEqualTo(days);
         } else {
-            assertThatThrownBy(() -> with("margin-days", Integer.toString(days))).hasStackTraceContaining("3 to 14");
+            assertThatThrownBy(() -> with("margin-days", Integer.toString(days)))
+                    .hasStackTraceContaining("3 to 14");
         }
     }
 }

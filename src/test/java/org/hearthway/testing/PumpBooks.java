@@ -29,7 +29,8 @@ public final class PumpBooks {
     /** A refill of which the alarm date of the print-out is known, and nothing else; it waits for its second check. */
     public static PumpEntry refill(
             PumpBook book, Viewer first, ChildId child, LocalDate filled, LocalDate alarm, String note) {
-        var details = new RefillDetails("", "", Optional.empty(), "", 0, Optional.empty(), false, "another clinic", note);
+        var details =
+                new RefillDetails("", "", Optional.empty(), "", 0, Optional.empty(), false, "another clinic", note);
         return write(
                 book,
                 first,

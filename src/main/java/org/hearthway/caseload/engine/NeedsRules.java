@@ -1,6 +1,5 @@
 package org.hearthway.caseload.engine;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,8 +10,6 @@ import java.util.stream.Collectors;
 
 /** Finds what needs a look, from facts: the same facts on the same day give the same causes in the same order. */
 public record NeedsRules(RuleBook book, Office office) {
-
-    private static final Duration A_DAY = Duration.ofHours(24);
 
     /**
      * The causes that stand on a day.
@@ -146,10 +143,10 @@ public record NeedsRules(RuleBook book, Office office) {
                 Optional.empty()));
     }
 
-    /** It waits as long as the clinic usually takes before anybody is asked to look; a pump waits for no weekend. */
+    /** It waits as long as the clinic usually takes before anybody is asked to look; a pump is looked at the day after, be it a Sunday. */
     private Optional<Cause> secondCheck(Facts.Unconfirmed waiting, LocalDate today) {
         var due = waiting.what() == Facts.Unconfirmed.What.PUMP
-                ? office.dayOf(waiting.at().plus(A_DAY))
+                ? office.dayOf(waiting.at()).plusDays(1)
                 : office.workingDay(waiting.at(), openDays(Rule.SECOND_CHECK));
         return today.isBefore(due)
                 ? Optional.empty()

@@ -51,7 +51,17 @@ public enum Rule {
     public boolean isOfPath() {
         return switch (this) {
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> true;
-            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, PUMP_CONCERN, DEVICE_BEHIND, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
+            case SIGN,
+                    PAIN,
+                    MISSED,
+                    REFILL,
+                    FIRST_FILL,
+                    PUMP_CONCERN,
+                    DEVICE_BEHIND,
+                    SECOND_CHECK,
+                    CHECK,
+                    NO_LOG,
+                    TASK -> false;
         };
     }
 }

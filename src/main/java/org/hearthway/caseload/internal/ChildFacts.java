@@ -100,8 +100,7 @@ class ChildFacts {
                 doses.of(viewer, child),
                 paths.of(viewer, child, today),
                 pumps.concerns(viewer, child).stream()
-                        .map(concern ->
-                                new Facts.PumpConcern(concern.kind().name(), concern.entry(), concern.day()))
+                        .map(concern -> new Facts.PumpConcern(concern.kind().name(), concern.entry(), concern.day()))
                         .toList(),
                 pumps.unfilledSince(viewer, child),
                 paths.devicesBehind(viewer, child),

@@ -86,7 +86,9 @@ class NeedWords {
             case PAIN -> pain(viewer, item);
             case REFILL -> refill(viewer, item, today);
             case PUMP_CONCERN -> {
-                var kind = item.cause().subject().substring(0, item.cause().subject().indexOf('/'));
+                var kind = item.cause()
+                        .subject()
+                        .substring(0, item.cause().subject().indexOf('/'));
                 yield new Why(
                         words.say(
                                 language,

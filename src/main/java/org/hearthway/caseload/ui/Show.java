@@ -46,10 +46,12 @@ enum Show {
                                 .filter(holder -> holder.account().equals(viewer.account()))
                                 .isPresent();
             case SIGNS -> up && rule == Rule.SIGN;
-            case PUMP -> up && (rule == Rule.REFILL
-                                    || rule == Rule.FIRST_FILL
-                                    || rule == Rule.PUMP_CONCERN
-                                    || SecondCheckWords.isOfPump(item));
+            case PUMP ->
+                up
+                        && (rule == Rule.REFILL
+                                || rule == Rule.FIRST_FILL
+                                || rule == Rule.PUMP_CONCERN
+                                || SecondCheckWords.isOfPump(item));
             case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);
             case PATHS -> up && (rule.isOfPath() || rule == Rule.DEVICE_BEHIND);
             case ASIDE -> !up;

@@ -158,7 +158,8 @@ record SheetFace(
                                     setting.strength().microgramsPerMillilitre().toPlainString())))
                     .orElseGet(() -> unsure("paper.strength", none)));
             lines.add(sheet.setting()
-                    .flatMap(running -> running.setting().map(setting -> sure("paper.dose", dose(setting, running.on()))))
+                    .flatMap(running ->
+                            running.setting().map(setting -> sure("paper.dose", dose(setting, running.on()))))
                     .orElseGet(() -> unsure("paper.dose", none)));
             var refill = sheet.fill();
             var doubt = refill.filter(Refill::beingChecked).isPresent() ? "paper.unconfirmed" : "paper.unknown";

@@ -107,15 +107,7 @@ public record DoseStep(
         }
         total(to, who, rules, trials, findings);
         return new DoseStep(
-                from,
-                to,
-                percent,
-                within.size() + (raised ? 1 : 0),
-                findings,
-                usual,
-                trials,
-                who,
-                working.done());
+                from, to, percent, within.size() + (raised ? 1 : 0), findings, usual, trials, who, working.done());
     }
 
     private static boolean isWithinADay(Instant before, Instant at) {

@@ -12,5 +12,4 @@ import org.hearthway.base.Viewer;
  * @param doseChanged whether it gives another dose than before
  * @param on the day on which it was done
  */
-public record PumpEntered(ChildId child, Viewer by, Instant at, boolean doseChanged, LocalDate on)
-        implements Change {}
+public record PumpEntered(ChildId child, Viewer by, Instant at, boolean doseChanged, LocalDate on) implements Change {}

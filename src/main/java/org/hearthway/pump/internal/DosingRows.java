@@ -73,8 +73,7 @@ class DosingRows {
             var patterns = new HashMap<Integer, DayPattern>();
             days.forEach((day, of) -> patterns.put(
                     day,
-                    new DayPattern(
-                            of, boluses.getOrDefault(entry, Map.of()).getOrDefault(day, List.of()), mode)));
+                    new DayPattern(of, boluses.getOrDefault(entry, Map.of()).getOrDefault(day, List.of()), mode)));
             all.put(entry, patterns);
         });
         return all;

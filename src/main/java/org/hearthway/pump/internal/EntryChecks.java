@@ -124,7 +124,9 @@ final class EntryChecks {
                         .map(since -> since.filling().volume())
                         .filter(filled -> found.compareTo(filled) > 0)
                         .ifPresent(filled -> add(
-                                "withdrawn", "pump.problem.withdrawn.more", filled.rounded(2).toPlainString())));
+                                "withdrawn",
+                                "pump.problem.withdrawn.more",
+                                filled.rounded(2).toPlainString())));
         refill.beyondUse()
                 .filter(last -> last.isBefore(entry.at().toLocalDate()))
                 .ifPresent(last -> add("beyondUse", "pump.problem.beyond-use.before"));
@@ -145,7 +147,8 @@ final class EntryChecks {
                 .filter(volume -> volume.compareTo(most) > 0)
                 .ifPresent(volume -> add("measured", "pump.problem.overfilled", most.rounded(2)));
         refill.left()
-                .filter(volume -> volume.plus(refill.injected().orElse(Volume.NONE)).compareTo(most) > 0)
+                .filter(volume ->
+                        volume.plus(refill.injected().orElse(Volume.NONE)).compareTo(most) > 0)
                 .ifPresent(volume -> add("left", "pump.problem.overfilled", most.rounded(2)));
     }
 

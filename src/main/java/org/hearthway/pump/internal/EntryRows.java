@@ -118,13 +118,17 @@ class EntryRows {
                     .param("kind", entry.kind().name())
                     .param("at", entry.at().atOffset(ZoneOffset.UTC))
                     .param("corrects", entry.corrects().map(Correction::entry).orElse(null))
-                    .param("correction", entry.corrects().map(Correction::reason).orElse(""))
+                    .param(
+                            "correction",
+                            entry.corrects().map(Correction::reason).orElse(""))
                     .param("emergency", entry.emergency())
                     .param("unusual", entry.unusual())
                     .param("strength", amount(setting.map(Setting::strength), AMOUNT_PLACES))
                     .param("dosing", setting.map(set -> kind(set.dosing())).orElse(null))
                     .param("dose", amount(setting.flatMap(set -> constant(set.dosing())), AMOUNT_PLACES))
-                    .param("flow", amount(setting.flatMap(set -> fixed(set.dosing())).map(FlowRate::perDay), FLOW_PLACES))
+                    .param(
+                            "flow",
+                            amount(setting.flatMap(set -> fixed(set.dosing())).map(FlowRate::perDay), FLOW_PLACES))
                     .param("withdrawn", amount(refill.flatMap(PumpEntry.Refill::withdrawn), VOLUME_PLACES))
                     .param("left", amount(refill.flatMap(PumpEntry.Refill::left), VOLUME_PLACES))
                     .param("injected", amount(refill.flatMap(PumpEntry.Refill::injected), VOLUME_PLACES))
@@ -183,7 +187,9 @@ class EntryRows {
                 .param("look", details.look())
                 .param("attempts", details.attempts())
                 .param("from", details.watched().map(RefillDetails.Watch::from).orElse(null))
-                .param("until", details.watched().map(RefillDetails.Watch::until).orElse(null))
+                .param(
+                        "until",
+                        details.watched().map(RefillDetails.Watch::until).orElse(null))
                 .param("read", details.readAgain())
                 .param("by", details.doneBy())
                 .param("note", details.note())
@@ -193,7 +199,11 @@ class EntryRows {
     void check(ChildId child, long number, Check check) {
         try {
             jdbc.sql("insert into pump_check (child_id, entry_number, checked_by, checked_at) values (?, ?, ?, ?)")
-                    .params(child.value(), number, check.by().value(), check.at().atOffset(ZoneOffset.UTC))
+                    .params(
+                            child.value(),
+                            number,
+                            check.by().value(),
+                            check.at().atOffset(ZoneOffset.UTC))
                     .update();
         } catch (DuplicateKeyException checked) {
             throw new Overtaken();
@@ -202,7 +212,12 @@ class EntryRows {
 
     void explain(ChildId child, long number, Explanation said) {
         jdbc.sql("insert into pump_explained (child_id, entry_number, words, said_by, said_at) values (?, ?, ?, ?, ?)")
-                .params(child.value(), number, said.words(), said.by().value(), said.at().atOffset(ZoneOffset.UTC))
+                .params(
+                        child.value(),
+                        number,
+                        said.words(),
+                        said.by().value(),
+                        said.at().atOffset(ZoneOffset.UTC))
                 .update();
     }
 
@@ -300,13 +315,12 @@ class EntryRows {
                         Volume.millilitres(row.getBigDecimal("reservoir")),
                         Volume.millilitres(row.getBigDecimal("alarm_volume")),
                         Volume.millilitres(row.getBigDecimal("tubing")),
-                        new FlowRange(
-                                flow(row.getBigDecimal("least_flow")),
-                                flow(row.getBigDecimal("most_flow"))),
+                        new FlowRange(flow(row.getBigDecimal("least_flow")), flow(row.getBigDecimal("most_flow"))),
                         Period.ofMonths(row.getInt("life_months")),
                         Optional.ofNullable(row.getBigDecimal("made_flow")).map(EntryRows::flow)),
                 new Catheter(
-                        Optional.ofNullable(row.getBigDecimal("catheter_length")).map(Length::centimetres),
+                        Optional.ofNullable(row.getBigDecimal("catheter_length"))
+                                .map(Length::centimetres),
                         Optional.ofNullable(row.getBigDecimal("per_length"))
                                 .map(VolumePerLength::millilitresPerCentimetre)));
     }

@@ -101,7 +101,9 @@ class KnownPumps implements Pumps {
     @Transactional(readOnly = true)
     public Optional<LocalDate> unfilledSince(Viewer viewer, ChildId child) {
         var counts = refill(viewer, child);
-        return devices.pump(child).filter(pump -> pump.isIn() && counts.isEmpty()).map(PumpNow::since);
+        return devices.pump(child)
+                .filter(pump -> pump.isIn() && counts.isEmpty())
+                .map(PumpNow::since);
     }
 
     @Override
@@ -170,7 +172,9 @@ class KnownPumps implements Pumps {
                 .filter(PumpNow::isIn)
                 .flatMap(pump -> book.implant()
                         .map(known -> ReplacementPlan.of(
-                                pump.since(), known.model().life(), rules.clinic().replacement())))
+                                pump.since(),
+                                known.model().life(),
+                                rules.clinic().replacement())))
                 .filter(plan -> !plan.planFrom().isAfter(today))
                 .map(plan -> new Concern(Concern.Kind.REPLACEMENT, 0, plan.planFrom()));
     }

@@ -94,8 +94,7 @@ final class Ledger {
 
     /** As it would be with one more entry that counts. */
     Ledger with(PumpEntry more) {
-        return new Ledger(
-                Stream.concat(counted.stream(), Stream.of(sure(more))).toList(), zone);
+        return new Ledger(Stream.concat(counted.stream(), Stream.of(sure(more))).toList(), zone);
     }
 
     /** As it would be if an entry had never been written. */
@@ -142,7 +141,8 @@ final class Ledger {
                 .filter(entry -> last.isEmpty()
                         || !entry.at().isBefore(last.get().at())
                         || entry.corrects()
-                                .filter(correction -> correction.entry() == last.get().number())
+                                .filter(correction ->
+                                        correction.entry() == last.get().number())
                                 .isPresent())
                 .reduce((first, second) -> second);
     }
@@ -186,20 +186,18 @@ final class Ledger {
         var changes = counted.stream()
                 .filter(entry -> entry.what() instanceof PumpEntry.Change)
                 .filter(entry -> !entry.at().isBefore(fill.at()) && IN_TIME.compare(entry, fill) > 0)
-                .filter(entry -> next.filter(later -> !entry.at().isBefore(later.at())).isEmpty())
+                .filter(entry ->
+                        next.filter(later -> !entry.at().isBefore(later.at())).isEmpty())
                 .toList();
         var running = refill.setting().or(() -> settingAt(fill.at()));
-        return implant().flatMap(pump -> refill.injected()
-                .flatMap(volume -> running.flatMap(set -> reservoir(pump, fill, refill, volume, set, changes))));
+        return implant()
+                .flatMap(pump -> refill.injected()
+                        .flatMap(
+                                volume -> running.flatMap(set -> reservoir(pump, fill, refill, volume, set, changes))));
     }
 
     private Optional<Reservoir> reservoir(
-            Implant pump,
-            PumpEntry fill,
-            Refill refill,
-            Volume volume,
-            Setting running,
-            List<PumpEntry> changes) {
+            Implant pump, PumpEntry fill, Refill refill, Volume volume, Setting running, List<PumpEntry> changes) {
         try {
             var reservoir = Reservoir.filled(
                     pump.model(), new Filling(fill.at(), volume, refill.beyondUse()), program(fill.at(), running));
@@ -228,9 +226,10 @@ final class Ledger {
             if (reservoir.isEmpty() && printed.isEmpty()) {
                 return Optional.empty();
             }
-            var ours = reservoir.flatMap(known -> RefillForecast.of(known, own, zone, open).planningDay());
-            return Optional.of(RefillWindow.of(
-                    entry.at().atZone(zone).toLocalDate(), ours, printed, fill.beyondUse(), own, open));
+            var ours = reservoir.flatMap(
+                    known -> RefillForecast.of(known, own, zone, open).planningDay());
+            return Optional.of(
+                    RefillWindow.of(entry.at().atZone(zone).toLocalDate(), ours, printed, fill.beyondUse(), own, open));
         });
     }
 }

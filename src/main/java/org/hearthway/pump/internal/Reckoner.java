@@ -57,14 +57,21 @@ record Reckoner(ClinicRules rules, ZoneId zone, Predicate<LocalDate> open, int f
                         .filter(since -> !entry.at().isBefore(since.filling().at()))
                         .map(since -> Residual.at(since, entry.at(), found, rules.residual())));
         mark(attention, Attention.RESIDUAL, residual.filter(Residual::flagged).isPresent());
-        var after = fill.flatMap(refill -> refill.injected().flatMap(in -> refill.measured()
-                .flatMap(measured -> pump.map(model -> AfterFill.check(model, in, measured, rules.residual())))));
+        var after = fill.flatMap(refill -> refill.injected()
+                .flatMap(in -> refill.measured()
+                        .flatMap(measured ->
+                                pump.map(model -> AfterFill.check(model, in, measured, rules.residual())))));
         mark(attention, Attention.AFTER_FILL, after.filter(AfterFill::flagged).isPresent());
         var step = step(before, old, set, entry.at(), who);
-        mark(attention, Attention.STEP, step.filter(one -> !one.findings().isEmpty()).isPresent());
-        var deliverable =
-                set.flatMap(now -> pump.map(model -> Deliverable.check(model, now.strength(), now.dosing())));
-        mark(attention, Attention.NOT_DELIVERABLE, deliverable.filter(can -> !can.holds()).isPresent());
+        mark(
+                attention,
+                Attention.STEP,
+                step.filter(one -> !one.findings().isEmpty()).isPresent());
+        var deliverable = set.flatMap(now -> pump.map(model -> Deliverable.check(model, now.strength(), now.dosing())));
+        mark(
+                attention,
+                Attention.NOT_DELIVERABLE,
+                deliverable.filter(can -> !can.holds()).isPresent());
         var otherStrength = old.isPresent()
                 && set.isPresent()
                 && !old.get().strength().equals(set.get().strength());
@@ -75,9 +82,18 @@ record Reckoner(ClinicRules rules, ZoneId zone, Predicate<LocalDate> open, int f
         mark(
                 attention,
                 Attention.PRINT_OUT,
-                window.flatMap(RefillWindow::printOut).filter(PrintOutCheck::flagged).isPresent());
-        mark(attention, Attention.DRUG_OUT_OF_DATE, fill.filter(refill -> isOld(refill, entry.at())).isPresent());
-        mark(attention, Attention.ATTEMPTS, fill.filter(refill -> refill.details().attempts() > USUAL_ATTEMPTS).isPresent());
+                window.flatMap(RefillWindow::printOut)
+                        .filter(PrintOutCheck::flagged)
+                        .isPresent());
+        mark(
+                attention,
+                Attention.DRUG_OUT_OF_DATE,
+                fill.filter(refill -> isOld(refill, entry.at())).isPresent());
+        mark(
+                attention,
+                Attention.ATTEMPTS,
+                fill.filter(refill -> refill.details().attempts() > USUAL_ATTEMPTS)
+                        .isPresent());
         return new PumpSums(
                 residual,
                 after,
@@ -102,8 +118,7 @@ record Reckoner(ClinicRules rules, ZoneId zone, Predicate<LocalDate> open, int f
                 || refill.details().expires().filter(day::isAfter).isPresent();
     }
 
-    private Optional<DoseStep> step(
-            Ledger before, Optional<Setting> old, Optional<Setting> set, Instant at, Who who) {
+    private Optional<DoseStep> step(Ledger before, Optional<Setting> old, Optional<Setting> set, Instant at, Who who) {
         var from = old.flatMap(Reckoner::dose);
         var to = set.flatMap(Reckoner::dose);
         if (from.isEmpty() || to.isEmpty() || from.get().equals(to.get())) {
@@ -166,15 +181,15 @@ record Reckoner(ClinicRules rules, ZoneId zone, Predicate<LocalDate> open, int f
     /** Of what could not be drawn out only somebody who reads the label knows. */
     private static Optional<Mixture> mixture(Optional<Refill> fill, Setting old, Setting set) {
         return fill.flatMap(refill -> refill.left()
-                .flatMap(left -> refill.injected()
-                        .map(added -> Mixture.of(left, old.strength(), added, set.strength()))));
+                .flatMap(left ->
+                        refill.injected().map(added -> Mixture.of(left, old.strength(), added, set.strength()))));
     }
 
     private Optional<BridgePlan> bridge(Ledger before, Optional<PumpModel> pump, Setting old, Setting set) {
         var dose = dose(old).or(() -> dose(set));
         var catheter = before.implant().map(PumpEntry.Implant::catheter);
-        return pump.flatMap(model -> catheter.flatMap(tube -> dose.map(wanted -> BridgePlan.of(
-                model, tube, old.strength(), set.strength(), wanted, rules.deadVolumePercent()))));
+        return pump.flatMap(model -> catheter.flatMap(tube -> dose.map(wanted ->
+                BridgePlan.of(model, tube, old.strength(), set.strength(), wanted, rules.deadVolumePercent()))));
     }
 
     private static void mark(Set<Attention> all, Attention one, boolean holds) {

@@ -52,8 +52,7 @@ class ReadyTexts implements ContentKind {
     /** A text that is given by itself: to whom, what, and within how many days. */
     record ByItself(Role to, Bilingual says, int days) {}
 
-    private record Text(
-            String id, To to, Bilingual says, int days, Optional<After> after, Provenance provenance) {
+    private record Text(String id, To to, Bilingual says, int days, Optional<After> after, Provenance provenance) {
 
         SignOff.Item item() {
             return new SignOff.Item("tasks", id, provenance.version());

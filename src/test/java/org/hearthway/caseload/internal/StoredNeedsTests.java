@@ -20,13 +20,9 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
-import org.hearthway.pump.Refill;
-import org.hearthway.pump.engine.RefillRules;
-import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.OnCall;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
@@ -55,6 +51,9 @@ import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.RefillRules;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.reminder.StaffMail;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
@@ -269,7 +268,15 @@ class StoredNeedsTests {
 
     private void book() {
         var kind = new VisitKind(
-                "refill", Bilingual.same("Refill"), 45, Bilingual.same("nurse"), List.of(), List.of(), true, Set.of(), UNREVIEWED);
+                "refill",
+                Bilingual.same("Refill"),
+                45,
+                Bilingual.same("nurse"),
+                List.of(),
+                List.of(),
+                true,
+                Set.of(),
+                UNREVIEWED);
         var visit = new Visit(
                 new VisitId(UUID.randomUUID()),
                 child,

@@ -179,12 +179,8 @@ class MergedClinicTests {
         assertThat(entries(juno)).isEqualTo(entries).isGreaterThan(20);
         assertThat(reports(juno)).isEqualTo(reports);
         assertThat(messages(juno)).isEqualTo(messages);
-        assertThat(clinic.part(Pumps.class).refill(NURSE, juno))
-                .isEqualTo(fill)
-                .isPresent();
-        assertThat(clinic.part(Pumps.class).refills(NURSE))
-                .containsKey(juno)
-                .doesNotContainKey(teo);
+        assertThat(clinic.part(Pumps.class).refill(NURSE, juno)).isEqualTo(fill).isPresent();
+        assertThat(clinic.part(Pumps.class).refills(NURSE)).containsKey(juno).doesNotContainKey(teo);
         assertThat(clinic.part(Programs.class).latest(NURSE, juno))
                 .isEqualTo(program)
                 .isPresent();

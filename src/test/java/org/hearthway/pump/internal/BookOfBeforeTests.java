@@ -64,8 +64,10 @@ class BookOfBeforeTests {
         });
         assertThat(ledger.lastSetting().flatMap(entry -> entry.what().setting()))
                 .contains(Pages.setting("500", "110"));
-        assertThat(ledger.waiting()).singleElement().satisfies(waits -> assertThat(waits.what().setting())
-                .isEqualTo(Optional.of(Pages.setting("500", "132"))));
+        assertThat(ledger.waiting())
+                .singleElement()
+                .satisfies(waits ->
+                        assertThat(waits.what().setting()).isEqualTo(Optional.of(Pages.setting("500", "132"))));
     }
 
     private void fill(JdbcClient jdbc, int number, LocalDate filled, LocalDate alarm, String recorded) {

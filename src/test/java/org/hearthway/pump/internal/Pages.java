@@ -44,8 +44,7 @@ final class Pages {
                 new FlowRange(FlowRate.millilitresPerDay("0.048"), FlowRate.millilitresPerDay("24")),
                 Period.ofYears(7));
         var tube = new Catheter(
-                catheter.map(Length::centimetres),
-                Optional.of(VolumePerLength.millilitresPerCentimetre("0.0025")));
+                catheter.map(Length::centimetres), Optional.of(VolumePerLength.millilitresPerCentimetre("0.0025")));
         return entry(at, new Implant("reservoir-20", model, tube));
     }
 
@@ -62,8 +61,8 @@ final class Pages {
     }
 
     static NewEntry elsewhere(LocalDateTime at, LocalDate printed) {
-        var details = new RefillDetails(
-                "", "", Optional.empty(), "", 0, Optional.empty(), false, "county hospital", "");
+        var details =
+                new RefillDetails("", "", Optional.empty(), "", 0, Optional.empty(), false, "county hospital", "");
         return entry(
                 at,
                 new Refill(

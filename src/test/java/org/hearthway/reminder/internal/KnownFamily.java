@@ -14,8 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.hearthway.pump.Refill;
-import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.Links;
@@ -27,6 +25,8 @@ import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Households;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.RefillWindow;
 
 /** Families, accounts, fills and links that a test lays down by hand. */
 final class KnownFamily {
@@ -192,8 +192,9 @@ final class KnownFamily {
 
     Pumps pumps() {
         var pumps = mock(Pumps.class);
-        when(pumps.refill(any(), any())).thenAnswer(asked -> Optional.ofNullable(refills.get(asked.<ChildId>getArgument(1)))
-                .map(window -> new Refill(window.filled(), Optional.of(window), false)));
+        when(pumps.refill(any(), any()))
+                .thenAnswer(asked -> Optional.ofNullable(refills.get(asked.<ChildId>getArgument(1)))
+                        .map(window -> new Refill(window.filled(), Optional.of(window), false)));
         return pumps;
     }
 }

@@ -28,8 +28,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.hearthway.pump.PumpBook;
-import org.hearthway.testing.PumpBooks;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.NewAccount;
 import org.hearthway.base.ChildId;
@@ -40,10 +38,13 @@ import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.child.Names;
+import org.hearthway.pump.PumpBook;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.testing.SettableClock;
+import org.hearthway.testing.Team;
 import org.hearthway.testing.WebTest;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.VisitId;
@@ -283,8 +284,8 @@ class MailedVisitTests {
             }
             PumpBooks.refilled(
                     pumps,
-                    People.with(Role.NURSE),
-                    People.with(Role.PHYSICIAN),
+                    Team.colleague(accounts, "Iris Vale", Role.NURSE),
+                    Team.colleague(accounts, "Dr. Otto Brand", Role.PHYSICIAN),
                     child,
                     LocalDate.of(2026, 3, 11),
                     LocalDate.of(2026, 5, 20));

@@ -19,9 +19,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.hearthway.pump.engine.RefillRules;
-import org.hearthway.pump.engine.RefillWindow;
-import org.hearthway.pump.events.PumpEntryChecked;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.Links;
@@ -43,6 +40,9 @@ import org.hearthway.medicine.events.TaperConfirmed;
 import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.path.Plans;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.engine.RefillRules;
+import org.hearthway.pump.engine.RefillWindow;
+import org.hearthway.pump.events.PumpEntryChecked;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.reminder.Outbox.Channel;
 import org.hearthway.reminder.Outbox.Message;
@@ -476,9 +476,8 @@ class OutboxTests {
                         Optional.empty(),
                         RefillRules.usual(),
                         open -> true));
-        inTransaction.executeWithoutResult(status ->
-                events.publishEvent(new PumpEntryChecked(
-                        child, DESK, clock.instant(), Optional.of(new Bilingual("a", "b")))));
+        inTransaction.executeWithoutResult(status -> events.publishEvent(
+                new PumpEntryChecked(child, DESK, clock.instant(), Optional.of(new Bilingual("a", "b")))));
     }
 
     /** OB1. */
