@@ -87,16 +87,18 @@ final class DerivationList extends DescriptionList {
             add(
                     new Term(what(line)),
                     new Description(figures.result(line.result().value())));
-            under(letters(line));
+            // letters are no words of any language
+            under(letters(line)).getElement().setAttribute("translate", "no");
             under(EQUALS + filled(line));
         });
         return this;
     }
 
-    private void under(String words) {
+    private Description under(String words) {
         var under = new Description(words);
         under.addClassName("f");
         add(under);
+        return under;
     }
 
     private String what(Derivation.Line line) {

@@ -112,9 +112,9 @@ class PumpHowView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         var list = new DescriptionList();
         list.addClassName("hw-letters");
         for (var symbol : sums.symbols()) {
-            list.add(
-                    new DescriptionList.Term(DerivationList.signs(symbol.text())),
-                    new DescriptionList.Description(say.say("pump.sums.symbol." + symbol)));
+            var letter = new DescriptionList.Term(DerivationList.signs(symbol.text()));
+            letter.getElement().setAttribute("translate", "no");
+            list.add(letter, new DescriptionList.Description(say.say("pump.sums.symbol." + symbol)));
         }
         return list;
     }
