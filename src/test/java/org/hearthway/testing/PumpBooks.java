@@ -22,6 +22,7 @@ import org.hearthway.pump.engine.Dosing;
 public final class PumpBooks {
 
     private static final int MARGIN = 5;
+    private static final int DAYS_TO_ALARM = 112;
     private static final int AN_HOUR_IN_THE_MORNING = 8;
 
     private PumpBooks() {}
@@ -60,7 +61,12 @@ public final class PumpBooks {
             PumpBook book, Viewer first, ChildId child, String strength, String dose, LocalDate on) {
         var set = new Setting(
                 new Concentration(new BigDecimal(strength)), Dosing.constant(new DailyDose(new BigDecimal(dose))));
-        return write(book, first, child, on, new Change(set, "as the print-out says", Optional.empty()));
+        return write(
+                book,
+                first,
+                child,
+                on,
+                new Change(set, "as the print-out says", Optional.of(on.plusDays(DAYS_TO_ALARM))));
     }
 
     private static PumpEntry write(PumpBook book, Viewer first, ChildId child, LocalDate on, PumpEntry.What what) {

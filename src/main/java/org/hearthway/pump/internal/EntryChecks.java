@@ -56,6 +56,9 @@ final class EntryChecks {
         if (entry.what() instanceof Refill refill) {
             refill(refill, before, entry);
         } else if (entry.what() instanceof Change change) {
+            if (before.reservoir().isEmpty() && change.printedAlarm().isEmpty() && !entry.emergency()) {
+                add("printedAlarm", "pump.problem.change.print-out");
+            }
             // in an emergency nobody is asked why
             if (entry.emergency()) {
                 words("reason", change.reason());

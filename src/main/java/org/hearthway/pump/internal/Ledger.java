@@ -162,12 +162,24 @@ final class Ledger {
                 .reduce((first, second) -> second);
     }
 
-    /** The last entry with a print-out since the last refill. */
+    /** The entry whose print-out holds: the last that set the pump since the last refill, if it has one. */
     Optional<PumpEntry> printOut() {
-        return fill().flatMap(fill -> counted.stream()
-                .filter(entry -> !entry.at().isBefore(fill.at()))
-                .filter(entry -> entry.what().printedAlarm().isPresent())
-                .reduce((first, second) -> second));
+        return sinceFill()
+                .reduce((first, second) -> second)
+                .filter(entry -> entry.what().printedAlarm().isPresent());
+    }
+
+    /** Where nothing can be reckoned, an older print-out since the fill is all that anybody knows. */
+    private Optional<LocalDate> lastPrinted() {
+        return sinceFill()
+                .flatMap(entry -> entry.what().printedAlarm().stream())
+                .reduce((first, second) -> second);
+    }
+
+    private Stream<PumpEntry> sinceFill() {
+        return fill().stream()
+                .flatMap(fill -> counted.stream()
+                        .filter(entry -> IN_TIME.compare(entry, fill) >= 0 && !(entry.what() instanceof Implant)));
     }
 
     /** The reservoir since the last refill; empty when a figure of it is not known, or the entries do not fit each other. */
@@ -222,7 +234,9 @@ final class Ledger {
             var fill = (Refill) entry.what();
             var own = rules.withMargin(fill.marginDays());
             var reservoir = reservoir();
-            var printed = printOut().flatMap(print -> print.what().printedAlarm());
+            var printed = reservoir.isPresent()
+                    ? printOut().flatMap(print -> print.what().printedAlarm())
+                    : lastPrinted();
             if (reservoir.isEmpty() && printed.isEmpty()) {
                 return Optional.empty();
             }

@@ -308,6 +308,32 @@ class KeptBookTests {
     }
 
     @Test
+    void thePrintOutOfAFillSaysNothingOfALaterDose() {
+        filled();
+        check(write(Pages.said(Pages.dose(LATER, "500", "90"))));
+        var window = pumps.refill(nurse, child).orElseThrow().window().orElseThrow();
+        assertThat(window.printOut()).isEmpty();
+        assertThat(window.alarm().orElseThrow()).isAfter(ALARM);
+        assertThat(book.outlook(nurse, child).discrepancy()).isFalse();
+    }
+
+    @Test
+    void whereNothingCanBeReckonedAChangeOfDoseBringsItsPrintOut() {
+        check(write(Pages.elsewhere(FILLED, ALARM)));
+        assertThat(refusal(() -> write(Pages.dose(LATER, "500", "90"))))
+                .containsExactly("pump.problem.change.print-out");
+        var urgent = write(Pages.inAnEmergency(Pages.dose(LATER, "500", "90")));
+        check(urgent);
+        assertThat(pumps.refill(nurse, child)
+                        .orElseThrow()
+                        .window()
+                        .orElseThrow()
+                        .alarm())
+                .as("an older print-out is all that anybody knows")
+                .contains(ALARM);
+    }
+
+    @Test
     void aWrongEntryGivesWayOnlyWhenItsCorrectionWasChecked() {
         filled();
         var right = write(Pages.correcting(Pages.firstRefill(FILLED, "500", "90", LocalDate.of(2026, 4, 25)), 2));
