@@ -46,8 +46,7 @@ class StimulatorFacts {
                     .ifPresent(due::add);
             generator
                     .window()
-                    .opens()
-                    .filter(first -> generator.window().asksForReplacement())
+                    .replacing()
                     .map(Window.Candidate::day)
                     .map(from -> due(GeneratorDue.What.REPLACE, generator, from, content.replaceKinds(), coming, today))
                     .ifPresent(due::add);
