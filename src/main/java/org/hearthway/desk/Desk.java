@@ -131,8 +131,7 @@ public class Desk {
                             .flatMap(asked -> asked)
                             .toList()
                     : List.<Gaps.Check>of();
-            gaps.of(child.id(), onPaths, refill, due, known)
-                    .forEach(open::add);
+            gaps.of(child.id(), onPaths, refill, due, known).forEach(open::add);
         }
         var whole = new Composer(now, content.soonDays(), content.outDays())
                 .compose(

@@ -30,11 +30,7 @@ record GeneratorGaps(GeneratorRules rules, LocalDate today) {
         return day
                 .filter(by -> visits.stream().noneMatch(visit -> kept(visit, kinds, by)))
                 .map(by -> new Gaps.Check(
-                        purpose,
-                        kinds.kind(),
-                        by,
-                        rules.windowDays(),
-                        Optional.of(by.minusDays(rules.windowDays()))))
+                        purpose, kinds.kind(), by, rules.windowDays(), Optional.of(by.minusDays(rules.windowDays()))))
                 .stream();
     }
 

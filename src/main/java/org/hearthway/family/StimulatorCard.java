@@ -26,8 +26,7 @@ class StimulatorCard extends Section {
         addClassName("hw-sheet");
         getElement().setAttribute("aria-label", reader.say("family.stimulator"));
         add(Tags.h2("u-xl", reader.say("family.stimulator")));
-        outlook.lastChecked()
-                .ifPresent(day -> add(Tags.p("u-mt1", reader.say("family.stimulator.read", date(day)))));
+        outlook.lastChecked().ifPresent(day -> add(Tags.p("u-mt1", reader.say("family.stimulator.read", date(day)))));
         if (asks) {
             outlook.nextReading().ifPresent(this::next);
             outlook.from().ifPresent(from -> outlook.by().ifPresent(by -> replacement(from, by)));

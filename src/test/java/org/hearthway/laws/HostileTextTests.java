@@ -451,7 +451,8 @@ class HostileTextTests {
                         60,
                         (c, text) -> stimulators.enter(PHYSICIAN, c, reading(text, ""), read(c)),
                         c -> stimulators.revisions(PHYSICIAN, c).stream()
-                                .map(one -> one.reading().data().settings().get(0).contacts())
+                                .map(one ->
+                                        one.reading().data().settings().get(0).contacts())
                                 .filter(contacts -> !contacts.equals("C+ 1-"))
                                 .findFirst()
                                 .orElseThrow()),

@@ -53,7 +53,18 @@ public enum Rule {
     public boolean isOfPath() {
         return switch (this) {
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> true;
-            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, DEVICE_BEHIND, DEVICE_WARNING, GENERATOR, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
+            case SIGN,
+                    PAIN,
+                    MISSED,
+                    REFILL,
+                    FIRST_FILL,
+                    DEVICE_BEHIND,
+                    DEVICE_WARNING,
+                    GENERATOR,
+                    SECOND_CHECK,
+                    CHECK,
+                    NO_LOG,
+                    TASK -> false;
         };
     }
 }

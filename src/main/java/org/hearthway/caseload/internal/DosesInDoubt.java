@@ -50,6 +50,8 @@ class DosesInDoubt {
                 .filter(reading -> reading.check().isEmpty())
                 .map(reading -> new Unconfirmed(
                         What.STIMULATOR, String.valueOf(reading.number()), reading.revision(), reading.at()));
-        return Stream.of(lines, calendars, setting, readings).flatMap(all -> all).toList();
+        return Stream.of(lines, calendars, setting, readings)
+                .flatMap(all -> all)
+                .toList();
     }
 }

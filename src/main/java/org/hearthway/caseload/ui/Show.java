@@ -49,10 +49,7 @@ enum Show {
             case SIGNS -> up && rule == Rule.SIGN;
             case PUMP -> up && (rule == Rule.REFILL || rule == Rule.FIRST_FILL || SecondCheckWords.isOfPump(item));
             case STIMULATOR ->
-                up
-                        && (rule == Rule.GENERATOR
-                                || rule == Rule.DEVICE_WARNING
-                                || SecondCheckWords.isOfStimulator(item));
+                up && (rule == Rule.GENERATOR || rule == Rule.DEVICE_WARNING || SecondCheckWords.isOfStimulator(item));
             case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);
             case PATHS -> up && (rule.isOfPath() || rule == Rule.DEVICE_BEHIND);
             case ASIDE -> !up;

@@ -130,7 +130,8 @@ class WindowTests {
     void plansANewGeneratorByMoreThanItsAge() {
         var late = LocalDate.of(2027, 9, 1);
         assertThat(window(PLAIN, List.of()).replacing()).isEmpty();
-        assertThat(window(estimated(late), List.of()).opens().orElseThrow().source()).isEqualTo(Source.AGE);
+        assertThat(window(estimated(late), List.of()).opens().orElseThrow().source())
+                .isEqualTo(Source.AGE);
         assertThat(window(estimated(late), List.of()).replacing()).contains(new Candidate(Source.ESTIMATE, late));
     }
 

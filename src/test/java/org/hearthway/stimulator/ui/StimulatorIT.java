@@ -133,7 +133,9 @@ class StimulatorIT {
         put("reading-left-amplitude", "250");
         desk.press("Record the reading").see("A strength is 0.1 to 25.5 milliampere");
         put("reading-left-amplitude", "2.5");
-        desk.press("Record the reading").see("Recorded. It waits for a second person.").see("not confirmed");
+        desk.press("Record the reading")
+                .see("Recorded. It waits for a second person.")
+                .see("not confirmed");
         bothSizes(place, "A second person reads the device", "waits");
 
         desk.forget();
@@ -144,7 +146,9 @@ class StimulatorIT {
         desk.press("Confirm the same figures").see("This differs from what the first person typed.");
         desk.accessible("a figure differs").picture(PICTURES.resolve("differs-1280.png"));
         put("again-level", "88");
-        desk.press("Confirm the same figures").see("Confirmed. The reading counts now.").see("88 %");
+        desk.press("Confirm the same figures")
+                .see("Confirmed. The reading counts now.")
+                .see("88 %");
         bothSizes(place, "Settings that two people confirmed", "confirmed");
 
         try (var phone = Browser.phone(clinic)) {
