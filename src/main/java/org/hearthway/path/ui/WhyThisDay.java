@@ -51,7 +51,9 @@ final class WhyThisDay extends Div {
                                 : say.say("path.why.title", say.date(stage.start(), plan.today()))),
                 new Span(" " + plans.why(plan, stage).in(say.language()) + " "),
                 new Span(say.allowed(stage).map(allowed -> allowed + " ").orElse("")),
-                Tags.span("hw-sub", say.say("path.why.source", stage.stage().source())));
+                Tags.span(
+                        "hw-sub",
+                        say.say("path.why.source", say.source(stage.stage().source()))));
     }
 
     private Component ways(Clash clash, Propose propose) {

@@ -61,9 +61,12 @@ class DerivationProperties {
                 .how());
         var left = lines.lines().stream()
                 .filter(line -> line.formula() == Formula.LEFT)
-                .reduce((first, last) -> last)
-                .orElseThrow();
-        assertThat(left.result().value()).isEqualTo(reservoir.at(at));
+                .toList();
+        for (var i = 1; i < left.size(); i++) {
+            assertThat(figure(left.get(i), Symbol.VOLUME))
+                    .isEqualTo(PocketCalculator.value(left.get(i - 1).result().value()));
+        }
+        assertThat(left.get(left.size() - 1).result().value()).isEqualTo(reservoir.at(at));
     }
 
     /** What is put into a line of whole days is whole rounds of the schedule. */

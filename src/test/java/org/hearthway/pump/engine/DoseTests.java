@@ -159,6 +159,7 @@ class DoseTests {
     void aSlipOfAThousandIsRefused() {
         refused("dose", "outside", () -> dose("0.11"));
         refused("dose", "outside", () -> dose("110000"));
+        refused("dose", "outside", () -> dose("110.0001"));
         refused("strength", "outside", () -> Sample.strength("0.5"));
         refused("strength", "outside", () -> Sample.strength("2"));
         refused("strength", "outside", () -> Sample.strength("500000"));
