@@ -228,10 +228,10 @@ public record Facts(
      * @param by the day by which it is read, or from which a new one is planned
      * @param booked whether a visit is booked for it in good time
      */
-    public record GeneratorDue(What what, String serial, LocalDate by, boolean booked) {
+    public record GeneratorDue(Asked what, String serial, LocalDate by, boolean booked) {
 
         /** What is due. */
-        public enum What {
+        public enum Asked {
             READ,
             REPLACE
         }
@@ -251,10 +251,10 @@ public record Facts(
      * @param at when somebody recorded it
      * @param count days that a charge was late, or 0
      */
-    public record Warning(What what, long revision, LocalDate day, Instant at, int count) {
+    public record Warning(Shown what, long revision, LocalDate day, Instant at, int count) {
 
         /** What can be shown. */
-        public enum What {
+        public enum Shown {
             OFF,
             DROP,
             IMPEDANCE,

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
-import org.hearthway.caseload.engine.Facts;
 import org.hearthway.caseload.engine.Facts.GeneratorDue;
 import org.hearthway.caseload.engine.Facts.OfStimulator;
 import org.hearthway.caseload.engine.Facts.Warning;
@@ -42,13 +41,13 @@ class StimulatorFacts {
         generators.forEach(generator -> {
             generator
                     .nextReading()
-                    .map(by -> due(GeneratorDue.What.READ, generator, by, content.readKinds(), coming, today))
+                    .map(by -> due(GeneratorDue.Asked.READ, generator, by, content.readKinds(), coming, today))
                     .ifPresent(due::add);
             generator
                     .window()
                     .replacing()
                     .map(Window.Candidate::day)
-                    .map(from -> due(GeneratorDue.What.REPLACE, generator, from, content.replaceKinds(), coming, today))
+                    .map(from -> due(GeneratorDue.Asked.REPLACE, generator, from, content.replaceKinds(), coming, today))
                     .ifPresent(due::add);
         });
         return new OfStimulator(
@@ -57,7 +56,7 @@ class StimulatorFacts {
 
     /** What is late is kept by a visit that is booked from today on within the same time. */
     private GeneratorDue due(
-            GeneratorDue.What what,
+            GeneratorDue.Asked what,
             Generator generator,
             LocalDate day,
             Set<String> kinds,
@@ -79,23 +78,23 @@ class StimulatorFacts {
                 .map(reading -> {
                     var found = new ArrayList<Warning>();
                     if (reading.data().found() == Reading.Found.OFF) {
-                        found.add(warning(Warning.What.OFF, reading, 0));
+                        found.add(warning(Warning.Shown.OFF, reading, 0));
                     }
                     if (generator.drop().isPresent()) {
-                        found.add(warning(Warning.What.DROP, reading, 0));
+                        found.add(warning(Warning.Shown.DROP, reading, 0));
                     }
                     if (!generator.unusual().isEmpty()) {
-                        found.add(warning(Warning.What.IMPEDANCE, reading, 0));
+                        found.add(warning(Warning.Shown.IMPEDANCE, reading, 0));
                     }
                     if (generator.chargeLate() > 0) {
-                        found.add(warning(Warning.What.CHARGE, reading, (int) generator.chargeLate()));
+                        found.add(warning(Warning.Shown.CHARGE, reading, (int) generator.chargeLate()));
                     }
                     return List.copyOf(found);
                 })
                 .orElse(List.of());
     }
 
-    private static Facts.Warning warning(Warning.What what, Reading reading, int count) {
+    private static Warning warning(Warning.Shown what, Reading reading, int count) {
         return new Warning(what, reading.revision(), reading.data().day(), reading.at(), count);
     }
 }
