@@ -17,10 +17,11 @@ import org.hearthway.path.engine.Plan;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Refill;
 import org.hearthway.sign.CallLines;
+import org.hearthway.stimulator.Stimulators;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 
-/** The dates: the refill, visits to say yes to, visits that stand, and visits that have no day yet. */
+/** The dates: the refill, the stimulator, visits to say yes to, visits that stand, and visits that have no day yet. */
 @Route("my/:child/dates")
 @PermitAll
 class DatesView extends FamilyPage {
@@ -37,6 +38,7 @@ class DatesView extends FamilyPage {
     private final transient StageVisits.Source ofStages;
     private final transient Pumps pumps;
     private final transient RefillSigns refillSigns;
+    private final transient Stimulators stimulators;
     private final transient Gate gate;
     private final transient CallLines lines;
     private final transient Pause pauses;
@@ -51,6 +53,7 @@ class DatesView extends FamilyPage {
             StageVisits.Source ofStages,
             Pumps pumps,
             RefillSigns refillSigns,
+            Stimulators stimulators,
             Gate gate,
             CallLines lines,
             Pause pauses,
@@ -63,6 +66,7 @@ class DatesView extends FamilyPage {
         this.ofStages = ofStages;
         this.pumps = pumps;
         this.refillSigns = refillSigns;
+        this.stimulators = stimulators;
         this.gate = gate;
         this.lines = lines;
         this.pauses = pauses;
@@ -100,6 +104,9 @@ class DatesView extends FamilyPage {
                 mayAnswer,
                 visits.isDisputed(reader.viewer(), visit.id()),
                 answers(reader))));
+        stimulators.outlook(reader.viewer(), reader.id()).stream()
+                .filter(StimulatorCard::isNeeded)
+                .forEach(outlook -> list.add(new StimulatorCard(reader, outlook, !pauses.asksNothing(reader))));
         todos.list(reader, Integer.MAX_VALUE, this::refresh).ifPresent(list::add);
         var open = open(reader, coming);
         open.forEach(window -> list.add(new OpenVisit(reader, window, name(reader, window), fresh)));

@@ -31,6 +31,8 @@ class NewsStrip extends Div {
             "path",
             REFILL,
             "dates",
+            "StimulatorReadingConfirmed",
+            "dates",
             "MedicineConfirmed",
             Alongside.ADDRESS,
             "TaperConfirmed",

@@ -16,7 +16,11 @@ public enum Rule {
     PUMP_CONCERN(false),
     /** A path says of a device what the record of devices does not say. */
     DEVICE_BEHIND(false),
-    /** A dose waits for its second check. */
+    /** A stimulator showed what somebody should look at: a sudden fall, an impedance, a late charge, or it was off. */
+    DEVICE_WARNING(false),
+    /** A generator's battery is to be read, or a new one planned, and no visit is booked for it. */
+    GENERATOR(false),
+    /** A dose or a reading waits for its second check. */
     SECOND_CHECK(false),
     /** A check of hips or spine is near or past and no visit is booked for it. */
     CHECK(false),
@@ -58,6 +62,8 @@ public enum Rule {
                     FIRST_FILL,
                     PUMP_CONCERN,
                     DEVICE_BEHIND,
+                    DEVICE_WARNING,
+                    GENERATOR,
                     SECOND_CHECK,
                     CHECK,
                     NO_LOG,

@@ -45,6 +45,7 @@ class ChildFacts {
     private final Surveillance surveillance;
     private final DosesInDoubt doses;
     private final PathFacts paths;
+    private final StimulatorFacts stimulators;
     private final NeedsContent content;
 
     ChildFacts(
@@ -56,6 +57,7 @@ class ChildFacts {
             Surveillance surveillance,
             DosesInDoubt doses,
             PathFacts paths,
+            StimulatorFacts stimulators,
             NeedsContent content) {
         this.signs = signs;
         this.homeWeek = homeWeek;
@@ -65,6 +67,7 @@ class ChildFacts {
         this.surveillance = surveillance;
         this.doses = doses;
         this.paths = paths;
+        this.stimulators = stimulators;
         this.content = content;
     }
 
@@ -104,6 +107,7 @@ class ChildFacts {
                         .toList(),
                 pumps.unfilledSince(viewer, child),
                 paths.devicesBehind(viewer, child),
+                stimulators.of(viewer, child, today),
                 silenceAnsweredOn);
     }
 
