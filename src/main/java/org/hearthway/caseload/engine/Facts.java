@@ -82,6 +82,7 @@ public record Facts(
                 checks,
                 unconfirmed,
                 paths,
+                List.of(),
                 unfilledSince,
                 devicesBehind,
                 OfStimulator.NONE,
@@ -110,7 +111,6 @@ public record Facts(
                 checks,
                 unconfirmed,
                 paths,
-                List.of(),
                 Optional.empty(),
                 List.of(),
                 silenceAnsweredOn);

@@ -30,12 +30,7 @@ class SecondCheckWords {
     private final TaskWords people;
 
     SecondCheckWords(
-            Words words,
-            Medicines medicines,
-            Tapers tapers,
-            Pumps pumps,
-            Stimulators stimulators,
-            TaskWords people) {
+            Words words, Medicines medicines, Tapers tapers, Pumps pumps, Stimulators stimulators, TaskWords people) {
         this.words = words;
         this.medicines = medicines;
         this.tapers = tapers;

@@ -115,7 +115,6 @@ final class Samples {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(),
                 Optional.of(since),
                 List.of(),
                 Optional.empty());
