@@ -24,6 +24,8 @@ public enum Action {
     CHANGE_PROGRAM(true),
     /** Record a fill or an alarm date. */
     RECORD_PUMP(true),
+    /** Record what a stimulator showed, and check as the second person what somebody else recorded. */
+    RECORD_STIMULATOR(true),
     /** Enter which devices are in a child's body. */
     RECORD_DEVICE(true),
     /** Enter casts, splints and equipment, and what a look at them showed. */

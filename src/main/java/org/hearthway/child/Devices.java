@@ -35,6 +35,12 @@ public interface Devices {
     Optional<PumpNow> pump(ChildId child);
 
     /**
+     * The stimulators' generators that are in each child's body, in the order of the record. Tells nothing else and asks
+     * nobody.
+     */
+    Map<ChildId, List<Device.Part>> generators();
+
+    /**
      * Enters a device.
      *
      * @throws org.hearthway.base.Invalid naming field, bound and way out

@@ -25,6 +25,7 @@ import org.hearthway.program.Programs;
 import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Signs;
+import org.hearthway.stimulator.Stimulators;
 import org.hearthway.surveillance.Surveillance;
 import org.hearthway.task.Tasks;
 import org.hearthway.visit.Visits;
@@ -42,6 +43,7 @@ record ChildhoodFactory(
         Devices devices,
         Pumps pumps,
         PumpSettings settings,
+        Stimulators stimulators,
         EmergencySheets sheets,
         Programs programs,
         ExerciseLibrary library,

@@ -25,6 +25,7 @@ import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine.Side;
 import org.hearthway.pump.engine.Concentration;
 import org.hearthway.pump.engine.DailyDose;
+import org.hearthway.stimulator.engine.Charge;
 import org.hearthway.surveillance.engine.Watched;
 import org.springframework.stereotype.Component;
 
@@ -169,9 +170,26 @@ class Stories implements ContentKind {
                 stimulator.text("generator"),
                 stimulator.texts("leads"),
                 stimulator.text("by"),
-                plan(stimulator.block("plan"), "leads", "storm"));
+                plan(stimulator.block("plan"), "leads", "storm"),
+                stimulator.choice("charge", Charge.class),
+                stimulator.maybeInteger("life", 1, 30),
+                each(stimulator, "readings", Stories::copied));
         stimulator.done();
         return made;
+    }
+
+    private static Story.Reading copied(Entry reading) {
+        return new Story.Reading(
+                reading.integer("day", -YEARS, -1),
+                reading.integer("battery", 0, 100),
+                reading.maybeInteger("left", 1, 255),
+                reading.maybeInteger("right", 1, 255),
+                reading.maybeInteger("every", 1, 31),
+                reading.maybeInteger("charged", -YEARS, -1),
+                reading.maybeInteger("estimate", -YEARS, YEARS),
+                reading.maybeText("note").orElse(""),
+                reading.text("by"),
+                reading.maybeText("checked"));
     }
 
     private static Story.Plan plan(Entry plan, String lies, String words) {

@@ -19,6 +19,7 @@ import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine.Side;
+import org.hearthway.stimulator.engine.Charge;
 import org.hearthway.surveillance.engine.Watched;
 
 /**
@@ -110,8 +111,41 @@ record Story(
      *
      * @param day when it came in
      * @param storm what a physician signed for an emergency, and where the leads lie
+     * @param charge whether its generator is charged at home
+     * @param life years that the label states; of one that is charged
+     * @param readings what it showed since
      */
-    record Stimulated(int day, String generator, List<String> leads, String by, Plan storm) {}
+    record Stimulated(
+            int day,
+            String generator,
+            List<String> leads,
+            String by,
+            Plan storm,
+            Charge charge,
+            Optional<Integer> life,
+            List<Reading> readings) {}
+
+    /**
+     * What a stimulator showed.
+     *
+     * @param battery per cent
+     * @param left strength of the left side in tenths of a milliampere; empty when nothing was set
+     * @param every days between two charges
+     * @param charged the day of the last charge
+     * @param estimate the day of replacement that the device estimates
+     * @param checked who typed it again
+     */
+    record Reading(
+            int day,
+            int battery,
+            Optional<Integer> left,
+            Optional<Integer> right,
+            Optional<Integer> every,
+            Optional<Integer> charged,
+            Optional<Integer> estimate,
+            String note,
+            String by,
+            Optional<String> checked) {}
 
     /** What a physician signed for an emergency: for withdrawal with a pump, for a storm with a stimulator. */
     record Plan(String by, String line, String lies, String words) {}

@@ -114,7 +114,9 @@ class StageCare {
                                     "h5",
                                     "",
                                     CallRows.icon(urgency).draw("sm"),
-                                    Tags.span("", reader.text(line.title()))),
+                                    Tags.span("", reader.text(line.title())),
+                                    // on the page the link below leads to the numbers; paper has to name them
+                                    Tags.span("hw-number-on-paper", reader.text(line.call()))),
                             list(reader, these)));
         }
         all.add(Tags.link("hw-button plain wide", reader.address("call"), reader.say("family.place.call")));

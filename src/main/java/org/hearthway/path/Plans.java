@@ -41,6 +41,9 @@ public interface Plans {
         }
     }
 
+    /** What stands as the source of what nobody has published. */
+    String NO_SOURCE = "common practice, no source";
+
     /** How a path begins where a child is on one already. */
     enum Beginning {
         /** In the place of every other. */

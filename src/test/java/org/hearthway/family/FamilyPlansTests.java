@@ -86,9 +86,10 @@ class FamilyPlansTests {
         return new SignOff.Item("paths", path, template.version() + more);
     }
 
+    /** No other test accepts the words of this path. */
     @Test
     void hidesAPathUntilAnAdministratorAcceptsTheVeryVersionOfItsWords() {
-        var reader = family("itb");
+        var reader = family("dbs");
         var first = plans.plans(reader.viewer(), reader.id()).stream()
                 .findFirst()
                 .orElseThrow()
@@ -96,14 +97,14 @@ class FamilyPlansTests {
                 .stages()
                 .get(0);
         var name = first.stage().name().in(Language.EN);
-        signOff.accept(ADMINISTRATOR, List.of(item("itb", -1), item("itb", 1), new SignOff.Item("signs", "itb", 1)));
+        signOff.accept(ADMINISTRATOR, List.of(item("dbs", -1), item("dbs", 1), new SignOff.Item("signs", "dbs", 1)));
 
         assertThat(familyPlans.plans(reader)).isEmpty();
         assertThat(familyPlans.isHeldBack(reader)).isTrue();
         assertThat(familyPlans.precautions(reader, TODAY)).isEmpty();
         assertThat(page(reader)).contains("Not here yet").doesNotContain(name);
 
-        signOff.accept(ADMINISTRATOR, List.of(item("itb", 0)));
+        signOff.accept(ADMINISTRATOR, List.of(item("dbs", 0)));
 
         assertThat(familyPlans.plans(reader)).isNotEmpty();
         assertThat(familyPlans.isHeldBack(reader)).isFalse();

@@ -18,6 +18,7 @@ import org.hearthway.path.Plans.Change;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
+import org.hearthway.testing.OnPath;
 import org.hearthway.testing.People;
 import org.hearthway.testing.SettableClock;
 import org.hearthway.words.Words;
@@ -63,22 +64,18 @@ class PathNewsTests {
 
     @BeforeEach
     void aChildWithAnOperationDay() {
-        signOff.accept(
-                People.with(Role.ADMINISTRATOR),
-                plans.pathways().stream()
-                        .map(path -> new SignOff.Item("paths", path.id(), path.version()))
-                        .toList());
+        OnPath.accept(signOff, plans, "sdr", "itb");
         child = Children.enter(register);
         parent = Children.caregiver(households, child, Reach.FULL);
-        plans.begin(PHYSICIAN, child, "sdr", Plans.Beginning.INSTEAD, LocalDate.of(2025, 11, 10), "referred");
+        new OnPath(plans, child).begin("sdr", Plans.Beginning.INSTEAD, LocalDate.of(2025, 11, 10));
         decide(new Change.Fix("operation", LocalDate.of(2026, 4, 14)));
         lastSeen.open(reader());
         clock.advance(Duration.ofDays(8));
     }
 
     private void decide(Change change) {
-        var on = plans.plans(PHYSICIAN, child).get(0);
-        plans.apply(PHYSICIAN, child, on.plan().template().id(), change, "as agreed", on.version());
+        var on = new OnPath(plans, child);
+        on.decide(on.all().get(0).template().id(), change);
     }
 
     private Reader reader() {

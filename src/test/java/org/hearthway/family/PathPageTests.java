@@ -1,6 +1,8 @@
 package org.hearthway.family;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.Mockito.mock;
 
 import com.vaadin.flow.dom.Element;
 import java.time.Duration;
@@ -25,10 +27,13 @@ import org.hearthway.content.SignOff;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Beginning;
 import org.hearthway.path.Plans.Change;
+import org.hearthway.sign.CallLines;
+import org.hearthway.sign.Signs;
 import org.hearthway.task.Assignee;
 import org.hearthway.task.Tasks;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
+import org.hearthway.testing.OnPath;
 import org.hearthway.testing.People;
 import org.hearthway.testing.SettableClock;
 import org.hearthway.visit.Visits;
@@ -82,6 +87,12 @@ class PathPageTests {
     private Households households;
 
     @Autowired
+    private Signs signs;
+
+    @Autowired
+    private CallLines lines;
+
+    @Autowired
     private SettableClock clock;
 
     @Autowired
@@ -92,34 +103,28 @@ class PathPageTests {
 
     @BeforeEach
     void aChildWhoseFamilyMayReadThePaths() {
-        signOff.accept(
-                People.with(Role.ADMINISTRATOR),
-                plans.pathways().stream()
-                        .map(path -> new SignOff.Item("paths", path.id(), path.version()))
-                        .toList());
+        OnPath.accept(signOff, plans, "sdr", "itb", "rehab", "followup");
         child = Children.enter(register);
         parent = Children.caregiver(households, child, Reach.FULL);
     }
 
     private void onPath(String path, LocalDate begun) {
-        plans.begin(PHYSICIAN, child, path, Beginning.BESIDE, begun, "as agreed");
+        new OnPath(plans, child).begin(path, Beginning.BESIDE, begun);
     }
 
     private void decide(String path, Change change) {
-        plans.apply(
-                PHYSICIAN,
-                child,
-                path,
-                change,
-                "as agreed",
-                plans.plans(PHYSICIAN, child).get(0).version());
+        new OnPath(plans, child).decide(path, change);
     }
 
     private Element page() {
         var nothing = new StaticListableBeanFactory().getBeanProvider(AlongsideSection.class);
         var page = new PathView(readers, familyPlans, news, needs, new Alongside(nothing), clinic);
-        page.draw(new Reader(parent, register.get(parent, child), clock.instant(), words));
+        page.draw(reader());
         return page.getElement();
+    }
+
+    private Reader reader() {
+        return new Reader(parent, register.get(parent, child), clock.instant(), words);
     }
 
     private static Stream<Element> all(Element root) {
@@ -247,6 +252,21 @@ class PathPageTests {
                 .hasSize(2)
                 .anyMatch(way -> way.startsWith("Medicine pump (ITB)"))
                 .anyMatch(way -> way.startsWith("Intensive rehab block"));
+    }
+
+    @Test
+    void signsNameTheNumberToCallForPaperWhereNothingCanBePressed() {
+        var on = new OnPath(plans, child);
+        on.begin("sdr", Beginning.BESIDE, LocalDate.of(2026, 3, 9));
+        var accepted = mock(Signs.class);
+        given(accepted.all()).willReturn(List.of(signs.find("hip-less").orElseThrow()));
+        var drawn = new StageCare(accepted, lines)
+                .signs(reader(), on.plan("sdr").stage("referral").orElseThrow())
+                .orElseThrow();
+        assertThat(texts(drawn.getElement(), "hw-number-on-paper"))
+                .singleElement()
+                .asString()
+                .containsPattern("\\d{3}");
     }
 
     @Test

@@ -26,6 +26,7 @@ class FacesTests {
             Map.entry("Safeguarding.isNamed", "the access decision itself asks it, and it tells nothing of a child"),
             Map.entry("Devices.pumps", "says only whether and since when, to rules that were let in"),
             Map.entry("Devices.pump", "says only whether and since when, to rules that were let in"),
+            Map.entry("Devices.generators", "says only which and since when, to rules that were let in"),
             Map.entry("Devices.anyInPlace", "says only whether, to rules that were let in"),
             Map.entry("Links.create", "makes a link that nobody has yet; the caller was let in"),
             Map.entry("Links.token", "works on a link's identifier, which only services hold"),
@@ -55,6 +56,7 @@ class FacesTests {
             Map.entry("ToxinSessions.interval", "a setting of the clinic"),
             Map.entry("ToxinSessions.muscles", "content, no child's data"),
             Map.entry("Pumps.check", "arithmetic over what was typed, no child's data"),
+            Map.entry("Stimulators.rules", "settings of the clinic, no child's data"),
             Map.entry("Pumps.rules", "content, no child's data"),
             Map.entry("Tally.place", "an address"),
             Map.entry("Outbox.sendsMail", "a setting of the clinic"));

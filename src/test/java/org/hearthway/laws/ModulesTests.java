@@ -27,6 +27,7 @@ class ModulesTests {
             Map.entry("access", 6),
             Map.entry("path", 7),
             Map.entry("pump", 8),
+            Map.entry("stimulator", 8),
             Map.entry("medicine", 8),
             Map.entry("program", 8),
             Map.entry("sign", 8),

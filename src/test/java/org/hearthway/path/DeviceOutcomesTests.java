@@ -64,6 +64,9 @@ class DeviceOutcomesTests {
     @Autowired
     private SignOff signOff;
 
+    @Autowired
+    private ClosedDayEffects closing;
+
     private ChildId child = ChildId.random();
 
     @BeforeEach
@@ -244,6 +247,18 @@ class DeviceOutcomesTests {
         assertThat(again.start()).isAfter(TODAY);
         TODAY.datesUntil(again.start().plusYears(1), Period.ofWeeks(1))
                 .forEach(day -> assertThat(heat(day)).as(day.toString()).hasSize(1));
+    }
+
+    @Test
+    void whatAnEarlierRoundForbidsHindersNoPreviewForTheWholeClinic() {
+        operated("dbs");
+        ended("dbs", "first-months", "infected");
+        var again = plans.plans(NURSE, child).get(0).plan().stage("operation").orElseThrow();
+        var administrator = People.with(Role.ADMINISTRATOR);
+        assertThat(closing.ifClosed(administrator, again.start()).children())
+                .filteredOn(effect -> effect.child().equals(child))
+                .singleElement()
+                .satisfies(effect -> assertThat(effect.moves()).isNotEmpty());
     }
 
     @Test

@@ -21,6 +21,7 @@ import static org.hearthway.base.Action.RECORD_DEVICE;
 import static org.hearthway.base.Action.RECORD_EQUIPMENT;
 import static org.hearthway.base.Action.RECORD_MEDICINE;
 import static org.hearthway.base.Action.RECORD_PUMP;
+import static org.hearthway.base.Action.RECORD_STIMULATOR;
 import static org.hearthway.base.Action.RECORD_SURVEILLANCE;
 import static org.hearthway.base.Action.REPORT;
 import static org.hearthway.base.Action.SAFEGUARD;
@@ -106,6 +107,7 @@ final class AccessTable {
                         CHANGE_PATH,
                         CHANGE_PROGRAM,
                         RECORD_PUMP,
+                        RECORD_STIMULATOR,
                         RECORD_DEVICE,
                         RECORD_EQUIPMENT,
                         SEE_CHOOSING,
@@ -128,6 +130,7 @@ final class AccessTable {
                         CHANGE_CHILD,
                         CHANGE_PATH,
                         RECORD_PUMP,
+                        RECORD_STIMULATOR,
                         RECORD_DEVICE,
                         RECORD_EQUIPMENT,
                         SEE_CHOOSING,

@@ -2,6 +2,7 @@ package org.hearthway.access.ui;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HasValidation;
+import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.textfield.TextField;
@@ -20,6 +21,7 @@ import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.clinic.ClosedDays;
 import org.hearthway.clinic.ClosedDays.ClosedDay;
+import org.hearthway.parts.ClosedDayPreview;
 import org.hearthway.parts.DayField;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
@@ -35,12 +37,14 @@ class CalendarView extends ClinicPage {
     private final transient ClinicCalendar calendar;
     private final transient ClinicSettings clinic;
     private final transient Clock clock;
+    private final transient ClosedDayPreview preview;
 
     CalendarView(
             ClosedDays closed,
             ClinicCalendar calendar,
             ClinicSettings clinic,
             Clock clock,
+            ClosedDayPreview preview,
             Words words,
             SignedIn signedIn) {
         super("calendar", words, signedIn);
@@ -48,6 +52,7 @@ class CalendarView extends ClinicPage {
         this.calendar = calendar;
         this.clinic = clinic;
         this.clock = clock;
+        this.preview = preview;
         draw();
     }
 
@@ -75,14 +80,30 @@ class CalendarView extends ClinicPage {
 
     private NativeTableCell open(ClosedDay day) {
         var open = Tags.button("plain", say("access.calendar.open"), pressed -> {
-            attempt(() -> {
-                closed.open(viewer(), day.day(), day.version());
-                Told.done(say("access.calendar.opened", day.day()));
-            });
-            draw();
+            side.removeAll();
+            var form = opening(day);
+            side.add(form);
+            form.scrollIntoView();
         });
         open.setAriaLabel(say("access.calendar.open-day", day.day()));
         return cell(open);
+    }
+
+    private Component opening(ClosedDay day) {
+        return Tags.div(
+                "hw-sheet hw-side-form u-preview",
+                Tags.h2("", say("access.calendar.open-day", day.day())),
+                preview.opening(viewer(), day.day()),
+                Tags.div(
+                        "u-row u-end",
+                        Tags.button("plain", say("access.calendar.leave"), pressed -> draw()),
+                        Tags.button("main", say("access.calendar.open-this"), pressed -> {
+                            attempt(() -> {
+                                closed.open(viewer(), day.day(), day.version());
+                                Told.done(say("access.calendar.opened", day.day()));
+                            });
+                            draw();
+                        })));
     }
 
     private Component form(LocalDate today) {
@@ -107,14 +128,27 @@ class CalendarView extends ClinicPage {
                     }
                 }));
         save.setId("close-day");
+        var moves = new Div();
+        day.addValueChangeListener(change -> {
+            moves.removeAll();
+            Optional.ofNullable(change.getValue())
+                    .filter(chosen -> mayClose(chosen, today))
+                    .ifPresent(chosen -> moves.add(preview.closing(viewer(), chosen)));
+        });
         return Tags.div(
                 "hw-sheet hw-side-form",
                 Tags.h2("", say("access.calendar.title")),
                 day,
+                moves,
                 english,
                 spanish,
                 save,
                 Tags.p("hw-quiet hw-s", say("access.calendar.note")));
+    }
+
+    /** Of any other day saving says what is wrong with it. */
+    private boolean mayClose(LocalDate day, LocalDate today) {
+        return !day.isBefore(today) && !day.isAfter(today.plusYears(ClosedDays.YEARS_AHEAD)) && calendar.isOpen(day);
     }
 
     private TextField name(String label) {

@@ -18,6 +18,8 @@ import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.hearthway.access.SignedIn;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.Action;
@@ -57,6 +59,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
             "choosing",
             "program",
             "pump",
+            "stimulator",
             "medicines",
             "device",
             "equipment",
@@ -233,8 +236,9 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
 
     private void drawTabs(ChildId child, List<String> address) {
         var here = address.get(address.size() - 1);
-        var pump = !plans.plans(viewer, child).isEmpty()
-                && signs.topics(viewer, child).contains(Sign.Topic.PUMP);
+        var topics = plans.plans(viewer, child).isEmpty() ? Set.<Sign.Topic>of() : signs.topics(viewer, child);
+        var without = Map.of(
+                "pump", !topics.contains(Sign.Topic.PUMP), "stimulator", !topics.contains(Sign.Topic.STIMULATOR));
         tabs.removeAll();
         var talk = gate.allows(viewer, Action.SEE_CHOOSING, child);
         TABS.stream().filter(tab -> talk || !tab.equals("choosing")).forEach(tab -> {
@@ -242,7 +246,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
             if (tab.equals(here)) {
                 Tags.open(link);
             }
-            if (tab.equals("pump") && !pump) {
+            if (without.getOrDefault(tab, false)) {
                 link.addClassName("none");
             }
             tabs.add(link);

@@ -1,5 +1,6 @@
 package org.hearthway.caseload.ui;
 
+import com.vaadin.flow.component.ScrollOptions;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTable;
@@ -184,6 +185,11 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
                     .setAttribute("role", "button");
             if (one != Show.LEFT && (one != Show.EVERYONE || show != one)) {
                 chip.add(Tags.span("hw-count", String.valueOf(count)));
+            }
+            if (one == show) {
+                // on a phone their row is longer than the screen
+                chip.scrollIntoView(new ScrollOptions(
+                        ScrollOptions.Behavior.AUTO, ScrollOptions.Alignment.NEAREST, ScrollOptions.Alignment.CENTER));
             }
             filters.add(Keys.press(chip, String.valueOf(key)));
         }

@@ -7,7 +7,9 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -125,6 +127,24 @@ class DeviceRows implements Devices {
         return new Known(
                 new ChildId(row.getObject("child", UUID.class)),
                 new PumpNow(in.isPresent(), in.orElse(row.getObject("came_out", LocalDate.class))));
+    }
+
+    @Override
+    public Map<ChildId, List<Device.Part>> generators() {
+        var all = new HashMap<ChildId, List<Device.Part>>();
+        jdbc.sql("""
+                        select d.child, p.serial, p.implanted_on
+                        from child_device d join child_device_part p on p.device = d.id and p.version = d.version
+                        where p.part = 'GENERATOR' and p.removed_on is null order by d.entered_at, d.id, p.place
+                        """).query(row -> {
+            all.computeIfAbsent(new ChildId(row.getObject("child", UUID.class)), child -> new ArrayList<>())
+                    .add(new Device.Part(
+                            Device.What.GENERATOR,
+                            row.getString("serial"),
+                            row.getObject("implanted_on", LocalDate.class),
+                            Optional.empty()));
+        });
+        return all;
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.path.Plans.ChildPlan;
+import org.hearthway.path.engine.Calendar;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Planner;
@@ -72,6 +73,13 @@ class ChildCourses {
     /** The plans that decisions, oldest first, make. */
     List<Plan> plans(List<Row> rows) {
         return plans(standing(rows)).stream().map(ChildPlan::plan).toList();
+    }
+
+    /** The same if the clinic had other days. */
+    List<Plan> plans(List<Row> rows, Calendar calendar) {
+        return standing(rows).paths().stream()
+                .map(path -> Planner.plan(template(path.pathway()), path.course(), calendar, today()))
+                .toList();
     }
 
     /** The same with the values that the clinic had at a moment. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.hearthway.clinic.ClinicCalendar;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.engine.Calendar;
@@ -43,13 +44,20 @@ class PlanDays {
         if (last != null && last.today().equals(today) && last.edition() == edition) {
             return last.calendar();
         }
-        var calendar = calendar(today.minusYears(YEARS_BACK), today.plusYears(YEARS_AHEAD));
+        var calendar = calendar(today, clinic::isOpen);
         known = new Known(today, edition, calendar);
         return calendar;
     }
 
-    private Calendar calendar(LocalDate first, LocalDate last) {
-        var open = Days.where(first, last, clinic::isOpen);
+    /** The days as they would be if the clinic were open, or closed, on one of them. */
+    Calendar with(LocalDate today, LocalDate day, boolean open) {
+        return calendar(today, each -> each.equals(day) ? open : clinic.isOpen(each));
+    }
+
+    private Calendar calendar(LocalDate today, Predicate<LocalDate> isOpen) {
+        var first = today.minusYears(YEARS_BACK);
+        var last = today.plusYears(YEARS_AHEAD);
+        var open = Days.where(first, last, isOpen);
         var kinds = new HashMap<String, Days>();
         for (var kind : visits.names()) {
             var weekdays = visits.weekdays(kind);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.hearthway.base.ChildId;
 import org.hearthway.path.ClinicValues.CareMove;
 import org.hearthway.path.ClinicValues.ChildEffect;
@@ -88,12 +89,21 @@ record PlanShift(Plan before, Plan after) {
     private static Map<CareAt, Care> cares(Plan plan) {
         var cares = new java.util.LinkedHashMap<CareAt, Care>();
         for (var planned : plan.stages()) {
-            var stage = planned.stage();
             for (var care : planned.precautions()) {
-                cares.put(new CareAt(planned.point(), PathValues.part(stage, care.rule())), care);
+                owner(plan, planned, care)
+                        .ifPresent(stage -> cares.put(
+                                new CareAt(planned.point(), stage.id() + "/" + PathValues.part(stage, care.rule())),
+                                care));
             }
         }
         return cares;
+    }
+
+    /** The stage that a rule is of: one of an earlier round stands with the stage to which the way went back. */
+    private static Optional<Stage> owner(Plan plan, Planned planned, Care care) {
+        return Stream.concat(Stream.of(planned.stage()), plan.template().stages().stream())
+                .filter(stage -> stage.precautions().contains(care.rule()))
+                .findFirst();
     }
 
     /** Rules of care that hold on other days, in so far as one of them lies ahead. */

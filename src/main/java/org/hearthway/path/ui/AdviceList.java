@@ -27,7 +27,8 @@ final class AdviceList extends Section {
             item.add(Tags.span("hw-b u-block", own(say, remark, today)));
         }
         item.add(Tags.span(
-                "hw-sub u-block", say.say("path.advice.source", remark.advice().source())));
+                "hw-sub u-block",
+                say.say("path.advice.source", say.source(remark.advice().source()))));
         return item;
     }
 

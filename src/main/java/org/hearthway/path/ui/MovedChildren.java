@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.hearthway.base.ChildId;
@@ -18,7 +19,7 @@ import org.hearthway.path.ClinicValues.ChildEffect;
 import org.hearthway.path.ClinicValues.Preview;
 import org.hearthway.path.Plans.Move;
 
-/** Whose plans a change of values moves: each child by name, and opened each date and rule of care. */
+/** Whose plans a change for the whole clinic moves: each child by name, and opened each date and rule of care. */
 final class MovedChildren extends Div {
 
     /** So many children are named; more tell nothing new. */
@@ -32,31 +33,50 @@ final class MovedChildren extends Div {
     private final transient Predicate<ChildId> opens;
 
     /**
-     * Draws them.
+     * Draws those whose plans a change of values moves.
      *
      * @param names of the children
      * @param opens whether the viewer may open a child's folder
      */
     MovedChildren(ValueSay say, Preview preview, Function<ChildId, String> names, Predicate<ChildId> opens) {
-        this.say = say;
-        this.names = names;
-        this.opens = opens;
-        var children = preview.children().stream()
-                .sorted(Comparator.comparing(effect -> names.apply(effect.child())))
-                .toList();
-        add(
-                Tags.h2(
-                        "u-l",
-                        say.say(
-                                children.isEmpty() ? "path.values.preview.none" : "path.values.preview.some",
-                                children.size(),
-                                preview.onPath())),
-                Tags.p("hw-s hw-quiet", say.say("path.preview.unsaved")));
+        this(
+                say,
+                say.say(
+                        preview.children().isEmpty() ? "path.values.preview.none" : "path.values.preview.some",
+                        preview.children().size(),
+                        preview.onPath()),
+                names,
+                opens);
         preview.again()
                 .forEach(name -> add(Tags.div(
                         "hw-banner",
                         Icon.INFO.draw(),
                         Tags.div("", Tags.p("", say.say("path.values.preview.again", say.in(name)))))));
+        name(preview.children());
+    }
+
+    /** Draws those whose plans move when the clinic closes on one more day, or is open on it again. */
+    MovedChildren(
+            ValueSay say,
+            String title,
+            List<ChildEffect> effects,
+            Function<ChildId, String> names,
+            Predicate<ChildId> opens) {
+        this(say, title, names, opens);
+        name(effects);
+    }
+
+    private MovedChildren(ValueSay say, String title, Function<ChildId, String> names, Predicate<ChildId> opens) {
+        this.say = say;
+        this.names = names;
+        this.opens = opens;
+        add(Tags.h2("u-l", title), Tags.p("hw-s hw-quiet", say.say("path.preview.unsaved")));
+    }
+
+    private void name(List<ChildEffect> effects) {
+        var children = effects.stream()
+                .sorted(Comparator.comparing(effect -> names.apply(effect.child())))
+                .toList();
         children.stream().limit(NAMED).forEach(effect -> add(child(effect)));
         if (children.size() > NAMED) {
             add(Tags.p("hw-quiet hw-s", say.say("path.values.preview.more", children.size() - NAMED)));

@@ -17,7 +17,7 @@ import org.hearthway.words.Words;
 
 /**
  * A child's paths, each a level row of stones on one time line: behind us filled, now lit at today, ahead outlined on
- * its window, and where a change would move them.
+ * its window, and where a change would move them. Of the next months each stage ahead lies on a level of its own.
  */
 final class PathLine {
 
@@ -38,6 +38,7 @@ final class PathLine {
     private final Language language;
     private final List<Plan> plans;
     private final Lanes lanes;
+    private final Zoom zoom;
     private final double floor;
 
     PathLine(Words words, Language language, List<Plan> plans, Zoom zoom) {
@@ -45,21 +46,36 @@ final class PathLine {
         this.language = language;
         this.plans = plans;
         lanes = new Lanes(plans, zoom, LEFT, WIDTH - 2 * LEFT, STONE_GAP);
-        floor = CEILING + LANE * plans.size();
+        this.zoom = zoom;
+        floor = CEILING + lanes.all().stream().mapToDouble(this::deep).sum();
+    }
+
+    private boolean hasLevels() {
+        return zoom == Zoom.MONTHS;
+    }
+
+    /** How deep a lane is. */
+    private double deep(Lane lane) {
+        return hasLevels() ? Math.max(LANE, StageRows.depth(lane)) : LANE;
+    }
+
+    /** Where a stage lies in its lane. */
+    private double level(Lane lane, Placed placed) {
+        return hasLevels() && placed.stage().state() == State.TO_COME ? StageRows.level(lane, placed) : LINE;
     }
 
     /** The picture, with the moves of one of the paths, which is named. */
     Drawing draw(String moving, List<Move> moves) {
         var picture = new SvgText("u-block u-over", 0, 0, WIDTH, floor + FOOT).named(label());
         months(picture);
+        today(picture);
         var down = 0.0;
         for (var lane : lanes.all()) {
             picture.group("transform", "translate(0 " + SvgText.number(down) + ")");
             lane(picture, lane, lane.plan().template().id().equals(moving) ? moves : List.of());
             picture.end();
-            down += LANE;
+            down += deep(lane);
         }
-        today(picture);
         return new Drawing(picture);
     }
 
@@ -119,16 +135,23 @@ final class PathLine {
                     "start",
                     lane.plan().template().name().in(language));
         }
-        windows(picture, lane);
+        if (!hasLevels()) {
+            windows(picture, lane);
+        }
         way(picture, lane);
+        if (hasLevels()) {
+            new StageRows(lanes, language, WIDTH).draw(picture, lane);
+        }
         var moved = moves.stream().collect(Collectors.toMap(Move::stage, move -> move));
         for (int i = 0; i < lane.placed().size(); i++) {
             var placed = lane.placed().get(i);
-            stone(picture, placed, i);
+            if (level(lane, placed) == LINE) {
+                stone(picture, placed, i);
+            }
             var move = Optional.ofNullable(moved.get(placed.stage().point()));
             // one arrow tells the change; what follows it only shows where it goes
             var first = move.filter(m -> m.equals(moves.get(0))).isPresent();
-            move.ifPresent(m -> moving(picture, placed.x(), lanes.of(m.to()), first));
+            move.ifPresent(m -> moving(picture, placed.x(), lanes.of(m.to()), level(lane, placed), first));
         }
         names(picture, lane);
     }
@@ -218,11 +241,11 @@ final class PathLine {
         }
     }
 
-    private static void moving(SvgText picture, double from, double to, boolean arrow) {
-        picture.shape("path", "class", "sv-moving", "stroke-width", "2.2", "d", Stone.outline(to, LINE, 12, 9.6, 77));
+    private static void moving(SvgText picture, double from, double to, double y, boolean arrow) {
+        picture.shape("path", "class", "sv-moving", "stroke-width", "2.2", "d", Stone.outline(to, y, 12, 9.6, 77));
         if (arrow && Math.abs(to - from) > 14) {
             var middle = (from + to) / 2;
-            var tip = number(to) + " 76";
+            var tip = number(to) + " " + number(y - 14);
             picture.shape(
                     "path",
                     "class",
@@ -234,14 +257,17 @@ final class PathLine {
                     "stroke-linejoin",
                     "round",
                     "d",
-                    "M" + number(from) + " 76Q" + number(middle) + " 58 " + tip + "M" + tip
+                    "M" + number(from) + " " + number(y - 14) + "Q" + number(middle) + " " + number(y - 32) + " " + tip
+                            + "M" + tip
                             + (to > from ? "l-8-2M" : "l8-2M") + tip + "l-1.5-8");
         }
     }
 
     private void names(SvgText picture, Lane lane) {
-        var labels = new Labels(List.of(118.0, 56.0, 134.0, 150.0), WIDTH);
-        for (var placed : lane.placed()) {
+        var labels = new Labels(hasLevels() ? List.of(118.0, 56.0) : List.of(118.0, 56.0, 134.0, 150.0), WIDTH);
+        for (var placed : lane.placed().stream()
+                .filter(placed -> level(lane, placed) == LINE)
+                .toList()) {
             var name = placed.stage().stage().name().in(language);
             labels.row(placed.x(), name)
                     .ifPresent(y -> picture.text(labels.middle(placed.x(), name), y, "ch-tb", "middle", name));

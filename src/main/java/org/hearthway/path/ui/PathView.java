@@ -4,17 +4,14 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.Span;
-import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.HasDynamicTitle;
+import com.vaadin.flow.router.QueryParameters;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.RolesAllowed;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -29,7 +26,6 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
-import org.hearthway.parts.Icon;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.TallyChanged;
@@ -42,9 +38,7 @@ import org.hearthway.path.Plans.Move;
 import org.hearthway.path.Plans.Preview;
 import org.hearthway.path.SignTexts;
 import org.hearthway.path.VisitKindNames;
-import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan;
-import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.internal.GapWords;
 import org.hearthway.words.Words;
@@ -52,12 +46,7 @@ import org.hearthway.words.Words;
 /** A child's paths in the folder: on one time line, every date with its rule, and what a decision would move. */
 @Route("staff/child/:child/path")
 @RolesAllowed({"THERAPIST", "PHYSICIAN", "NURSE", "COORDINATOR"})
-class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, DecisionForms.Page {
-
-    private static final String STAGE = "stage";
-    private static final String PATH = "path";
-    private static final String ZOOM = "zoom";
-    private static final String COMPARE = "compare";
+class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, DecisionForms.Page, PathChoices.Page {
 
     /** On a phone the line is wider than the screen: today comes into its middle. */
     private static final String TO_TODAY = """
@@ -85,10 +74,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
     private final Div below = new Div();
     private transient ChildId child = new ChildId(new UUID(0, 0));
     private transient List<ChildPlan> onPaths = List.of();
-    private transient Optional<String> chosenPath = Optional.empty();
-    private transient Optional<String> chosen = Optional.empty();
-    private Zoom zoom = Zoom.ALL;
-    private boolean comparing;
+    private transient PathAddress shown = PathAddress.of(child, QueryParameters.empty());
     private long seen;
 
     PathView(
@@ -142,11 +128,7 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
     public void beforeEnter(BeforeEnterEvent event) {
         child = event.getRouteParameters().get("child").flatMap(ChildId::parse).orElseThrow(NotAvailable::new);
         gate.require(viewer, Action.SEE_FOLDER, child);
-        var asked = event.getLocation().getQueryParameters();
-        chosenPath = asked.getSingleParameter(PATH);
-        chosen = asked.getSingleParameter(STAGE);
-        zoom = Zoom.of(asked.getSingleParameter(ZOOM));
-        comparing = asked.getSingleParameter(COMPARE).isPresent();
+        shown = PathAddress.of(child, event.getLocation().getQueryParameters());
         draw();
     }
 
@@ -177,14 +159,15 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
     /** The path and the stage that are chosen: an address that names no path means the first that has the stage. */
     private Optional<ChildPlan> chosenPlan() {
         return onPaths.stream()
-                .filter(on -> chosenPath.isEmpty()
-                        || chosenPath.get().equals(on.plan().template().id()))
-                .filter(on -> chosen.flatMap(on.plan()::stage).isPresent())
+                .filter(on -> shown.path()
+                        .filter(path -> !path.equals(on.plan().template().id()))
+                        .isEmpty())
+                .filter(on -> shown.stage().flatMap(on.plan()::stage).isPresent())
                 .findFirst();
     }
 
     private Optional<Planned> chosenStage() {
-        return chosenPlan().flatMap(on -> chosen.flatMap(on.plan()::stage));
+        return chosenPlan().flatMap(on -> shown.stage().flatMap(on.plan()::stage));
     }
 
     private boolean mayChange() {
@@ -197,19 +180,19 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
         tables.removeAll();
         var all = onPaths.stream().map(ChildPlan::plan).toList();
         var moving = chosenPlan().map(on -> on.plan().template().id()).orElse("");
-        head.add(new LineHead(say, zoom, one -> address(chosenPath, chosen, one, comparing), compare()));
-        line.add(new PathLine(words, viewer.language(), all, zoom).draw(moving, moves));
+        head.add(new LineHead(say, shown.zoom(), one -> shown.nearer(one).link(), compare()));
+        line.add(new PathLine(words, viewer.language(), all, shown.zoom()).draw(moving, moves));
         line.getElement().executeJs(TO_TODAY);
         for (var plan : all) {
             var id = plan.template().id();
-            var alone = comparing ? plans.byPathAlone(viewer, child, id) : Optional.<Plan>empty();
-            var own = id.equals(moving) ? chosen : Optional.<String>empty();
+            var alone = shown.comparing() ? plans.byPathAlone(viewer, child, id) : Optional.<Plan>empty();
+            var own = id.equals(moving) ? shown.stage() : Optional.<String>empty();
             tables.add(
-                    title(plan),
+                    new PathTitle(say, plan),
                     new StageTable(
                             say,
                             plan,
-                            stage -> address(Optional.of(id), Optional.of(stage), zoom, comparing),
+                            stage -> shown.at(id, stage).link(),
                             own,
                             id.equals(moving) ? moves : List.of(),
                             alone));
@@ -221,88 +204,27 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
         }
     }
 
-    private String address(Optional<String> path, Optional<String> stage, Zoom one, boolean compare) {
-        var asked = new ArrayList<String>();
-        path.ifPresent(id -> asked.add(PATH + "=" + id));
-        stage.ifPresent(id -> asked.add(STAGE + "=" + id));
-        if (one != Zoom.ALL) {
-            asked.add(ZOOM + "=" + one.inAddress());
-        }
-        if (compare) {
-            asked.add(COMPARE + "=yes");
-        }
-        var page = "staff/child/" + child + "/path";
-        return asked.isEmpty() ? page : page + "?" + String.join("&", asked);
-    }
-
     private Anchor compare() {
-        var link = Tags.link("hw-chip", address(chosenPath, chosen, zoom, !comparing), say.say("path.compare"));
+        var link = Tags.link("hw-chip", shown.comparing(!shown.comparing()).link(), say.say("path.compare"));
         link.getElement()
-                .setAttribute("aria-pressed", String.valueOf(comparing))
+                .setAttribute("aria-pressed", String.valueOf(shown.comparing()))
                 .setAttribute("role", "button");
         return link;
     }
 
-    private Component title(Plan plan) {
-        var byHand = plan.stages().stream()
-                .filter(s -> s.why().origin() != Origin.RULE)
-                .count();
-        return Tags.div(
-                "hw-colh hw-pathhead u-mt5",
-                Tags.h2("", plan.template().name().in(viewer.language())),
-                Tags.span("hw-sub", say.say("path.template", plan.template().version(), byHand)),
-                plan.over().map(over -> over(plan, over)).orElseGet(() -> Tags.span("", "")));
-    }
-
-    private Component over(Plan plan, Plan.Over over) {
-        var day = say.date(over.day(), plan.today());
-        return Tags.span(
-                "hw-label ember",
-                over.outcome()
-                        .map(outcome -> say.say("path.over", day, outcome.name().in(viewer.language())))
-                        .orElseGet(() -> say.say("path.over.by-team", day)));
-    }
-
     private Component why(Plan plan, Planned stage) {
-        var says = Tags.div("");
-        says.add(
-                Tags.span(
-                        "hw-b",
-                        stage.clash().isPresent()
-                                ? say.say("path.why.no-day")
-                                : say.say("path.why.title", say.date(stage.start(), plan.today()))),
-                new Span(" " + plans.why(plan, stage).in(viewer.language()) + " "),
-                new Span(say.allowed(stage).map(allowed -> allowed + " ").orElse("")),
-                Tags.span("hw-sub", say.say("path.why.source", stage.stage().source())));
-        if (mayChange()) {
-            stage.clash().ifPresent(clash -> says.add(ways(plan, clash)));
-        }
-        return Tags.div("hw-banner river u-mt3 u-start", Icon.WHY.draw(), says);
+        return mayChange()
+                ? new WhyThisDay(say, plans, plan, stage, this::propose)
+                : new WhyThisDay(say, plans, plan, stage);
     }
 
-    /** What would help, each a press away from its preview. */
-    private Component ways(Plan plan, Clash clash) {
-        var ways = Tags.div("hw-offers u-mt2");
-        for (var way : clash.ways()) {
-            var title = plans.way(plan, way).in(viewer.language());
-            ways.add(Tags.button("plain", title, pressed -> propose(title, change(way), say.say("path.change.save"))));
-        }
-        return ways;
+    private void propose(String title, Change change) {
+        var on = chosenPlan().orElseThrow();
+        open(new ReadyForm(say, words, title, change, say.say("path.change.save"), acts(on)));
     }
 
-    private static Change change(Clash.Way way) {
-        if (way instanceof Clash.Way.Move move) {
-            return new Change.SetByHand(move.stage().id(), move.to());
-        }
-        var give = (Clash.Way.Give) way;
-        return new Change.OwnRule(give.stage().id(), give.at(), give.rule());
-    }
-
-    private void propose(String title, Change change, String save) {
-        open(new ReadyForm(say, words, title, change, save, acts(chosenPlan().orElseThrow())));
-    }
-
-    private void open(Component form) {
+    @Override
+    public void open(Component form) {
         beside.removeAll();
         beside.add(form);
     }
@@ -315,94 +237,21 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
             var on = chosenPlan().orElseThrow();
             beside.add(new ChangeForm(say, words, on, stage.get(), acts(on)));
         } else {
-            beside.add(choose());
-            onPaths.stream().filter(on -> on.plan().over().isEmpty()).forEach(on -> {
-                doneBefore(on.plan());
-                notOnPlan(on);
-            });
+            beside.add(new PathChoices(say, words, goingOn(), forms(), this));
         }
         if (stage.isEmpty()) {
-            onPaths.stream()
-                    .filter(on -> on.plan().over().isEmpty())
+            goingOn().stream()
                     .map(ChildPlan::plan)
                     .forEach(plan -> beside.add(new AdviceList(
                             say,
-                            titled("path.advice.title", plan),
+                            PathChoices.titled(say, "path.advice.title", plan, goingOn()),
                             plans.advice(viewer, child, plan.template().id()),
                             today())));
         }
     }
 
-    private Component choose() {
-        var acts = Tags.div(
-                "hw-offers",
-                Tags.button("plain", say.say("path.begin.other"), pressed -> open(forms().begin(true))),
-                Tags.button("plain", say.say("path.away"), pressed -> open(forms().away())));
-        onPaths.stream()
-                .map(ChildPlan::plan)
-                .filter(plan -> plan.over().isEmpty())
-                .forEach(plan -> {
-                    var name = plan.template().name().in(viewer.language());
-                    acts.add(Tags.button("plain", say.say("path.close", name), pressed -> open(forms().close(plan))));
-                });
-        return Tags.div(
-                "hw-sheet u-edged u-onpaper",
-                Tags.div("hw-colh", Tags.h2("", say.say("path.choose"))),
-                Tags.p("hw-quiet u-mb3", say.say("path.choose.hint")),
-                acts);
-    }
-
-    /** Stages that were done before the path began here, each a press away from its day. */
-    private void doneBefore(Plan plan) {
-        if (plan.before().isEmpty()) {
-            return;
-        }
-        var list = new UnorderedList();
-        list.addClassName("hw-plain");
-        plan.before()
-                .forEach(stage -> list.add(new ListItem(
-                        new Span(stage.name().in(viewer.language()) + " "),
-                        Tags.button(
-                                "text",
-                                say.say("path.before.day.known"),
-                                pressed -> open(forms().doneBefore(plan, stage))))));
-        beside.add(Tags.div(
-                "u-mt5",
-                Tags.h2("u-l", titled("path.before.title", plan)),
-                Tags.p("hw-s hw-quiet", say.say("path.before.hint")),
-                list));
-    }
-
-    /** Stages that come on the plan only if needed, and those that were taken from it. */
-    private void notOnPlan(ChildPlan on) {
-        var plan = on.plan();
-        var list = new UnorderedList();
-        list.addClassName("hw-plain");
-        plan.template().stages().stream()
-                .filter(stage ->
-                        plan.stage(stage.id()).isEmpty() && !plan.before().contains(stage))
-                .forEach(stage -> list.add(new ListItem(
-                        new Span(stage.name().in(viewer.language()) + " "),
-                        Tags.button(
-                                "text",
-                                say.say("path.add"),
-                                pressed -> open(new ReadyForm(
-                                        say,
-                                        words,
-                                        stage.name().in(viewer.language()),
-                                        new Change.Add(stage.id()),
-                                        say.say("path.add.save"),
-                                        acts(on)))))));
-        if (list.getChildren().findAny().isPresent()) {
-            beside.add(Tags.div("u-mt5", Tags.h2("u-l", titled("path.not-on-plan", plan)), list));
-        }
-    }
-
-    /** A title, with the path's name where the child is on several. */
-    private String titled(String key, Plan plan) {
-        var several = onPaths.stream().filter(on -> on.plan().over().isEmpty()).count() > 1;
-        var title = say.say(key);
-        return several ? say.say("path.of", title, plan.template().name()) : title;
+    private List<ChildPlan> goingOn() {
+        return onPaths.stream().filter(on -> on.plan().over().isEmpty()).toList();
     }
 
     private DecisionForms forms() {
@@ -441,8 +290,8 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
                 mayChange() ? Optional.of(decision -> open(forms().takeBack(decision))) : Optional.empty()));
     }
 
-    /** What forms about a stage of one path ask for. */
-    private ChangeForm.Acts acts(ChildPlan on) {
+    @Override
+    public ChangeForm.Acts acts(ChildPlan on) {
         var path = on.plan().template().id();
         return new ChangeForm.Acts() {
             @Override
@@ -489,10 +338,10 @@ class PathView extends Div implements BeforeEnterObserver, HasDynamicTitle, Deci
 
     @Override
     public void leave() {
-        if (chosen.isEmpty()) {
+        if (shown.stage().isEmpty()) {
             draw();
         } else {
-            UI.getCurrent().navigate(address(Optional.empty(), Optional.empty(), zoom, comparing));
+            UI.getCurrent().navigate(shown.withoutStage().link());
         }
     }
 }

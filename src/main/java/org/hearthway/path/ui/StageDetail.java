@@ -127,7 +127,8 @@ final class StageDetail extends Section {
     private Span care(Care care) {
         var rule = care.rule();
         var says = say.say(rule.forbids() ? "path.stage.care.not" : "path.stage.care.with", rule.says());
-        return line(says, Optional.of(between(care.from(), care.until().minusDays(1)) + ". " + rule.source()));
+        return line(
+                says, Optional.of(between(care.from(), care.until().minusDays(1)) + ". " + say.source(rule.source())));
     }
 
     private String between(LocalDate from, LocalDate until) {

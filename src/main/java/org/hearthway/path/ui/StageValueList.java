@@ -62,7 +62,7 @@ final class StageValueList extends Div {
                         "",
                         Tags.p("hw-value-about", say.in(rule.name())),
                         values,
-                        Tags.p("hw-sub", say.say("path.values.source", rule.source()))),
+                        Tags.p("hw-sub", say.source(rule.source()))),
                 press);
     }
 

@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.hearthway.base.Language;
 import org.hearthway.parts.Tags;
+import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Plan.Planned;
 import org.hearthway.path.engine.Plan.State;
@@ -67,6 +68,11 @@ final class StageWords {
         return usual.isZero()
                 ? say("path.rule.on." + edge(counted), anchor.get())
                 : say("path.rule." + edge(counted), gaps.say(language, usual), anchor.get());
+    }
+
+    /** Where something comes from; what has no source says so in the reader's language. */
+    String source(String source) {
+        return source.equals(Plans.NO_SOURCE) ? say("path.no-source") : source;
     }
 
     /** A gap. */

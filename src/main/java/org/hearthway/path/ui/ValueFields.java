@@ -40,7 +40,7 @@ final class ValueFields extends Section {
                 Tags.p("hw-value-about", say.in(rule.name())),
                 amounts,
                 along,
-                Tags.p("hw-sub", say.say("path.values.source", rule.source())));
+                Tags.p("hw-sub", say.source(rule.source())));
         until().ifPresent(field -> offer(stage, field.value()));
     }
 

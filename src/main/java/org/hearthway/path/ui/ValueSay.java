@@ -14,6 +14,7 @@ import org.hearthway.base.AccountId;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
 import org.hearthway.parts.Tags;
+import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Amount;
 import org.hearthway.path.internal.GapWords;
 import org.hearthway.path.internal.ValueWords;
@@ -51,6 +52,11 @@ final class ValueSay {
 
     String in(Bilingual name) {
         return name.in(parts.language());
+    }
+
+    /** Where a value comes from; what has no source says so in the reader's language. */
+    String source(String source) {
+        return say("path.values.source", source.equals(Plans.NO_SOURCE) ? say("path.no-source") : source);
     }
 
     String amount(Amount amount) {

@@ -8,13 +8,20 @@ package org.hearthway.pump.engine;
  * @param limit of the clinic for a reservoir of this size
  * @param flagged whether the difference is larger, to either side
  */
-public record AfterFill(Volume injected, Volume measured, VolumeDifference difference, Volume limit, boolean flagged) {
+public record AfterFill(
+        Volume injected, Volume measured, VolumeDifference difference, Volume limit, boolean flagged, Derivation how) {
 
     /** Holds one against the other. */
     public static AfterFill check(PumpModel pump, Volume injected, Volume measured, ResidualRules rules) {
+        var working = new Derivation.Working();
         var limit = pump.reservoir().compareTo(rules.large()) < 0 ? rules.afterFill() : rules.afterLargeFill();
-        var difference = injected.minus(measured);
-        return new AfterFill(
-                injected, measured, difference, limit, difference.size().compareTo(limit) > 0);
+        var difference = working.line(
+                Formula.AFTER_FILL,
+                Symbol.DIFFERENCE,
+                injected.minus(measured),
+                Symbol.INJECTED.is(injected),
+                Symbol.MEASURED.is(measured));
+        var flagged = difference.size().compareTo(limit) > 0;
+        return new AfterFill(injected, measured, difference, limit, flagged, working.done());
     }
 }

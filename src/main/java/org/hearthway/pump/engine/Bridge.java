@@ -39,17 +39,6 @@ public record Bridge(
         implements BridgePlan {
 
     /**
-     * What happens when tubing and catheter hold another volume than was reckoned with.
-     *
-     * @param really what they hold
-     * @param tooMuch whether the child gets too much, else too little
-     * @param lasts for how long
-     * @param received in that time
-     * @param wanted in that time
-     */
-    public record Wrong(Volume really, boolean tooMuch, Elapsed lasts, Mass received, Mass wanted) {}
-
-    /**
      * An hour after the change.
      *
      * @param hour 0 is the first
@@ -84,10 +73,15 @@ public record Bridge(
         var received = working.line(
                 Formula.RECEIVED_UNBRIDGED, Symbol.RECEIVED, afterwards.at(old), d, c1, Symbol.NEW_STRENGTH.is(fresh));
         var without = unbridged(dead, received, dose.rate(), afterwards, volume, working);
-        var really = BigFraction.of(deadVolumePercent, 100);
-        var wrong = Stream.of(BigFraction.ONE.subtract(really), BigFraction.ONE.add(really))
-                .map(share -> new Volume(dead.exact().multiply(share)))
-                .map(volumeReally -> wrong(dead, volumeReally, old, fresh, during, afterwards))
+        var share = BigFraction.of(deadVolumePercent, 100);
+        var wrong = Stream.of(BigFraction.ONE.subtract(share), BigFraction.ONE.add(share))
+                .map(part -> new Volume(dead.exact().multiply(part)))
+                .map(really -> Wrong.of(
+                        dead,
+                        really,
+                        really.compareTo(dead) < 0 ? fresh : old,
+                        dose,
+                        really.compareTo(dead) < 0 ? during : afterwards))
                 .toList();
         var deliverable = pump.deliverable().holds(during) && pump.deliverable().holds(afterwards);
         return new Bridge(
@@ -118,22 +112,6 @@ public record Bridge(
                 Symbol.DAILY_VOLUME.is(dailyVolume));
         var percent = Amount.percent(received.exact().divide(wanted.exact()).multiply(Exact.HUNDRED));
         return new Unbridged(received, percent, lasts);
-    }
-
-    /** When less is held than reckoned, new drug comes at the flow of the bridge; when more, old drug at the later one. */
-    private static Wrong wrong(
-            Volume reckoned,
-            Volume really,
-            Concentration old,
-            Concentration fresh,
-            FlowRate during,
-            FlowRate afterwards) {
-        var early = really.compareTo(reckoned) < 0;
-        var volume = really.minus(reckoned).size();
-        var received = volume.at(early ? fresh : old);
-        var wanted = volume.at(early ? old : fresh);
-        return new Wrong(
-                really, received.compareTo(wanted) > 0, volume.at(early ? during : afterwards), received, wanted);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.hearthway.pump.engine;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -35,6 +36,11 @@ public record DayPattern(List<Step> steps, List<Bolus> boluses, BolusMode mode) 
         return new DayPattern(List.of(steps), List.of(), BolusMode.REPLACES_BASAL);
     }
 
+    /** A daily dose spread evenly, for boluses to be put upon. */
+    public static DayPattern even(DailyDose dose) {
+        return of(new Step(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT, dose.rate()));
+    }
+
     /** The same steps with these boluses. */
     public DayPattern with(BolusMode how, Bolus... more) {
         return new DayPattern(steps, List.of(more), how);
@@ -53,7 +59,7 @@ public record DayPattern(List<Step> steps, List<Bolus> boluses, BolusMode mode) 
                 problems.add(Problem.at(
                         "steps",
                         times[minute] == 0 ? "pump.problem.steps.gap" : "pump.problem.steps.overlap",
-                        Minutes.clock(minute).toString()));
+                        Minutes.clock(minute)));
             }
         }
         Invalid.ifAny(problems);

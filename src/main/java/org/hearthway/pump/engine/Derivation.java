@@ -1,5 +1,6 @@
 package org.hearthway.pump.engine;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -74,6 +75,11 @@ public record Derivation(List<Line> lines) {
 
         <T extends Shown> T line(Formula formula, Symbol symbol, T result, Figure... figures) {
             lines.add(new Line(formula, List.of(figures), new Figure(symbol, result)));
+            return result;
+        }
+
+        LocalDate day(Formula formula, Symbol symbol, LocalDate result, Figure... figures) {
+            line(formula, symbol, new Shown.Day(result), figures);
             return result;
         }
 

@@ -82,7 +82,7 @@ public record DoseStep(
             findings.add(Finding.of(Kind.MAY_BE_TOO_MUCH, percent, Amount.count(rules.cautionPercent(), Unit.PERCENT)));
         }
         var within = who.increases().stream()
-                .filter(before -> !before.isAfter(at) && isWithinADay(before, at))
+                .filter(before -> isWithinADay(before, at))
                 .toList();
         if (raised) {
             who.begun()
@@ -97,7 +97,7 @@ public record DoseStep(
     }
 
     private static boolean isWithinADay(Instant before, Instant at) {
-        return Elapsed.between(before, at).compareTo(A_DAY) < 0;
+        return !before.isAfter(at) && Elapsed.between(before, at).compareTo(A_DAY) < 0;
     }
 
     private static PercentRange usual(DoseContext who, DoseRules rules) {

@@ -24,12 +24,16 @@ public enum Formula {
     DAYS_TO_ALARM("({VOLUME} - {ALARM_VOLUME}) / {DAILY_VOLUME}"),
     /** Days from the last change until nothing is left. */
     DAYS_TO_EMPTY("{VOLUME} / {DAILY_VOLUME}"),
+    /** Days from the fill to the alarm: up to the last change and from there. */
+    DAYS_TOGETHER(" + "),
     /** Whole days. */
     WHOLE_DAYS("floor({DAYS})"),
     /** Fill and whole days. */
     COUNTED_DAY("{FIRST_DAY} + {WHOLE_DAYS}"),
     /** The day to plan by. */
     PLANNING_DAY("min({COUNTED_DAY}, {ALARM_DAY})"),
+    /** The earlier of our day and that of the print-out. */
+    EARLIER_OF_PRINT_OUT("min({OUR_DAY}, {PRINTED_DAY})"),
     /** Life of the drug after the fill. */
     LIFE_DAY("{FIRST_DAY} + {SPAN}"),
     /** Life of the drug when the pharmacy gave a day, too. */
@@ -48,6 +52,8 @@ public enum Formula {
     DIFFERENCE("{MEASURED} - {EXPECTED}"),
     /** Difference of the residual in percent of what was expected. */
     PERCENT_OF_EXPECTED("100 × ({MEASURED} - {EXPECTED}) / {EXPECTED}"),
+    /** Difference right after a fill. */
+    AFTER_FILL("{INJECTED} - {MEASURED}"),
     /** Delivered against planned. */
     RATIO("({VOLUME} - {MEASURED}) / ({VOLUME} - {EXPECTED})"),
     /** Less delivered than planned, in percent of it. */
@@ -74,6 +80,14 @@ public enum Formula {
     RECEIVED_UNBRIDGED("{DAILY_DOSE} × {OLD_STRENGTH} / {NEW_STRENGTH}"),
     /** How long the old drug lasts at a daily volume. */
     OLD_DRUG_DAYS("{DEAD_VOLUME} / {DAILY_VOLUME}"),
+    /** How long a wrong volume of tubing and catheter is felt. */
+    WRONG_HOURS("({DEAD_VOLUME} - {REALLY}) / {DAILY_VOLUME} × 24"),
+    /** The same when it is larger than reckoned. */
+    WRONG_HOURS_LARGER("({REALLY} - {DEAD_VOLUME}) / {DAILY_VOLUME} × 24"),
+    /** What is received then. */
+    WRONG_RECEIVED("{DAILY_VOLUME} × {HOURS} / 24 × {STRENGTH}"),
+    /** What is wanted then. */
+    WRONG_WANTED("{DAILY_DOSE} × {HOURS} / 24"),
     /** Strength of a mixture. */
     MIXTURE("({LEFT} × {OLD_STRENGTH} + {ADDED} × {NEW_STRENGTH}) / ({LEFT} + {ADDED})"),
     /** When a pump is to be replaced. */

@@ -34,4 +34,9 @@ public record Mixture(Volume volume, Concentration strength, Derivation how) {
                 Symbol.NEW_STRENGTH.is(fresh));
         return new Mixture(volume, strength, working.done());
     }
+
+    /** In percent of the strength that the pump is told: so much of the dose that is set is really given. */
+    public Amount percentOf(Concentration told) {
+        return Amount.percent(strength.exact().divide(told.exact()).multiply(Exact.HUNDRED));
+    }
 }

@@ -17,14 +17,14 @@ public record OrderBy(LocalDate visit, LocalDate day, Derivation how) {
     public static OrderBy of(LocalDate visit, RefillRules rules, Predicate<LocalDate> open) {
         var working = new Derivation.Working();
         var wanted = visit.minusDays(rules.orderDays());
-        working.line(
+        working.day(
                 Formula.ORDER,
                 Symbol.LATEST,
-                new Shown.Day(wanted),
-                Symbol.VISIT.is(new Shown.Day(visit)),
+                wanted,
+                Symbol.VISIT.is(visit),
                 Symbol.SPAN.is(Amount.count(rules.orderDays(), Unit.DAYS)));
         var day = OpenDays.earlier(wanted, wanted.minus(FAR), open).orElse(wanted);
-        working.line(Formula.OPEN_DAY, Symbol.LATEST, new Shown.Day(day), Symbol.LATEST_ANY.is(new Shown.Day(wanted)));
+        working.day(Formula.OPEN_DAY, Symbol.LATEST, day, Symbol.LATEST_ANY.is(wanted));
         return new OrderBy(visit, day, working.done());
     }
 }

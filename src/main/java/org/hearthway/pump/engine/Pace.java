@@ -66,24 +66,25 @@ public final class Pace {
         var rates = steps.clone();
         var taken = new boolean[steps.length];
         for (var day = 0; day < days.size(); day++) {
+            var adds = days.get(day).mode() == BolusMode.ADDS_TO_BASAL;
             for (var bolus : days.get(day).boluses()) {
+                var rate = bolus.rate().exact();
                 for (var i = 0; i < bolus.minutes(); i++) {
                     var minute = (day * Minutes.A_DAY + bolus.start() + i) % steps.length;
                     if (taken[minute]) {
-                        throw new Invalid(Problem.at(
-                                "boluses",
-                                "pump.problem.boluses.overlap",
-                                Minutes.clock(minute % Minutes.A_DAY).toString()));
+                        throw overlap(minute % Minutes.A_DAY);
                     }
                     taken[minute] = true;
                     // what a bolus does to the steps is said by the day on which it begins
-                    rates[minute] = days.get(day).mode() == BolusMode.ADDS_TO_BASAL
-                            ? steps[minute].add(bolus.rate().exact())
-                            : bolus.rate().exact();
+                    rates[minute] = adds ? steps[minute].add(rate) : rate;
                 }
             }
         }
         return new Pace(rates, days.size() == 1 ? BigFraction.ZERO : Exact.SECONDS_A_DAY.multiply(MONDAY));
+    }
+
+    private static Invalid overlap(int minute) {
+        return new Invalid(Problem.at("boluses", "pump.problem.boluses.overlap", Minutes.clock(minute)));
     }
 
     /** The mean of its days. */
@@ -98,7 +99,7 @@ public final class Pace {
                 piece(since.subtract(whole(since).multiply(period))).perSecond().multiply(Exact.SECONDS_A_DAY));
     }
 
-    /** The largest of its rates. */
+    /** All of its rates, each once. */
     List<DrugRate> rates() {
         return pieces.stream()
                 .map(piece -> new DrugRate(piece.perSecond().multiply(Exact.SECONDS_A_DAY)))

@@ -17,7 +17,8 @@ final class PlanningDay {
         var strength = last.program().strength();
         var rate = last.program().dosing().perDay(strength);
         Usage.left(reservoir, last.at(), working);
-        if (rate.exact().signum() > 0) {
+        if (rate.exact().signum() > 0
+                && last.volume().compareTo(reservoir.pump().alarm()) >= 0) {
             var volume = working.line(
                     Formula.DAILY_VOLUME,
                     Symbol.DAILY_VOLUME,
@@ -25,13 +26,23 @@ final class PlanningDay {
                     Symbol.DAILY_DOSE.is(rate),
                     Symbol.STRENGTH.is(strength));
             var left = last.volume().less(reservoir.pump().alarm());
-            working.line(
+            var days = working.line(
                     Formula.DAYS_TO_ALARM,
                     Symbol.DAYS,
                     new Amount(left.exact().divide(volume.exact()), Unit.DAYS),
                     Symbol.VOLUME.is(last.volume()),
                     Symbol.ALARM_VOLUME.is(reservoir.pump().alarm()),
                     Symbol.DAILY_VOLUME.is(volume));
+            // of a schedule the mean is not exact: there the whole days are told as they come
+            if (reservoir.nodes().size() > 1 && !last.program().dosing().followsTheClock()) {
+                working.line(
+                        Formula.DAYS_TOGETHER,
+                        Symbol.DAYS,
+                        alarm.sinceFill().inDays(),
+                        Symbol.DAYS.is(Elapsed.between(reservoir.filling().at(), last.at())
+                                .inDays()),
+                        Symbol.DAYS.is(days));
+            }
         }
         var filled = reservoir.filling().at().atZone(zone).toLocalDate();
         var whole = Amount.count(alarm.sinceFill().wholeDays(), Unit.DAYS);

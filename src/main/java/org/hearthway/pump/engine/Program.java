@@ -2,6 +2,7 @@ package org.hearthway.pump.engine;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -34,9 +35,21 @@ public record Program(Instant from, Concentration strength, Dosing dosing, PumpC
         return dosing.pace(strength).at(clock.seconds(at));
     }
 
-    /** From when on its steps run off in local time, up to a moment; empty for a dosing that knows no time of day. */
-    public Optional<PumpClock.Shift> shift(Instant until, ZoneId zone) {
-        return dosing.followsTheClock() ? clock.shift(from, until, zone) : Optional.empty();
+    /**
+     * How its steps run off in local time at a moment, and since when: until the next programming. Empty when they are
+     * right, or when it knows no time of day.
+     */
+    public Optional<PumpClock.Shift> shift(Instant at, ZoneId zone) {
+        var shifts = shifts(at, zone);
+        return shifts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(shifts.get(shifts.size() - 1))
+                        .filter(last -> !last.by().isZero());
+    }
+
+    /** Every change of local time from this programming to a moment, oldest first, if it knows a time of day. */
+    public List<PumpClock.Shift> shifts(Instant until, ZoneId zone) {
+        return dosing.followsTheClock() ? clock.shifts(from, until, zone) : List.of();
     }
 
     Optional<Elapsed> until(Instant since, Volume used) {

@@ -6,7 +6,8 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -17,10 +18,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public record PumpClock(ZoneOffset offset) {
 
     /**
-     * From some moment on, steps run off by this much in local time, until the next programming.
+     * A change of local time that the clock did not follow.
      *
-     * @param since when local time changed
-     * @param by positive: a step that was set for 06:00 runs at 07:00
+     * @param since when it was
+     * @param by how far steps run off from then on: positive, a step that was set for 06:00 runs at 07:00; nothing when
+     *     they are right again
      */
     public record Shift(Instant since, Duration by) {}
 
@@ -44,17 +46,15 @@ public record PumpClock(ZoneOffset offset) {
         return Duration.ofSeconds(zone.getRules().getOffset(at).getTotalSeconds() - offset.getTotalSeconds());
     }
 
-    /** The first change of local time after a programming and not after another moment that leaves it off. */
-    public Optional<Shift> shift(Instant programmed, Instant until, ZoneId zone) {
+    /** Every change of local time after a programming and not after another moment, oldest first. */
+    public List<Shift> shifts(Instant programmed, Instant until, ZoneId zone) {
+        var shifts = new ArrayList<Shift>();
         var next = zone.getRules().nextTransition(programmed);
         while (next != null && !next.getInstant().isAfter(until)) {
-            var by = off(next.getInstant(), zone);
-            if (!by.isZero()) {
-                return Optional.of(new Shift(next.getInstant(), by));
-            }
+            shifts.add(new Shift(next.getInstant(), off(next.getInstant(), zone)));
             next = zone.getRules().nextTransition(next.getInstant());
         }
-        return Optional.empty();
+        return shifts;
     }
 
     BigFraction seconds(Instant at) {

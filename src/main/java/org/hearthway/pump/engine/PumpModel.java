@@ -14,7 +14,7 @@ import org.hearthway.base.Problem;
  * @param tubing what its inner tubing holds, at most 2 mL; no part of the reservoir
  * @param deliverable the flows it can be set to
  * @param life from implant to its elective replacement, 1 to 20 years
- * @param fixedFlow its flow when that was set at manufacture; empty when it can be programmed
+ * @param fixedFlow its flow when that was set at manufacture, 0.001 to 2 mL an hour; empty when it can be programmed
  */
 public record PumpModel(
         Volume reservoir,
@@ -27,6 +27,7 @@ public record PumpModel(
     private static final Bounds RESERVOIR = Bounds.of("reservoir", "5", "60", 4, Unit.MILLILITRES);
     private static final Bounds ALARM = Bounds.of("alarm", "0", "10", 4, Unit.MILLILITRES);
     private static final Bounds TUBING = Bounds.of("tubing", "0", "2", 4, Unit.MILLILITRES);
+    private static final Bounds FIXED_FLOW = Bounds.of("flow", "0.001", "2", 6, Unit.MILLILITRES_PER_HOUR);
     private static final int MONTHS_A_YEAR = 12;
     private static final int MOST_MONTHS = 240;
 
@@ -38,6 +39,7 @@ public record PumpModel(
         if (alarm.compareTo(reservoir) >= 0) {
             throw new Invalid(Problem.at("alarm", "pump.problem.alarm-volume"));
         }
+        fixedFlow.ifPresent(flow -> FIXED_FLOW.computed(flow.exact()));
         Bounds.whole("life", Math.toIntExact(life.toTotalMonths()), MONTHS_A_YEAR, MOST_MONTHS, Unit.MONTHS);
     }
 

@@ -15,29 +15,19 @@ public record ReplacementPlan(LocalDate implanted, LocalDate end, LocalDate plan
     public static ReplacementPlan of(LocalDate implanted, Period life, ReplacementRule rule) {
         var working = new Derivation.Working();
         var end = implanted.plus(life);
-        working.line(
+        working.day(
                 Formula.REPLACEMENT,
                 Symbol.END,
-                new Shown.Day(end),
-                Symbol.FIRST_DAY.is(new Shown.Day(implanted)),
+                end,
+                Symbol.FIRST_DAY.is(implanted),
                 Symbol.SPAN.is(Amount.count(life.toTotalMonths(), Unit.MONTHS)));
         var byRule = rule.planFrom(implanted, end);
         var planFrom = byRule.isAfter(end) ? end : byRule;
         var span = Symbol.SPAN.is(rule.span());
         if (rule instanceof ReplacementRule.YearsAfter) {
-            working.line(
-                    Formula.PLAN_AFTER,
-                    Symbol.LATEST,
-                    new Shown.Day(planFrom),
-                    Symbol.FIRST_DAY.is(new Shown.Day(implanted)),
-                    span);
+            working.day(Formula.PLAN_AFTER, Symbol.LATEST, planFrom, Symbol.FIRST_DAY.is(implanted), span);
         } else {
-            working.line(
-                    Formula.PLAN_BEFORE,
-                    Symbol.LATEST,
-                    new Shown.Day(planFrom),
-                    Symbol.END.is(new Shown.Day(end)),
-                    span);
+            working.day(Formula.PLAN_BEFORE, Symbol.LATEST, planFrom, Symbol.END.is(end), span);
         }
         return new ReplacementPlan(implanted, end, planFrom, working.done());
     }

@@ -84,7 +84,7 @@ public final class Reservoir {
     /**
      * The same reservoir as somebody sees it who knows only what it held at a moment, and what was programmed since.
      *
-     * @throws IllegalArgumentException when the moment lies before the fill
+     * @throws Invalid when the moment lies before the fill
      */
     public Reservoir seenFrom(Instant moment) {
         var later = new ArrayList<Node>();
@@ -116,7 +116,7 @@ public final class Reservoir {
     /**
      * What is in it at a moment: what is expected at a refill. Never less than nothing.
      *
-     * @throws IllegalArgumentException when the moment lies before the fill
+     * @throws Invalid when the moment lies before the fill
      */
     public Volume at(Instant moment) {
         var node = nodeAt(moment);
@@ -126,16 +126,16 @@ public final class Reservoir {
     /**
      * What runs at a moment.
      *
-     * @throws IllegalArgumentException when the moment lies before the fill
+     * @throws Invalid when the moment lies before the fill
      */
     public Program programAt(Instant moment) {
         return nodeAt(moment).program();
     }
 
-    private Node nodeAt(Instant moment) {
+    Node nodeAt(Instant moment) {
         var found = nodes.get(0);
         if (moment.isBefore(found.at())) {
-            throw new IllegalArgumentException("a moment before the fill");
+            throw new Invalid(Problem.at("at", "pump.problem.before-fill"));
         }
         for (var node : nodes) {
             if (!node.at().isAfter(moment)) {

@@ -1,5 +1,7 @@
 package org.hearthway.pump.engine;
 
+import java.time.LocalDate;
+
 /** Letters of the formulas, the same in all languages; what each stands for is told in words elsewhere. */
 public enum Symbol {
     /** Volume in the reservoir, after a fill or at the last change. */
@@ -32,7 +34,9 @@ public enum Symbol {
     EXPECTED("Ve"),
     /** What was measured. */
     MEASURED("Vm"),
-    /** Measured less expected. */
+    /** What was injected. */
+    INJECTED("Vi"),
+    /** Measured less expected, or injected less measured. */
     DIFFERENCE("d"),
     /** Percentage. */
     PERCENT("p"),
@@ -44,6 +48,10 @@ public enum Symbol {
     COUNTED_DAY("A1"),
     /** The local day of the alarm. */
     ALARM_DAY("A2"),
+    /** The day that we reckon. */
+    OUR_DAY("P1"),
+    /** The day of the print-out. */
+    PRINTED_DAY("P2"),
     /** The day to plan by. */
     PLANNING_DAY("P"),
     /** The last day of the drug's life. */
@@ -68,6 +76,8 @@ public enum Symbol {
     PER_LENGTH("vl"),
     /** Tubing and catheter together. */
     DEAD_VOLUME("V0"),
+    /** What they really hold. */
+    REALLY("V0'"),
     /** The strength of before. */
     OLD_STRENGTH("C1"),
     /** The strength of afterwards. */
@@ -100,6 +110,11 @@ public enum Symbol {
     /** As it is written. */
     public String text() {
         return text;
+    }
+
+    /** A day with this letter. */
+    Derivation.Figure is(LocalDate day) {
+        return is(new Shown.Day(day));
     }
 
     /** A figure with this letter. */

@@ -11,30 +11,28 @@ final class Usage {
     /** What is left at a moment. */
     static Volume left(Reservoir reservoir, Instant moment, Derivation.Working working) {
         var nodes = reservoir.nodes();
-        var left = reservoir.filling().volume();
         for (var i = 0; i < nodes.size() && nodes.get(i).at().isBefore(moment); i++) {
             var until = i + 1 < nodes.size() ? earlier(nodes.get(i + 1).at(), moment) : moment;
-            left = after(nodes.get(i), until, working);
+            tell(nodes.get(i), until, working);
         }
-        return left;
+        return reservoir.at(moment);
     }
 
     private static Instant earlier(Instant one, Instant other) {
         return one.isBefore(other) ? one : other;
     }
 
-    private static Volume after(Reservoir.Node node, Instant until, Derivation.Working working) {
+    private static void tell(Reservoir.Node node, Instant until, Derivation.Working working) {
         var program = node.program();
         var strength = Symbol.STRENGTH.is(program.strength());
-        var dose = Symbol.DAILY_DOSE.is(program.dosing().perDay(program.strength()));
+        var rate = program.dosing().perDay(program.strength());
+        var dose = Symbol.DAILY_DOSE.is(rate);
         var time = Elapsed.between(node.at(), until);
         var used = program.used(node.at(), until);
         if (program.dosing().followsTheClock()) {
             var whole = program.dosing().wholeDays(time);
-            var rest = new Mass(program.given(node.at(), until)
-                    .exact()
-                    .subtract(
-                            program.dosing().perDay(program.strength()).exact().multiply(BigFraction.of(whole))));
+            var inWhole = rate.exact().multiply(BigFraction.of(whole));
+            var rest = new Mass(program.given(node.at(), until).exact().subtract(inWhole));
             working.line(
                     Formula.USED_BY_SCHEDULE,
                     Symbol.USED,
@@ -46,7 +44,7 @@ final class Usage {
         } else {
             working.line(Formula.USED, Symbol.USED, used, dose, Symbol.DAYS.is(time.inDays()), strength);
         }
-        return working.line(
+        working.line(
                 Formula.LEFT,
                 Symbol.VOLUME,
                 node.volume().less(used),

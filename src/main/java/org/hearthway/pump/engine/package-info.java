@@ -23,16 +23,17 @@
  *         .then(Program.set(Instant.parse("2026-01-29T15:00:00Z"), zone, strength, Dosing.constant("110")));
  *
  * reservoir.at(Instant.parse("2026-02-12T15:00:00Z")).rounded(2);        // 14.12 mL are left
- * reservoir.alarm();                                                     // when it sounds
+ * reservoir.alarm();                                                     // sounds on 2026-04-08
  *
  * var forecast = RefillForecast.of(reservoir, RefillRules.usual(), zone, day -> true);
- * forecast.opens();                                                      // the window of the refill
- * forecast.latest();
+ * forecast.opens();                                                      // 2026-03-20 to
+ * forecast.latest();                                                     // 2026-04-03
  * forecast.how().lines().forEach(line ->
  *         System.out.println(line.symbols() + " = " + line.numbers(Object::toString)));
  *
+ * var visit = Instant.parse("2026-03-31T14:00:00Z");
  * var residual = Residual.at(reservoir, visit, Volume.millilitres("9.5"), ResidualRules.usual());
- * residual.flagged();                                                    // and residual.look()
+ * residual.flagged();                                                    // true; residual.look(): more left than expected
  * }</pre>
  *
  * <p>Where to begin:

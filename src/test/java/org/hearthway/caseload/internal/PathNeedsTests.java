@@ -24,6 +24,7 @@ import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
+import org.hearthway.testing.OnPath;
 import org.hearthway.testing.People;
 import org.hearthway.testing.SettableClock;
 import org.hearthway.visit.Visits;
@@ -71,12 +72,11 @@ class PathNeedsTests {
     }
 
     private void begin(LocalDate day) {
-        plans.begin(SURGEON, child, "sdr", Plans.Beginning.INSTEAD, day, "referred by the clinic");
+        new OnPath(plans, child).begin("sdr", Plans.Beginning.INSTEAD, day);
     }
 
     private void change(Change change) {
-        var version = plans.decisions(SURGEON, child).get(0).version();
-        plans.apply(SURGEON, child, "sdr", change, "said at the team meeting", version);
+        new OnPath(plans, child).decide("sdr", change);
     }
 
     private List<Needs.Item> items() {

@@ -41,6 +41,7 @@ import org.hearthway.path.PrecautionNames;
 import org.hearthway.path.SignNames;
 import org.hearthway.path.VisitKindNames;
 import org.hearthway.path.VisitsForPlans;
+import org.hearthway.path.VisitsOnDay;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Plan.Origin;
 import org.hearthway.path.engine.Remark;
@@ -103,6 +104,11 @@ class ChildPlansTests {
         @Bean
         PrecautionNames precautions() {
             return Set::of;
+        }
+
+        @Bean
+        VisitsOnDay onDay() {
+            return day -> List.of();
         }
 
         @Bean

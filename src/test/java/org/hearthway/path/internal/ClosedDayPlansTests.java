@@ -6,9 +6,13 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.NotAvailable;
@@ -17,12 +21,15 @@ import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.clinic.ClosedDays;
+import org.hearthway.path.ClinicValues;
+import org.hearthway.path.ClosedDayEffects;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
 import org.hearthway.testing.SettableClock;
+import org.hearthway.visit.Visits;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,6 +51,12 @@ class ClosedDayPlansTests {
     private ClosedDays closed;
 
     @Autowired
+    private ClosedDayEffects effects;
+
+    @Autowired
+    private Visits visits;
+
+    @Autowired
     private ChildRegister register;
 
     @Autowired
@@ -63,6 +76,71 @@ class ClosedDayPlansTests {
             plans.begin(SURGEON, child, path, Plans.Beginning.INSTEAD, day, "agreed with the family");
             children.put(path, child);
         });
+    }
+
+    private record Moved(ChildId child, String stage, LocalDate from, LocalDate to) {}
+
+    private Set<Moved> between(Map<String, Plan> before, Map<String, Plan> after) {
+        var moved = new HashSet<Moved>();
+        children.forEach((path, child) -> after.get(path)
+                .stages()
+                .forEach(is -> before.get(path)
+                        .stage(is.point())
+                        .filter(was -> !was.start().equals(is.start()))
+                        .ifPresent(was -> moved.add(new Moved(child, is.point(), was.start(), is.start())))));
+        return moved;
+    }
+
+    private Set<Moved> told(ClosedDayEffects.Preview preview) {
+        return preview.children().stream()
+                .filter(effect -> children.containsValue(effect.child()))
+                .flatMap(effect -> effect.moves().stream()
+                        .map(move -> new Moved(effect.child(), move.stage(), move.from(), move.to())))
+                .collect(Collectors.toSet());
+    }
+
+    @Test
+    void thePreviewTellsWhatClosingAndOpeningThenDoAndSavesNothing() {
+        var day = dayOf("sdr");
+        var before = all();
+        var closing = effects.ifClosed(ADMINISTRATOR, day);
+        assertThat(all()).isEqualTo(before);
+        closed.close(ADMINISTRATOR, day, "Town fair", "Feria del pueblo");
+        var after = all();
+        assertThat(told(closing)).isNotEmpty().isEqualTo(between(before, after));
+        assertThat(effects.ifClosed(ADMINISTRATOR, day).children()).isEmpty();
+
+        var opening = effects.ifOpened(ADMINISTRATOR, day);
+        assertThat(all()).isEqualTo(after);
+        assertThat(told(opening)).isEqualTo(between(after, before));
+    }
+
+    @Test
+    void thePreviewNamesEachChildOnceAndWhatIsBookedOnTheDay() {
+        var day = dayOf("sdr");
+        var child = children.get("sdr");
+        plans.begin(SURGEON, child, "rehab", Plans.Beginning.BESIDE, TODAY, "agreed with the family");
+        visits.book(
+                People.with(Role.COORDINATOR),
+                child,
+                new Visits.Booking("review", day.atTime(9, 0), 30, "", Optional.empty()));
+        var told = effects.ifClosed(ADMINISTRATOR, day);
+        assertThat(told.children())
+                .extracting(ClinicValues.ChildEffect::child)
+                .doesNotHaveDuplicates()
+                .contains(child);
+        assertThat(told.visits())
+                .filteredOn(visit -> visit.child().equals(child))
+                .extracting(visit -> visit.start().toLocalDate())
+                .containsExactly(day);
+    }
+
+    @Test
+    void onlyAnAdministratorIsToldWhoseDatesADayWouldMove() {
+        assertThat(catchThrowableOfType(NotAvailable.class, () -> effects.ifClosed(SURGEON, TODAY.plusDays(1))))
+                .isNotNull();
+        assertThat(catchThrowableOfType(NotAvailable.class, () -> effects.ifOpened(SURGEON, TODAY.plusDays(1))))
+                .isNotNull();
     }
 
     @AfterEach

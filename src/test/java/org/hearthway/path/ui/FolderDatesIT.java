@@ -23,6 +23,7 @@ import org.hearthway.child.Names;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
 import org.hearthway.pump.Pumps;
+import org.hearthway.visit.Visits;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -275,6 +276,11 @@ class FolderDatesIT {
     void oneMoreClosedDayMovesThePlanThatUsesItAndGivesItBack() {
         var child = afterSurgery("Reed");
         account("administrator", Role.ADMINISTRATOR, Language.EN);
+        clinic.part(Visits.class)
+                .book(
+                        SETUP,
+                        child,
+                        new Visits.Booking("review", LocalDate.of(2026, 7, 29).atTime(9, 0), 30, "", Optional.empty()));
         desk.open("/staff/child/" + child + "/path?stage=six-month-review").see("Why Wed, Jul 29?");
         try (var office = Browser.desk(clinic)) {
             signIn(office, "administrator");
@@ -283,7 +289,18 @@ class FolderDatesIT {
             office.see("Choose a day from today on, at most 3 years ahead.");
             office.type("Day", "7/29/2026")
                     .see("Wednesday")
-                    .type("Name in English", "Town fair")
+                    .see("The plan of one child uses this day")
+                    .press("Reed Ferrow")
+                    .see("Jul 30, 2026")
+                    .see("One visit is booked on this day.")
+                    .see("Reed Ferrow: Review");
+            office.accessible("closing a day, before it is done", false)
+                    .picture(PICTURES.resolve("closed-day-preview-1280.png"));
+            office.resize(390, 844, true);
+            office.fitsItsWidth("closing a day on a phone").picture(PICTURES.resolve("closed-day-preview-390.png"));
+            office.resize(1280, 800, false);
+            desk.reload().see("Why Wed, Jul 29?");
+            office.type("Name in English", "Town fair")
                     .type("Name in Spanish", "Feria del pueblo")
                     .press("Close this day")
                     .see("Open again");
@@ -294,7 +311,12 @@ class FolderDatesIT {
                     .picture(PICTURES.resolve("closed-days-390.png"));
             desk.reload().see("Why Thu, Jul 30?").see("Town fair");
             desk.picture(PICTURES.resolve("path-closed-day-1280.png"));
-            office.press("Open again").seeNoMore("Town fair");
+            office.resize(1280, 800, false);
+            office.press("Open again").see("The plan of one child changes");
+            desk.reload().see("Why Thu, Jul 30?");
+            office.accessible("opening a day again, before it is done", false)
+                    .picture(PICTURES.resolve("closed-day-opening-1280.png"));
+            office.press("Open this day again").seeNoMore("Town fair");
             desk.reload().see("Why Wed, Jul 29?").seeNoMore("Town fair");
         }
     }

@@ -68,6 +68,11 @@ class BridgeTests {
         assertThat(less.lasts()).isEqualTo(Elapsed.hours("10"));
         assertThat(less.received()).isEqualTo(Mass.micrograms("200"));
         assertThat(less.wanted()).isEqualTo(Mass.micrograms("50"));
+        assertThat(less.apart()).isEqualTo(Mass.micrograms("150"));
+        assertThat(less.how().lines())
+                .extracting(line ->
+                        line.numbers(shown -> ((Quantity) shown).rounded(4).toPlainString()))
+                .containsExactly("(0.4 - 0.3) / 0.24 × 24", "0.24 × 10 / 24 × 2000", "120 × 10 / 24");
         var more = bridge.wrong().get(1);
         assertThat(more.tooMuch()).isFalse();
         assertThat(more.lasts()).isEqualTo(Elapsed.hours("40"));
@@ -176,6 +181,7 @@ class BridgeTests {
         var mixture = Mixture.of(ml("2"), strength("500"), ml("18"), strength("2000"));
         assertThat(mixture.volume()).isEqualTo(ml("20"));
         assertThat(mixture.strength()).isEqualTo(strength("1850"));
+        assertThat(mixture.percentOf(strength("2000")).rounded(4)).isEqualByComparingTo("92.5");
         assertThat(Mixture.of(ml("0"), strength("500"), ml("18"), strength("2000"))
                         .strength())
                 .isEqualTo(strength("2000"));

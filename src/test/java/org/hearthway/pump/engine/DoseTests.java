@@ -100,6 +100,8 @@ class DoseTests {
         assertThat(kinds(step("100", "90", DoseContext.child(9).since(begun)))).isEmpty();
         assertThat(kinds(step("100", "110", DoseContext.child(9).since(begun.minusSeconds(1)))))
                 .isEmpty();
+        assertThat(kinds(step("100", "110", DoseContext.child(9).since(AT.plusSeconds(1)))))
+                .isEmpty();
     }
 
     /** Reference ITB-05 (Boster 2016): at most once each 24 hours. */
@@ -157,6 +159,7 @@ class DoseTests {
     void aSlipOfAThousandIsRefused() {
         refused("dose", "outside", () -> dose("0.11"));
         refused("dose", "outside", () -> dose("110000"));
+        refused("dose", "outside", () -> dose("110.0001"));
         refused("strength", "outside", () -> Sample.strength("0.5"));
         refused("strength", "outside", () -> Sample.strength("2"));
         refused("strength", "outside", () -> Sample.strength("500000"));

@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.hearthway.pump.engine.RefillForecast.Caution;
 import org.hearthway.pump.engine.RefillForecast.Limit;
@@ -77,8 +78,8 @@ class RefillForecastTests {
                 .isBetween(Instant.parse("2026-04-07T10:38:10.5Z"), Instant.parse("2026-04-07T10:38:11.5Z"));
         assertThat(RefillForecast.of(reservoir, RULES, NEW_YORK, ANY_DAY).planningDay())
                 .contains(day("2026-04-06"))
-                .isNotEqualTo(java.util.Optional.of(day("2026-04-07")))
-                .isNotEqualTo(java.util.Optional.of(day("2026-04-15")));
+                .isNotEqualTo(Optional.of(day("2026-04-07")))
+                .isNotEqualTo(Optional.of(day("2026-04-15")));
     }
 
     /** Rule P2 of the reference: exactly 270 days; rounding the daily volume first gives 269. */

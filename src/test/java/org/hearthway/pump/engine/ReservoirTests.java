@@ -1,7 +1,6 @@
 package org.hearthway.pump.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.hearthway.pump.engine.Sample.filled;
 import static org.hearthway.pump.engine.Sample.ml;
 import static org.hearthway.pump.engine.Sample.newYork;
@@ -51,7 +50,7 @@ class ReservoirTests {
     @Test
     void atTheMomentOfTheFillNothingIsGone() {
         assertThat(threeDoses().at(FILLED)).isEqualTo(ml("20"));
-        assertThatThrownBy(() -> threeDoses().at(FILLED.minusSeconds(1))).hasMessageContaining("before the fill");
+        refused("at", "before-fill", () -> threeDoses().at(FILLED.minusSeconds(1)));
     }
 
     @Test
@@ -110,6 +109,28 @@ class ReservoirTests {
     void theLowestRateLastsForYears() {
         var reservoir = filled(pump("40", "2"), FILLED, "5000", Dosing.constant("5"));
         assertThat(reservoir.alarm().orElseThrow().sinceFill().wholeDays()).isEqualTo(38_000);
+    }
+
+    /** A refill that was missed: 18 mL at 0.2 mL a day to the alarm, 20 mL until nothing is left. */
+    @Test
+    void tellsHowLongIsLeft() {
+        var reservoir = filled(pump("20", "2"), FILLED, "500", Dosing.constant("100"));
+        var soon = TimeLeft.of(reservoir, after(80));
+        assertThat(soon.volume()).isEqualTo(ml("4"));
+        assertThat(soon.toAlarm()).contains(Elapsed.of(Duration.ofDays(10)));
+        assertThat(soon.toEmpty()).contains(Elapsed.of(Duration.ofDays(20)));
+        var late = TimeLeft.of(reservoir, after(95));
+        assertThat(late.toAlarm()).contains(Elapsed.NONE);
+        assertThat(late.toEmpty()).contains(Elapsed.of(Duration.ofDays(5)));
+        assertThat(TimeLeft.of(reservoir, after(200)).toEmpty()).contains(Elapsed.NONE);
+        assertThat(soon.how().lines())
+                .extracting(line -> line.symbols() + " = "
+                        + line.numbers(shown -> ((Quantity) shown).rounded(4).toPlainString()))
+                .contains(
+                        "U = D × t / C = 100 × 80 / 500",
+                        "V = max(0, V - U) = max(0, 20 - 16)",
+                        "t = (V - Va) / Vd = (4 - 2) / 0.2",
+                        "t = V / Vd = 4 / 0.2");
     }
 
     @Test

@@ -48,6 +48,17 @@ class ScheduleTests {
                 .isEqualTo(mode == BolusMode.ADDS_TO_BASAL ? "192 + 30 + 30" : "184 + 30 + 30");
     }
 
+    /** 100 mcg a day are 25/6 an hour, a fraction that no decimal holds; 100 - 100 × 30/1440 + 30. */
+    @Test
+    void aDailyDoseIsSpreadEvenlyUnderABolus() {
+        var day = DayPattern.even(dose("100"));
+        assertThat(ScheduleTotal.of(day).dose()).isEqualTo(dose("100"));
+        assertThat(ScheduleTotal.of(day.with(BolusMode.REPLACES_BASAL, Bolus.of("08:00", "30", 30)))
+                        .dose()
+                        .rounded(4))
+                .isEqualByComparingTo("127.9167");
+    }
+
     /** Reference example ITB-W7: 40 + 30 + 105 = 175 mcg a day, 0.35 mL a day at 500. */
     @Test
     void stepsAddUpToADailyDose() {
@@ -167,6 +178,10 @@ class ScheduleTests {
         assertThat(program.shift(newYork("2026-03-08T01:59"), NEW_YORK)).isEmpty();
         assertThat(program.shift(newYork("2026-04-01T10:00"), NEW_YORK))
                 .contains(new PumpClock.Shift(Instant.parse("2026-03-08T07:00:00Z"), Duration.ofHours(1)));
+        assertThat(program.shift(newYork("2026-11-02T10:00"), NEW_YORK)).isEmpty();
+        assertThat(program.shifts(newYork("2026-11-02T10:00"), NEW_YORK))
+                .extracting(PumpClock.Shift::by)
+                .containsExactly(Duration.ofHours(1), Duration.ZERO);
         var anew = program(newYork("2026-03-10T10:00"), "500", Dosing.cycle(THREE_STEPS));
         assertThat(anew.shift(newYork("2026-10-31T10:00"), NEW_YORK)).isEmpty();
         assertThat(anew.rate(newYork("2026-03-11T06:30")).perHour().rounded(2)).isEqualByComparingTo("15");

@@ -34,6 +34,7 @@ import org.hearthway.task.TaskId;
 import org.hearthway.task.Tasks;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
+import org.hearthway.testing.OnPath;
 import org.hearthway.testing.People;
 import org.hearthway.testing.SettableClock;
 import org.junit.jupiter.api.BeforeEach;
@@ -85,11 +86,7 @@ class StageTasksTests {
 
     @BeforeEach
     void aChildWhosePathBegan() {
-        var path = plans.pathways().stream()
-                .filter(one -> one.id().equals("sdr"))
-                .findFirst()
-                .orElseThrow();
-        signOff.accept(People.with(Role.ADMINISTRATOR), List.of(new SignOff.Item("paths", path.id(), path.version())));
+        OnPath.accept(signOff, plans, "sdr");
         child = Children.enter(register);
         var account = accounts.invite(
                         People.with(Role.ADMINISTRATOR),
@@ -103,7 +100,7 @@ class StageTasksTests {
                 .account();
         households.link(People.with(Role.ADMINISTRATOR), child, account, Reach.FULL);
         parent = People.as(account, Role.CAREGIVER);
-        plans.begin(PHYSICIAN, child, "sdr", Plans.Beginning.INSTEAD, TODAY, "as agreed");
+        new OnPath(plans, child).begin("sdr", Plans.Beginning.INSTEAD, TODAY);
     }
 
     private List<Asked> asked(String stage) {
@@ -113,11 +110,11 @@ class StageTasksTests {
     }
 
     private void decide(Change change) {
-        plans.apply(PHYSICIAN, child, "sdr", change, "as agreed", version());
+        new OnPath(plans, child).decide("sdr", change);
     }
 
     private long version() {
-        return plans.plans(PHYSICIAN, child).get(0).version();
+        return new OnPath(plans, child).version();
     }
 
     @Test
@@ -306,13 +303,7 @@ class StageTasksTests {
     }
 
     private LocalDate stage(String id) {
-        return plans.plans(PHYSICIAN, child).stream()
-                .findFirst()
-                .orElseThrow()
-                .plan()
-                .stage(id)
-                .orElseThrow()
-                .start();
+        return new OnPath(plans, child).plan("sdr").stage(id).orElseThrow().start();
     }
 
     private TaskId give(String stage, LocalDate due) {
