@@ -62,7 +62,7 @@ public record Rhythm(int days, Spread spread) {
         for (int bits = 0; bits < 1 << WEEK; bits++) {
             var chosen = EnumSet.noneOf(DayOfWeek.class);
             for (var day : DayOfWeek.values()) {
-                if ((bits >> day.ordinal() & 1) == 1) {
+                if (((bits >> (day.getValue() - 1)) & 1) == 1) {
                     chosen.add(day);
                 }
             }

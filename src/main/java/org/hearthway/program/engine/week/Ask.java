@@ -46,18 +46,40 @@ public record Ask(
 
     /** How much an exercise matters; the earlier one is never left out for a later one. */
     public enum Priority {
-        FIRST,
-        SECOND,
-        THIRD
+        FIRST(0),
+        SECOND(1),
+        THIRD(2);
+
+        private final int rank;
+
+        Priority(int rank) {
+            this.rank = rank;
+        }
+
+        /** Its number, the most important is 0. */
+        int rank() {
+            return rank;
+        }
     }
 
     /** Order within a time: what warms up comes first, stretching after strength. Common practice, no source. */
     public enum Phase {
-        WARM_UP,
-        SKILL,
-        STRENGTH,
-        STRETCH,
-        POSITION
+        WARM_UP(0),
+        SKILL(1),
+        STRENGTH(2),
+        STRETCH(3),
+        POSITION(4);
+
+        private final int rank;
+
+        Phase(int rank) {
+            this.rank = rank;
+        }
+
+        /** Its number, what comes first is 0. */
+        int rank() {
+            return rank;
+        }
     }
 
     /** Minutes asked for in the whole week. */

@@ -76,9 +76,14 @@ final class Board {
 
     /** Whether muscles of the exercise are made stronger on the day before or after. */
     boolean isResting(Ask ask, DayOfWeek day) {
+        return works(ask, day.plus(1)) || works(ask, day.minus(1));
+    }
+
+    /** Whether muscles of the exercise are made stronger on that day, by whichever exercise. */
+    boolean works(Ask ask, DayOfWeek day) {
         return asks.stream()
                 .filter(other -> other.muscles().stream().anyMatch(ask.muscles()::contains))
-                .anyMatch(other -> count(other, day.plus(1)) > 0 || count(other, day.minus(1)) > 0);
+                .anyMatch(other -> count(other, day) > 0);
     }
 
     private Set<DayOfWeek> days(Ask ask) {

@@ -76,11 +76,11 @@ final class DayFit {
             for (int i = 0; i < here.length; i++) {
                 if (places[i] == slot) {
                     used += all[here[i]].ask().minutes();
-                    taken |= all[here[i]].ask() == one.ask();
+                    taken |= all[here[i]].ask().equals(one.ask());
                 }
             }
             if (!taken
-                    && (one.slots()[day] >> slot & 1) == 1
+                    && ((one.slots()[day] >> slot) & 1) == 1
                     && used + one.ask().minutes() <= room[slot]) {
                 var more = Arrays.copyOf(places, places.length + 1);
                 more[places.length] = slot;
@@ -147,7 +147,7 @@ final class DayFit {
     }
 
     private int movedTo(Item item, int slot) {
-        return item.hadOn(day) && (item.hadSlots()[day] >> slot & 1) == 0 ? 1 : 0;
+        return item.hadOn(day) && ((item.hadSlots()[day] >> slot) & 1) == 0 ? 1 : 0;
     }
 
     /**
@@ -211,7 +211,7 @@ final class DayFit {
         }
 
         private boolean isOver() {
-            return best == 0 || any && best < Integer.MAX_VALUE;
+            return best == 0 || (any && best < Integer.MAX_VALUE);
         }
 
         private int cost(int[] start) {
@@ -220,7 +220,7 @@ final class DayFit {
                 for (int i = 0; i < start.length; i++) {
                     var item = all[here[i]];
                     if (item.equipment() >= 0) {
-                        there[start[i]][item.ask().phase().ordinal()] |= 1L << item.equipment();
+                        there[start[i]][item.ask().phase().rank()] |= 1L << item.equipment();
                     }
                 }
                 return changes(there);
@@ -255,7 +255,7 @@ final class DayFit {
         }
 
         private void put(Item item, int at, int slot, int movedSoFar, int depth) {
-            var phase = item.ask().phase().ordinal();
+            var phase = item.ask().phase().rank();
             var before = things[slot][phase];
             if (item.equipment() >= 0) {
                 things[slot][phase] |= 1L << item.equipment();
@@ -270,12 +270,13 @@ final class DayFit {
 
         /** The times of one exercise on a day are alike, so they are tried in one order only. */
         private boolean takes(Item item, int at, int slot) {
-            if ((item.slots()[day] >> slot & 1) == 0 || free[slot] < item.ask().minutes()) {
+            if (((item.slots()[day] >> slot) & 1) == 0
+                    || free[slot] < item.ask().minutes()) {
                 return false;
             }
             for (int other = 0; other < here.length; other++) {
                 if (slotOf[other] != UNKNOWN
-                        && all[here[other]].ask() == item.ask()
+                        && all[here[other]].ask().equals(item.ask())
                         && (other < at ? slotOf[other] >= slot : slotOf[other] <= slot)) {
                     return false;
                 }

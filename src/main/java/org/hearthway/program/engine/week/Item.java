@@ -50,14 +50,19 @@ record Item(Ask ask, int copy, int[] patterns, int[] slots, int had, int[] hadSl
 
     /** Whether it was on that day last week. */
     boolean hadOn(int day) {
-        return (had >> day & 1) == 1;
+        return ((had >> day) & 1) == 1;
+    }
+
+    /** The number of a day, Monday is 0. */
+    static int at(DayOfWeek day) {
+        return day.getValue() - 1;
     }
 
     /** The days of the bits. */
     static Set<DayOfWeek> days(int pattern) {
         var days = EnumSet.noneOf(DayOfWeek.class);
         for (var day : DayOfWeek.values()) {
-            if ((pattern >> day.ordinal() & 1) == 1) {
+            if (((pattern >> at(day)) & 1) == 1) {
                 days.add(day);
             }
         }
@@ -70,7 +75,7 @@ record Item(Ask ask, int copy, int[] patterns, int[] slots, int had, int[] hadSl
         for (int pattern = 0; pattern < 1 << slots.length; pattern++) {
             var possible = true;
             for (int day = 0; day < slots.length; day++) {
-                possible &= (pattern >> day & 1) == 0 || Integer.bitCount(slots[day]) > copy;
+                possible &= ((pattern >> day) & 1) == 0 || Integer.bitCount(slots[day]) > copy;
             }
             // only the first time of a day decides on which days the exercise is
             if (possible

@@ -6,9 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.engine.week.FamilyWeek.Slot;
 
@@ -65,33 +63,36 @@ public final class MissedSessions {
             Collection<Placed> missed,
             DayOfWeek today,
             LocalTime now) {
-        var byName = asks.stream().collect(Collectors.toMap(Ask::exercise, ask -> ask));
         var kept = planned.stream().filter(one -> !missed.contains(one)).toList();
         var board = new Board(week, asks, kept);
         var nextWeek = new Board(week, asks, planned);
         var left = week.slots().stream()
                 .filter(slot -> slot.day().compareTo(today) > 0
-                        || slot.day() == today && !slot.start().isBefore(now))
+                        || (slot.day() == today && !slot.start().isBefore(now)))
                 .toList();
         var offers = new ArrayList<Offer>();
-        for (var one : inOrder(missed, byName)) {
-            var offer = new Chance(board, nextWeek, byName.get(one.exercise()), left).offer(one);
-            if (offer instanceof Offer.Move move) {
-                board.put(move.to());
+        for (var ask : inOrder(asks)) {
+            for (var one : inOrder(ask, missed)) {
+                var offer = new Chance(board, nextWeek, ask, left).offer(one);
+                if (offer instanceof Offer.Move move) {
+                    board.put(move.to());
+                }
+                offers.add(offer);
             }
-            offers.add(offer);
         }
         return offers;
     }
 
-    private static List<Placed> inOrder(Collection<Placed> missed, Map<String, Ask> asks) {
+    private static List<Ask> inOrder(Collection<Ask> asks) {
+        return asks.stream()
+                .sorted(Comparator.comparing(Ask::priority).thenComparing(Ask::exercise))
+                .toList();
+    }
+
+    private static List<Placed> inOrder(Ask ask, Collection<Placed> missed) {
         return missed.stream()
-                .filter(one -> asks.containsKey(one.exercise()))
-                .sorted(Comparator.<Placed, Ask.Priority>comparing(
-                                one -> asks.get(one.exercise()).priority())
-                        .thenComparing(Placed::day)
-                        .thenComparing(Placed::start)
-                        .thenComparing(Placed::exercise))
+                .filter(one -> one.exercise().equals(ask.exercise()))
+                .sorted(Comparator.comparing(Placed::day).thenComparing(Placed::start))
                 .toList();
     }
 
@@ -132,8 +133,7 @@ public final class MissedSessions {
             }
             var spread = ask.rhythm().spread();
             var apart = spread == Rhythm.Spread.NOT_FOLLOWING || spread == Rhythm.Spread.ALTERNATE;
-            return nextWeek.isResting(ask, slot.day()) && !board.isResting(ask, slot.day())
-                    || (apart || !ask.muscles().isEmpty()) && nextWeek.count(ask, DayOfWeek.MONDAY) > 0;
+            return nextWeek.works(ask, DayOfWeek.MONDAY) || (apart && nextWeek.count(ask, DayOfWeek.MONDAY) > 0);
         }
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.engine.week.FamilyWeek.Slot;
 import org.hearthway.program.engine.week.WeekPlan.Reason;
@@ -40,8 +41,7 @@ final class Unfits {
     }
 
     private Reason reason(Ask ask) {
-        if (most(ask, slot -> true, EnumSet.allOf(DayOfWeek.class))
-                < ask.rhythm().days()) {
+        if (most(ask, EnumSet.allOf(DayOfWeek.class)) < ask.rhythm().days()) {
             return Reason.REST;
         }
         if (isShort(ask, slot -> true)) {
@@ -61,10 +61,10 @@ final class Unfits {
                 days.add(day);
             }
         }
-        return most(ask, usable, days) < ask.rhythm().days();
+        return most(ask, days) < ask.rhythm().days();
     }
 
-    private static int most(Ask ask, Predicate<Slot> usable, Set<DayOfWeek> days) {
+    private static int most(Ask ask, Set<DayOfWeek> days) {
         var possible = EnumSet.copyOf(ask.days());
         possible.retainAll(days);
         var rhythm = ask.muscles().isEmpty()
@@ -109,16 +109,18 @@ final class Unfits {
     /** The gentlest of each kind: the fewest minutes more, the fewest less, the first help, the first exchange. */
     private static List<Way> best(List<Way> ways) {
         var best = new ArrayList<Way>();
-        first(ways, Way.Longer.class, Comparator.comparingInt(Way.Longer::minutes))
+        each(ways, Way.Longer.class)
+                .min(Comparator.comparingInt(Way.Longer::minutes))
                 .ifPresent(best::add);
-        first(ways, Way.Shorter.class, Comparator.comparingInt(way -> -way.minutes()))
+        each(ways, Way.Shorter.class)
+                .max(Comparator.comparingInt(Way.Shorter::minutes))
                 .ifPresent(best::add);
-        first(ways, Way.Help.class, (one, other) -> 0).ifPresent(best::add);
-        first(ways, Way.InsteadOf.class, (one, other) -> 0).ifPresent(best::add);
+        each(ways, Way.Help.class).findFirst().ifPresent(best::add);
+        each(ways, Way.InsteadOf.class).findFirst().ifPresent(best::add);
         return best;
     }
 
-    private static <T extends Way> Optional<T> first(List<Way> ways, Class<T> kind, Comparator<T> order) {
-        return ways.stream().filter(kind::isInstance).map(kind::cast).min(order);
+    private static <T extends Way> Stream<T> each(List<Way> ways, Class<T> kind) {
+        return ways.stream().filter(kind::isInstance).map(kind::cast);
     }
 }

@@ -53,7 +53,7 @@ public final class WeekPlanner {
         var days = Arrays.stream(DayOfWeek.values())
                 .map(day -> new DayFit(
                         items,
-                        day.ordinal(),
+                        Item.at(day),
                         week.on(day).stream().mapToInt(Slot::minutes).toArray(),
                         week.minutesOn(day),
                         effort))
@@ -128,13 +128,13 @@ public final class WeekPlanner {
         var had = 0;
         for (var day : days) {
             var times = week.on(day);
-            slots[day.ordinal()] = bits(times.size(), i -> ask.fits(times.get(i)));
-            hadSlots[day.ordinal()] = bits(
+            slots[Item.at(day)] = bits(times.size(), i -> ask.fits(times.get(i)));
+            hadSlots[Item.at(day)] = bits(
                     times.size(),
                     i -> before.contains(
                             new Placed(ask.exercise(), day, times.get(i).start())));
             had |= before.stream().anyMatch(one -> one.exercise().equals(ask.exercise()) && one.day() == day)
-                    ? 1 << day.ordinal()
+                    ? 1 << Item.at(day)
                     : 0;
         }
         return new Item(
@@ -155,7 +155,7 @@ public final class WeekPlanner {
     private static List<Placed> placed(FamilyWeek week, Item[] items, DayFit[] days) {
         var placed = new ArrayList<Placed>();
         for (var day : DayOfWeek.values()) {
-            var fit = days[day.ordinal()];
+            var fit = days[Item.at(day)];
             var there = fit.items();
             var places = fit.settledPlaces();
             for (int i = 0; i < there.length; i++) {

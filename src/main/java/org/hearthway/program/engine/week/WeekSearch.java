@@ -107,7 +107,7 @@ final class WeekSearch {
         }
         for (int i = items.length - 1; i >= 0; i--) {
             var ask = items[i].ask();
-            var own = ask.priority().ordinal();
+            var own = ask.priority().rank();
             wanted[i] = wanted[i + 1].clone();
             possible[i] = possible[i + 1].clone();
             wanted[i][own] += ask.rhythm().days() * ask.minutes();
@@ -141,7 +141,7 @@ final class WeekSearch {
     private static int largest(long[] bits, int room) {
         var top = Math.min(room, bits.length * Long.SIZE - 1);
         var word = top / Long.SIZE;
-        var here = bits[word] & -1L >>> (Long.SIZE - 1 - top % Long.SIZE);
+        var here = bits[word] & (-1L >>> (Long.SIZE - 1 - top % Long.SIZE));
         while (here == 0) {
             word--;
             here = bits[word];
@@ -184,7 +184,7 @@ final class WeekSearch {
     }
 
     private boolean isOver() {
-        return effort.isSpent() || found && (aim < 0 || cost[aim] <= goal);
+        return effort.isSpent() || (found && (aim < 0 || cost[aim] <= goal));
     }
 
     private void dive(int depth) {
@@ -226,10 +226,10 @@ final class WeekSearch {
         var resting = 0;
         for (var group : item.groups()) {
             var days = groupDays[depth][group];
-            resting |= (days << 1 | days >> 6 | days >> 1 | days << 6) & 0x7f;
+            resting |= ((days << 1) | (days >> 6) | (days >> 1) | (days << 6)) & 0x7f;
         }
         for (int day = 0; day < DAYS; day++) {
-            if ((resting >> day & 1) == 0 && Integer.bitCount(item.slots()[day]) > item.copy()) {
+            if (((resting >> day) & 1) == 0 && Integer.bitCount(item.slots()[day]) > item.copy()) {
                 var fit = fits[depth][day].with(depth);
                 open |= fit.fits() ? 1 << day : 0;
             }
@@ -245,7 +245,7 @@ final class WeekSearch {
         for (int i = 0; i < options.length; i++) {
             var pattern = item.patterns()[i];
             if ((pattern & ~open) == 0) {
-                options[count++] = promise(depth, item, pattern) << 8 | i;
+                options[count++] = (promise(depth, item, pattern) << 8) | i;
             }
         }
         options = Arrays.copyOf(options, count);
@@ -257,16 +257,16 @@ final class WeekSearch {
         var longest = 0;
         var sum = 0;
         for (int day = 0; day < DAYS; day++) {
-            if ((pattern >> day & 1) == 1) {
+            if (((pattern >> day) & 1) == 1) {
                 longest = Math.max(longest, fits[depth][day].load() + item.ask().minutes());
                 sum += fits[depth][day].load();
             }
         }
-        long promise = DAYS - Integer.bitCount(pattern);
-        promise = promise << 3 | item.left(pattern);
-        promise = promise << 11 | longest;
-        promise = promise << 3 | item.bunched(pattern);
-        return promise << 14 | sum;
+        long promise = (long) DAYS - Integer.bitCount(pattern);
+        promise = (promise << 3) | item.left(pattern);
+        promise = (promise << 11) | longest;
+        promise = (promise << 3) | item.bunched(pattern);
+        return (promise << 14) | sum;
     }
 
     private void place(int depth, int pattern) {
@@ -274,7 +274,7 @@ final class WeekSearch {
         var after = depth + 1;
         fits[after] = fits[depth].clone();
         for (int day = 0; day < DAYS; day++) {
-            if ((pattern >> day & 1) == 1) {
+            if (((pattern >> day) & 1) == 1) {
                 fits[after][day] = fits[depth][day].with(depth);
             }
         }
@@ -283,7 +283,7 @@ final class WeekSearch {
             groupDays[after][group] |= pattern;
         }
         System.arraycopy(missing[depth], 0, missing[after], 0, PRIORITIES);
-        missing[after][item.ask().priority().ordinal()] += item.missing(pattern);
+        missing[after][item.ask().priority().rank()] += item.missing(pattern);
         left[after] = left[depth] + item.left(pattern);
         bunched[after] = bunched[depth] + item.bunched(pattern);
         chosen[depth] = pattern;
@@ -306,7 +306,7 @@ final class WeekSearch {
             case LONGEST -> longest(depth);
             case BUNCHED -> bunched[depth] + ahead(depth, false);
             case CHANGES -> changes(fits[depth]);
-            case THIRD -> missing(depth, Ask.Priority.THIRD.ordinal());
+            case THIRD -> missing(depth, Ask.Priority.THIRD.rank());
             default -> missing(depth, which);
         };
     }
@@ -323,7 +323,7 @@ final class WeekSearch {
     private int ahead(int depth, boolean byLeft) {
         var sum = 0;
         for (int i = depth; i < items.length; i++) {
-            var priority = items[i].ask().priority().ordinal();
+            var priority = items[i].ask().priority().rank();
             var spare = spare(depth, priority) / items[i].ask().minutes();
             var least = byLeft ? leastLeft[i] : leastBunched[i];
             sum += least[Math.min(spare, DAYS)];
@@ -333,7 +333,7 @@ final class WeekSearch {
 
     /** Minutes of the priority that may still stay out; without bound while its own aim is not reached. */
     private int spare(int depth, int priority) {
-        var which = priority == Ask.Priority.THIRD.ordinal() ? THIRD : priority;
+        var which = priority == Ask.Priority.THIRD.rank() ? THIRD : priority;
         return aim <= which ? ANY : Math.max(0, cost[which] - missing[depth][priority]);
     }
 
@@ -391,7 +391,7 @@ final class WeekSearch {
             case LONGEST ->
                 WeekCost.steps(Arrays.stream(days).mapToInt(DayFit::load).max().orElse(0));
             case CHANGES -> Arrays.stream(days).mapToInt(DayFit::settled).sum();
-            case THIRD -> missing(days, Ask.Priority.THIRD.ordinal());
+            case THIRD -> missing(days, Ask.Priority.THIRD.rank());
             default -> missing(days, which);
         };
     }
@@ -399,7 +399,7 @@ final class WeekSearch {
     private int missing(DayFit[] days, int priority) {
         var sum = 0;
         for (int i = 0; i < items.length; i++) {
-            sum += items[i].ask().priority().ordinal() == priority ? items[i].missing(pattern(days, i)) : 0;
+            sum += items[i].ask().priority().rank() == priority ? items[i].missing(pattern(days, i)) : 0;
         }
         return sum;
     }

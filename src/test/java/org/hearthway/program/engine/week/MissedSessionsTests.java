@@ -87,6 +87,14 @@ class MissedSessionsTests {
     }
 
     @Test
+    void aMissedSaturdayMayMoveToSundayWhenMondayIsFree() {
+        var bridge = strength("bridge", 10, 2, "hip");
+        var planned = List.of(on("bridge", WEDNESDAY), on("bridge", SATURDAY));
+        assertThat(offers(evenings(60), List.of(bridge), planned, planned.subList(1, 2), SUNDAY))
+                .containsExactly(new Offer.Move(on("bridge", SATURDAY), on("bridge", SUNDAY)));
+    }
+
+    @Test
     void theMoreImportantOneGetsTheRoom() {
         var asks = List.of(with(ask("a", 20, 1), Priority.THIRD), with(ask("b", 20, 1), Priority.FIRST));
         var planned = List.of(on("a", SATURDAY), on("b", SATURDAY));
