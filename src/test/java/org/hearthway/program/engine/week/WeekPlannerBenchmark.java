@@ -1,10 +1,12 @@
 package org.hearthway.program.engine.week;
 
+import java.lang.management.ManagementFactory;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -33,6 +35,7 @@ public class WeekPlannerBenchmark {
     private final Weeks.Case first = Weeks.family();
     private final List<Weeks.Case> again = again();
     private int turn;
+    private int consumed;
 
     private List<Weeks.Case> again() {
         var last = first.plan().placed();
@@ -56,11 +59,30 @@ public class WeekPlannerBenchmark {
         return again.get(turn).plan();
     }
 
-    /** Runs both. */
+    /** Runs both, by the clock and by the processor. */
     public static void main(String[] arguments) throws RunnerException {
         new Runner(new OptionsBuilder()
                         .include(WeekPlannerBenchmark.class.getSimpleName())
                         .build())
                 .run();
+        var here = new WeekPlannerBenchmark();
+        here.cpuTime(here::plan);
+        here.cpuTime(here::planAgain);
+        System.out.printf(
+                "Of a processor: a first week %.1f ms, again after a day fell out %.1f ms; load %.1f.%n",
+                here.cpuTime(here::plan),
+                here.cpuTime(here::planAgain),
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+    }
+
+    /** Milliseconds of a processor for one time of it, which other work on the machine lengthens little. */
+    private double cpuTime(Supplier<WeekPlan> work) {
+        var times = 10 * again.size();
+        var threads = ManagementFactory.getThreadMXBean();
+        long before = threads.getCurrentThreadCpuTime();
+        for (int n = 0; n < times; n++) {
+            consumed ^= work.get().proved();
+        }
+        return (threads.getCurrentThreadCpuTime() - before) / 1e6 / times;
     }
 }
