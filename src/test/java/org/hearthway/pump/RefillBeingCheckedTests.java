@@ -120,7 +120,8 @@ class RefillBeingCheckedTests {
     private List<Board.Case> toBook() {
         return desk.board(COORDINATOR).in(Board.Group.TO_BOOK).stream()
                 .filter(row -> row.child().equals(child))
-                .filter(row -> row.wanted().stream().anyMatch(wanted -> wanted.purpose().equals("refill")))
+                .filter(row -> row.wanted().stream()
+                        .anyMatch(wanted -> wanted.purpose().equals("refill")))
                 .map(Board.Row::says)
                 .toList();
     }
@@ -151,7 +152,12 @@ class RefillBeingCheckedTests {
         assertThat(pumps.refill(parent, child).orElseThrow().day()).contains(LocalDate.of(2026, 6, 5));
         assertThat(toBook()).as("far ahead").isEmpty();
         assertThat(live()).as("reminders of the new day").isNotEmpty();
-        assertThat(sheets.sheet(parent, child).fill().orElseThrow().window().orElseThrow().alarm())
+        assertThat(sheets.sheet(parent, child)
+                        .fill()
+                        .orElseThrow()
+                        .window()
+                        .orElseThrow()
+                        .alarm())
                 .contains(TODAY.plusDays(90));
     }
 }
