@@ -75,7 +75,9 @@ class DemoRefillIT {
             folder.press("Confirm: I read the same").see("Checked by Dr. Amara Nwosu");
 
             // 121 days to the alarm, five of margin: Monday, July 13
-            phone.open("/my/" + teo + "/dates").see("Come between June 29 and July 13");
+            phone.open("/my/" + teo + "/dates")
+                    .see("Come between June 29 and July 13")
+                    .see("no time booked yet");
             phone.picture(PICTURES.resolve("4-next.png"));
             desk.open("/staff/desk?show=to-book").seeNoMore("The next date is being checked");
         }
