@@ -48,8 +48,8 @@ final class Grasp {
         int m = place.side().sign;
         return switch (place.part()) {
             case KNEE -> leg.thigh()
-                    .from(leg.kneecap(), 0, .012, m * .018)
-                    .plus(leg.shank().f().plus(leg.thigh().f()).unit().times(.024));
+                    .from(leg.kneecap(), 0, .014, m * .028)
+                    .plus(leg.shank().f().plus(leg.thigh().f()).unit().times(.014));
             case SHIN -> leg.knee().toward(leg.ankle(), .5).plus(leg.shank().f().times(.028));
             case CALF -> leg.calf().plus(leg.shank().f().times(-.03));
             case ANKLE -> leg.shank().from(leg.ankle(), .020, .012, 0);

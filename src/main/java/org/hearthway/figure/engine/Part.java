@@ -53,10 +53,6 @@ public enum Part {
         return sided;
     }
 
-    boolean isOfLeg() {
-        return ordinal() <= THIGH.ordinal();
-    }
-
     boolean isOfArm() {
         return ordinal() >= HAND.ordinal() && ordinal() <= FOREARM.ordinal();
     }

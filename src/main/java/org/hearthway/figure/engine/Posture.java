@@ -20,8 +20,4 @@ public enum Posture {
         this.frame = frame;
         this.height = height;
     }
-
-    boolean lies() {
-        return ordinal() >= SUPINE.ordinal() && this != QUADRUPED;
-    }
 }

@@ -35,6 +35,9 @@ final class Unknowns {
         if (!contact.part().isSided()) {
             return;
         }
+        if (Grasp.isOfTheChild(contact.target())) {
+            may(Pose.index(contact.side(), Joint.WRIST), .02);
+        }
         for (var joint : joints(contact, lying)) {
             may(Pose.index(contact.side(), joint), price(joint));
         }
