@@ -55,7 +55,16 @@ record Path(String data, double left, double top, double right, double bottom) {
             int next = (i + 1) % directions;
             pen.curve(meeting(i, reaches[i], reaches[next], turn), supports[next]);
         }
-        return pen.close();
+        return new Path(
+                pen.close().data,
+                -farthest(blobs, -1, 0),
+                -farthest(blobs, 0, -1),
+                farthest(blobs, 1, 0),
+                farthest(blobs, 0, 1));
+    }
+
+    private static double farthest(List<Blob> blobs, double x, double y) {
+        return blobs.stream().mapToDouble(blob -> blob.reach(x, y)).max().orElseThrow();
     }
 
     /** Where the lines of support of two neighbouring directions meet. */

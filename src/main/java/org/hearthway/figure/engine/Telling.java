@@ -57,8 +57,7 @@ public final class Telling {
                 sheet.supports().stream().map(Support::kind).toList(),
                 last == posture ? Optional.empty() : Optional.of(telling.seen(last)),
                 changes,
-                sheet.helper().isPresent(),
-                sheet.hold());
+                sheet.helper().isPresent());
     }
 
     private Posture seen(Posture posture) {

@@ -4,19 +4,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a picture shows, to be said in words.
+ * What a picture shows, to be said in words. How long and how often is the dose, which the page says.
  *
  * @param ends the posture at the end, when it is another one
  * @param changes at most three, the largest first
- * @param hold seconds, 0 when nothing is held
  */
 public record Told(
         Posture posture,
         List<Support.Kind> supports,
         Optional<Posture> ends,
         List<Change> changes,
-        boolean helped,
-        int hold) {
+        boolean helped) {
 
     public Told {
         supports = List.copyOf(supports);

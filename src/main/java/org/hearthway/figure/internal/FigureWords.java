@@ -43,9 +43,6 @@ class FigureWords {
         if (told.helped()) {
             sentences.add(words.say(language, "figure.helper"));
         }
-        if (told.hold() > 0) {
-            sentences.add(words.say(language, "figure.hold", hold(language, "figure.hold.long.", told.hold())));
-        }
         return String.join(" ", sentences);
     }
 
@@ -57,10 +54,10 @@ class FigureWords {
                 : words.say(language, "figure.side", words.say(language, "figure.who." + change.who()), what);
     }
 
-    private String hold(Language language, String key, int seconds) {
+    private String hold(Language language, int seconds) {
         return seconds >= LONG
-                ? words.say(language, key + "minutes", seconds / 60)
-                : words.say(language, key + "seconds", seconds);
+                ? words.say(language, "figure.hold.minutes", seconds / 60)
+                : words.say(language, "figure.hold.seconds", seconds);
     }
 
     Marks marks(FigureSheet sheet, Language language, boolean left) {
@@ -68,7 +65,7 @@ class FigureWords {
                 ? Optional.of(words.say(language, left ? "figure.letter.left" : "figure.letter.right"))
                 : Optional.<String>empty();
         var hold = sheet.hold() > 0
-                ? Optional.of(hold(language, "figure.hold.short.", sheet.hold()))
+                ? Optional.of(hold(language, sheet.hold()))
                 : Optional.<String>empty();
         return new Marks(side, hold);
     }

@@ -34,9 +34,9 @@ class PathTests {
     void ofAnEllipsoidIsItsShadow() {
         var lump = new Lump(Vec.ZERO, Frame.UPRIGHT, .1, .2, .05);
         var shadow = Path.hull(List.of(new View(0, 0).page(lump)));
-        assertThat(shadow.right()).isCloseTo(40, within(1.5));
-        assertThat(shadow.bottom()).isCloseTo(80, within(1.5));
+        assertThat(shadow.right()).isCloseTo(40, within(1e-6));
+        assertThat(shadow.bottom()).isCloseTo(80, within(1e-6));
         var front = Path.hull(List.of(new View(90, 0).page(lump)));
-        assertThat(front.right()).isCloseTo(20, within(1.5));
+        assertThat(front.right()).isCloseTo(20, within(1e-6));
     }
 }
