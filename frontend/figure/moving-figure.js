@@ -79,6 +79,7 @@ class MovingFigure extends HTMLElement {
   }
 
   #say(word) {
+    this.classList.toggle('runs', word === 'pause' || word === 'stop');
     const words = this.querySelector('button > span:last-child');
     if (words) {
       words.textContent = this.dataset[word];

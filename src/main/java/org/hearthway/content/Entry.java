@@ -413,7 +413,8 @@ public final class Entry {
                 var entry = new Entry(file, item, mistakes);
                 entry.keys().forEach(name -> all.add(new Named(name, entry.block(name))));
             } else {
-                scalar(key, item, "a name").ifPresent(name -> all.add(new Named(name, new Entry(file, empty(), mistakes))));
+                scalar(key, item, "a name")
+                        .ifPresent(name -> all.add(new Named(name, new Entry(file, empty(), mistakes))));
             }
         }
         return all;

@@ -22,6 +22,7 @@ import org.hearthway.equipment.Fittings.Fitting;
 import org.hearthway.path.Plans;
 import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
+import org.hearthway.stimulator.Stimulators;
 import org.hearthway.surveillance.Surveillance;
 import org.hearthway.surveillance.engine.Due;
 import org.hearthway.visit.Visit;
@@ -47,6 +48,7 @@ public class Desk {
     private final Pumps pumps;
     private final Surveillance surveillance;
     private final Fittings fittings;
+    private final Stimulators stimulators;
     private final ChildRegister children;
     private final Standings standings;
     private final Gate gate;
@@ -62,6 +64,7 @@ public class Desk {
             Pumps pumps,
             Surveillance surveillance,
             Fittings fittings,
+            Stimulators stimulators,
             ChildRegister children,
             Standings standings,
             Gate gate,
@@ -75,6 +78,7 @@ public class Desk {
         this.pumps = pumps;
         this.surveillance = surveillance;
         this.fittings = fittings;
+        this.stimulators = stimulators;
         this.children = children;
         this.standings = standings;
         this.gate = gate;
@@ -106,6 +110,8 @@ public class Desk {
         var refills = pumps.refillDates(viewer);
         var checks = surveillance.all(viewer);
         var fit = fittings.all(viewer);
+        var generators = stimulators.due(viewer);
+        var ofGenerators = new GeneratorGaps(content.generators(), today);
         var all = plans.all(viewer);
         var open = new ArrayList<Composer.Gap>();
         for (var child : children.all(viewer)) {
@@ -115,15 +121,17 @@ public class Desk {
             var onPaths = all.getOrDefault(child.id(), List.of());
             var refill = Optional.ofNullable(refills.get(child.id()));
             var asks = notActive.getOrDefault(child.id(), Status.ACTIVE).asksTheFamily();
+            var known = ofChild(viewer, child.id(), booked);
             var due = asks
-                    ? Stream.concat(
+                    ? Stream.of(
                                     due(checks.getOrDefault(child.id(), List.of()), today),
                                     fit.getOrDefault(child.id(), List.of()).stream()
-                                            .map(this::fitting))
+                                            .map(this::fitting),
+                                    ofGenerators.of(generators.getOrDefault(child.id(), List.of()), known))
+                            .flatMap(asked -> asked)
                             .toList()
                     : List.<Gaps.Check>of();
-            gaps.of(child.id(), onPaths, refill, due, ofChild(viewer, child.id(), booked))
-                    .forEach(open::add);
+            gaps.of(child.id(), onPaths, refill, due, known).forEach(open::add);
         }
         var whole = new Composer(now, content.soonDays(), content.outDays())
                 .compose(

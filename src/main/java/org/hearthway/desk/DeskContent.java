@@ -1,5 +1,6 @@
 package org.hearthway.desk;
 
+import java.util.Set;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
 import org.springframework.stereotype.Component;
@@ -14,6 +15,8 @@ class DeskContent implements ContentKind {
     private int refillWindowDays;
     private int checkWindowDays;
     private String refillKind = "";
+    private GeneratorRules generators =
+            new GeneratorRules(new GeneratorRules.Kinds("", Set.of()), new GeneratorRules.Kinds("", Set.of()), 0);
     private FittingRules fittings = new FittingRules("", 0, "", 0, 0);
 
     /**
@@ -26,6 +29,28 @@ class DeskContent implements ContentKind {
      * @param mendWindowDays days before and after that day in which such a visit keeps it
      */
     record FittingRules(String castKind, int castWindowDays, String mendKind, int mendWithinDays, int mendWindowDays) {}
+
+    /**
+     * How the desk asks for visits for stimulators.
+     *
+     * @param read at which a battery is read
+     * @param replace at which a new generator is planned
+     * @param windowDays days before and after the day in which a visit keeps it
+     */
+    record GeneratorRules(Kinds read, Kinds replace, int windowDays) {
+
+        /**
+         * Kinds of visits.
+         *
+         * @param kind that is asked for
+         * @param also kinds that do as well
+         */
+        record Kinds(String kind, Set<String> also) {}
+    }
+
+    GeneratorRules generators() {
+        return generators;
+    }
 
     FittingRules fittings() {
         return fittings;
@@ -83,5 +108,11 @@ class DeskContent implements ContentKind {
                 mend.integer("window-days", 0, 90));
         cast.done();
         mend.done();
+        var generator = file.block("generator");
+        generators = new GeneratorRules(
+                new GeneratorRules.Kinds(generator.text("read"), Set.copyOf(generator.texts("read-also"))),
+                new GeneratorRules.Kinds(generator.text("replace"), Set.copyOf(generator.texts("replace-also"))),
+                generator.integer("window-days", 0, 90));
+        generator.done();
     }
 }

@@ -14,10 +14,11 @@ import org.hearthway.parts.Told;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.pump.Pumps;
 import org.hearthway.sign.CallLines;
+import org.hearthway.stimulator.Stimulators;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 
-/** The dates: the refill, visits to say yes to, visits that stand, and visits that have no day yet. */
+/** The dates: the refill, the stimulator, visits to say yes to, visits that stand, and visits that have no day yet. */
 @Route("my/:child/dates")
 @PermitAll
 class DatesView extends FamilyPage {
@@ -33,6 +34,7 @@ class DatesView extends FamilyPage {
     private final transient PathNews.Source news;
     private final transient StageVisits.Source ofStages;
     private final transient Pumps pumps;
+    private final transient Stimulators stimulators;
     private final transient Gate gate;
     private final transient CallLines lines;
     private final transient Pause pauses;
@@ -46,6 +48,7 @@ class DatesView extends FamilyPage {
             PathNews.Source news,
             StageVisits.Source ofStages,
             Pumps pumps,
+            Stimulators stimulators,
             Gate gate,
             CallLines lines,
             Pause pauses,
@@ -57,6 +60,7 @@ class DatesView extends FamilyPage {
         this.news = news;
         this.ofStages = ofStages;
         this.pumps = pumps;
+        this.stimulators = stimulators;
         this.gate = gate;
         this.lines = lines;
         this.pauses = pauses;
@@ -96,6 +100,9 @@ class DatesView extends FamilyPage {
                 mayAnswer,
                 visits.isDisputed(reader.viewer(), visit.id()),
                 answers(reader))));
+        stimulators.outlook(reader.viewer(), reader.id()).stream()
+                .filter(StimulatorCard::isNeeded)
+                .forEach(outlook -> list.add(new StimulatorCard(reader, outlook, !pauses.asksNothing(reader))));
         todos.list(reader, Integer.MAX_VALUE, this::refresh).ifPresent(list::add);
         var open = open(reader, coming);
         open.forEach(window -> list.add(new OpenVisit(reader, window, name(reader, window), fresh)));

@@ -30,6 +30,8 @@ class NewsStrip extends Div {
             "path",
             REFILL,
             "dates",
+            "StimulatorReadingConfirmed",
+            "dates",
             "MedicineConfirmed",
             Alongside.ADDRESS,
             "TaperConfirmed",

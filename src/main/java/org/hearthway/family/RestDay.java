@@ -29,10 +29,7 @@ class RestDay extends Div {
     /** A child lies resting by the hearth. */
     static HtmlContainer figure(Reader reader, Figure resting) {
         return Bits.el(
-                "figure",
-                "hw-rest",
-                hearth(reader.say("family.rest.picture")),
-                Pictures.start(reader, resting, false));
+                "figure", "hw-rest", hearth(reader.say("family.rest.picture")), Pictures.start(reader, resting, false));
     }
 
     private static com.vaadin.flow.component.Component tomorrow(Reader reader, DayStory tomorrow) {

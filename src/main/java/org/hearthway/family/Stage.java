@@ -34,7 +34,8 @@ class Stage extends Div {
         var button = Bits.el(
                 "button",
                 "hw-button plain",
-                Icon.PLAY.draw("sm"),
+                Icon.PLAY.draw("sm", "play"),
+                Icon.PAUSE.draw("sm", "pause"),
                 Bits.el("span", "", reader.say("family.exercise.show")));
         button.getElement().setAttribute("type", "button");
         moving.add(Tags.div("over", button));

@@ -60,6 +60,10 @@ import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.pump.Pumps;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.sign.Signs;
+import org.hearthway.stimulator.Reading;
+import org.hearthway.stimulator.Readings;
+import org.hearthway.stimulator.Stimulators;
+import org.hearthway.stimulator.engine.BatteryUnit;
 import org.hearthway.surveillance.Check.CheckData;
 import org.hearthway.surveillance.Surveillance;
 import org.hearthway.surveillance.engine.Watched;
@@ -168,6 +172,9 @@ class HostileTextTests {
 
     @Autowired
     private Surveillance surveillance;
+
+    @Autowired
+    private Stimulators stimulators;
 
     @Autowired
     private Choosing choosing;
@@ -336,6 +343,16 @@ class HostileTextTests {
                                 .findFirst()
                                 .orElseThrow()),
                 new Sink(
+                        "note on a reading of a stimulator",
+                        "note",
+                        500,
+                        (c, text) -> stimulators.enter(PHYSICIAN, c, reading("C+ 1-", text), read(c)),
+                        c -> stimulators.revisions(PHYSICIAN, c).stream()
+                                .map(one -> one.reading().data().note())
+                                .filter(note -> !note.isEmpty())
+                                .findFirst()
+                                .orElseThrow()),
+                new Sink(
                         "note to a fact",
                         "hips",
                         160,
@@ -428,6 +445,17 @@ class HostileTextTests {
     /** Names and other short texts take not all of it, such as line ends; they name the field instead. */
     private List<Sink> names() {
         return List.of(
+                new Sink(
+                        "contacts of a stimulator",
+                        "left-contacts",
+                        60,
+                        (c, text) -> stimulators.enter(PHYSICIAN, c, reading(text, ""), read(c)),
+                        c -> stimulators.revisions(PHYSICIAN, c).stream()
+                                .map(one ->
+                                        one.reading().data().settings().get(0).contacts())
+                                .filter(contacts -> !contacts.equals("C+ 1-"))
+                                .findFirst()
+                                .orElseThrow()),
                 new Sink(
                         "name of a medicine",
                         "name",
@@ -527,6 +555,21 @@ class HostileTextTests {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(new CastSeries.Cast(TODAY, Optional.empty(), none(), skin)));
+    }
+
+    /** Of an emergency, in which no generator needs to be on record. */
+    private static Reading.ReadingData reading(String contacts, String note) {
+        var left = Readings.side(Reading.Side.LEFT, "2.5");
+        return Readings.on(TODAY.minusDays(1), "88")
+                .set(new Reading.Setting(
+                        left.side(), contacts, left.amplitude(), left.unit(), left.pulseWidth(), left.rate()))
+                .showing(BatteryUnit.PERCENT, Optional.empty(), List.of(), List.of(), note)
+                .inAnEmergency()
+                .data();
+    }
+
+    private long read(ChildId c) {
+        return stimulators.record(PHYSICIAN, c).seen();
     }
 
     /** Each on a day of its own. */
@@ -734,6 +777,7 @@ class HostileTextTests {
                 SIGN_IN.computeIfAbsent(Role.NURSE, role -> people.fresh(role)),
                 "path.ui.PathView",
                 "pump.ui.PumpView",
+                "stimulator.ui.StimulatorView",
                 "medicine.ui.MedicinesView",
                 "task.ui.TasksView",
                 "sign.ui.SignsView",

@@ -25,6 +25,7 @@ import org.hearthway.path.engine.Template;
  * @param paths the paths that the child is on
  * @param unfilledSince since when a pump is in that no fill is recorded of, if one is
  * @param devicesBehind what its paths say of devices and the record of devices does not say
+ * @param stimulator what its stimulators ask for
  * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
  */
 public record Facts(
@@ -39,6 +40,7 @@ public record Facts(
         List<OnPath> paths,
         Optional<LocalDate> unfilledSince,
         List<DeviceBehind> devicesBehind,
+        OfStimulator stimulator,
         Optional<LocalDate> silenceAnsweredOn) {
 
     public Facts {
@@ -51,6 +53,36 @@ public record Facts(
         unconfirmed = List.copyOf(unconfirmed);
         paths = List.copyOf(paths);
         devicesBehind = List.copyOf(devicesBehind);
+    }
+
+    /** Of a child without a stimulator. */
+    public Facts(
+            List<Report> reports,
+            List<Pain> pains,
+            List<HomeDay> homeDays,
+            Optional<Refill> refill,
+            List<CriticalVisit> criticalVisits,
+            List<OpenTask> tasks,
+            List<Check> checks,
+            List<Unconfirmed> unconfirmed,
+            List<OnPath> paths,
+            Optional<LocalDate> unfilledSince,
+            List<DeviceBehind> devicesBehind,
+            Optional<LocalDate> silenceAnsweredOn) {
+        this(
+                reports,
+                pains,
+                homeDays,
+                refill,
+                criticalVisits,
+                tasks,
+                checks,
+                unconfirmed,
+                paths,
+                unfilledSince,
+                devicesBehind,
+                OfStimulator.NONE,
+                silenceAnsweredOn);
     }
 
     /** Of a child of whose devices nothing is asked. */
@@ -172,6 +204,70 @@ public record Facts(
     public record Check(String watched, String kind, LocalDate by, boolean booked) {}
 
     /**
+     * What a child's stimulators ask for.
+     *
+     * @param due days of its generators
+     * @param warnings what their newest readings showed
+     */
+    public record OfStimulator(List<GeneratorDue> due, List<Warning> warnings) {
+
+        /** Nothing. */
+        public static final OfStimulator NONE = new OfStimulator(List.of(), List.of());
+
+        public OfStimulator {
+            due = List.copyOf(due);
+            warnings = List.copyOf(warnings);
+        }
+    }
+
+    /**
+     * A day of a generator.
+     *
+     * @param what whether its battery is read or a new one planned
+     * @param serial of the generator
+     * @param by the day by which it is read, or from which a new one is planned
+     * @param booked whether a visit is booked for it in good time
+     */
+    public record GeneratorDue(Asked what, String serial, LocalDate by, boolean booked) {
+
+        /** What is due. */
+        public enum Asked {
+            READ,
+            REPLACE
+        }
+
+        /** Names it. */
+        public String key() {
+            return what + "/" + serial;
+        }
+    }
+
+    /**
+     * Something that the newest reading of a generator showed.
+     *
+     * @param what what it showed
+     * @param revision of the reading
+     * @param day of the reading
+     * @param at when somebody recorded it
+     * @param count days that a charge was late, or 0
+     */
+    public record Warning(Shown what, long revision, LocalDate day, Instant at, int count) {
+
+        /** What can be shown. */
+        public enum Shown {
+            OFF,
+            DROP,
+            IMPEDANCE,
+            CHARGE
+        }
+
+        /** Names it and its reading. */
+        public String key() {
+            return what + "/" + revision;
+        }
+    }
+
+    /**
      * A path that the child is on.
      *
      * @param plan the plan as of today
@@ -206,7 +302,7 @@ public record Facts(
     /**
      * A dose, a calendar of doses or a setting that waits for its second check.
      *
-     * @param id identifier of the medicine, or {@code setting} of a pump
+     * @param id identifier of the medicine, {@code setting} of a pump, or the number of a stimulator's reading
      * @param version of what waits
      * @param at when the first person wrote it
      */
@@ -216,7 +312,8 @@ public record Facts(
         public enum What {
             MEDICINE,
             CALENDAR,
-            PUMP
+            PUMP,
+            STIMULATOR
         }
 
         /** Names what waits and its version. */

@@ -18,6 +18,10 @@ public enum Gone {
     DEVICE_CHANGED,
     /** The path and the record of devices say the same of it. */
     DEVICE_AGREES,
+    /** A reading of the stimulator was recorded or corrected, and the day is another. */
+    READING_RECORDED,
+    /** The newest reading of the stimulator says otherwise. */
+    READ_ANEW,
     /** A second person typed the same, or something newer took its place. */
     TYPED_AGAIN,
     /** The refill-by date is no longer near. */

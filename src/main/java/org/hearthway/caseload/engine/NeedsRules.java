@@ -23,6 +23,10 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
         facts.unfilledSince().map(this::firstFill).ifPresent(causes::add);
         facts.devicesBehind().stream().map(this::deviceBehind).forEach(causes::add);
+        facts.stimulator().warnings().stream().map(this::warning).forEach(causes::add);
+        facts.stimulator().due().stream()
+                .flatMap(due -> generator(due, today).stream())
+                .forEach(causes::add);
         facts.checks().stream().flatMap(check -> check(check, today).stream()).forEach(causes::add);
         facts.unconfirmed().stream()
                 .flatMap(waiting -> secondCheck(waiting, today).stream())
@@ -126,6 +130,34 @@ public record NeedsRules(RuleBook book, Office office) {
                 check.by(),
                 0,
                 check.watched(),
+                Optional.empty()));
+    }
+
+    private Cause warning(Facts.Warning warning) {
+        return new Cause(
+                Rule.DEVICE_WARNING,
+                "warning/" + warning.key(),
+                office.workingDay(warning.at(), openDays(Rule.DEVICE_WARNING)),
+                Optional.empty(),
+                warning.day(),
+                warning.count(),
+                warning.what().name(),
+                Optional.empty());
+    }
+
+    /** What is late is worked with what is due today, as a check is. */
+    private Optional<Cause> generator(Facts.GeneratorDue due, LocalDate today) {
+        if (due.booked() || today.plusDays(book.generatorDays()).isBefore(due.by())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Cause(
+                Rule.GENERATOR,
+                "generator/" + due.key() + "/" + due.by(),
+                due.by().isBefore(today) ? today : due.by(),
+                Optional.empty(),
+                due.by(),
+                0,
+                due.key(),
                 Optional.empty()));
     }
 

@@ -66,6 +66,8 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
             case TASK -> Gone.TASK_WORKED;
             case SECOND_CHECK -> Gone.TYPED_AGAIN;
             case CHECK -> whyCheck(facts, ended);
+            case DEVICE_WARNING -> Gone.READ_ANEW;
+            case GENERATOR -> whyGenerator(facts, ended);
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE -> Gone.PATH_CHANGED;
             case STAGE_VISIT -> isKept(facts, ended.subject()) ? Gone.VISIT_BOOKED : Gone.PATH_CHANGED;
             case SIGN, PAIN, MISSED -> throw new IllegalArgumentException("what happened does not end by itself");
@@ -86,6 +88,14 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
                 .findFirst()
                 .map(check -> check.booked() ? Gone.VISIT_BOOKED : Gone.NOT_NEAR)
                 .orElse(Gone.CHECK_DATE_MOVED);
+    }
+
+    private static Gone whyGenerator(Facts facts, Cause ended) {
+        return facts.stimulator().due().stream()
+                .filter(due -> due.key().equals(ended.subject()) && due.by().equals(ended.day()))
+                .findFirst()
+                .map(due -> due.booked() ? Gone.VISIT_BOOKED : Gone.NOT_NEAR)
+                .orElse(Gone.READING_RECORDED);
     }
 
     private static boolean isKept(Facts facts, String purpose) {

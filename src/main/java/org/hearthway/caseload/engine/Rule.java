@@ -14,7 +14,11 @@ public enum Rule {
     FIRST_FILL(false),
     /** A path says of a device what the record of devices does not say. */
     DEVICE_BEHIND(false),
-    /** A dose waits for its second check. */
+    /** A stimulator showed what somebody should look at: a sudden fall, an impedance, a late charge, or it was off. */
+    DEVICE_WARNING(false),
+    /** A generator's battery is to be read, or a new one planned, and no visit is booked for it. */
+    GENERATOR(false),
+    /** A dose or a reading waits for its second check. */
     SECOND_CHECK(false),
     /** A check of hips or spine is near or past and no visit is booked for it. */
     CHECK(false),
@@ -49,7 +53,18 @@ public enum Rule {
     public boolean isOfPath() {
         return switch (this) {
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> true;
-            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, DEVICE_BEHIND, SECOND_CHECK, CHECK, NO_LOG, TASK -> false;
+            case SIGN,
+                    PAIN,
+                    MISSED,
+                    REFILL,
+                    FIRST_FILL,
+                    DEVICE_BEHIND,
+                    DEVICE_WARNING,
+                    GENERATOR,
+                    SECOND_CHECK,
+                    CHECK,
+                    NO_LOG,
+                    TASK -> false;
         };
     }
 }

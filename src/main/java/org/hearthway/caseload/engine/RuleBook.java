@@ -11,6 +11,7 @@ import org.hearthway.base.Role;
  * @param silentDays planned home days in a row without a log that need a look
  * @param refillDays days before the refill-by date from which a missing visit needs a look
  * @param checkDays days before a check of hips or spine from which a missing visit needs a look
+ * @param generatorDays days before a generator is to be read or a new one planned from which a missing visit needs a look
  * @param missedInARow visits of one kind, that must not be missed, missed in a row that need a look
  * @param taskDays days past its day from which a task of the team needs a look, at least 1
  * @param familyTaskDays the same for a task of the family
@@ -25,6 +26,7 @@ public record RuleBook(
         int silentDays,
         int refillDays,
         int checkDays,
+        int generatorDays,
         int missedInARow,
         int taskDays,
         int familyTaskDays,

@@ -44,6 +44,7 @@ class ChildFacts {
     private final Surveillance surveillance;
     private final DosesInDoubt doses;
     private final PathFacts paths;
+    private final StimulatorFacts stimulators;
     private final NeedsContent content;
 
     ChildFacts(
@@ -55,6 +56,7 @@ class ChildFacts {
             Surveillance surveillance,
             DosesInDoubt doses,
             PathFacts paths,
+            StimulatorFacts stimulators,
             NeedsContent content) {
         this.signs = signs;
         this.homeWeek = homeWeek;
@@ -64,6 +66,7 @@ class ChildFacts {
         this.surveillance = surveillance;
         this.doses = doses;
         this.paths = paths;
+        this.stimulators = stimulators;
         this.content = content;
     }
 
@@ -100,6 +103,7 @@ class ChildFacts {
                 paths.of(viewer, child, today),
                 pumps.unfilledSince(viewer, child),
                 paths.devicesBehind(viewer, child),
+                stimulators.of(viewer, child, today),
                 silenceAnsweredOn);
     }
 

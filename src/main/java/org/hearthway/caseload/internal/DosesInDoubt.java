@@ -9,9 +9,13 @@ import org.hearthway.caseload.engine.Facts.Unconfirmed.What;
 import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.Tapers;
 import org.hearthway.pump.PumpSettings;
+import org.hearthway.stimulator.Stimulators;
 import org.springframework.stereotype.Component;
 
-/** What of a child waits for its second check: medicines, calendars that still hold, the setting of the pump. */
+/**
+ * What of a child waits for its second check: medicines, calendars that still hold, the setting of the pump, readings of
+ * the stimulator.
+ */
 @Component
 class DosesInDoubt {
 
@@ -20,11 +24,13 @@ class DosesInDoubt {
     private final Medicines medicines;
     private final Tapers tapers;
     private final PumpSettings settings;
+    private final Stimulators stimulators;
 
-    DosesInDoubt(Medicines medicines, Tapers tapers, PumpSettings settings) {
+    DosesInDoubt(Medicines medicines, Tapers tapers, PumpSettings settings, Stimulators stimulators) {
         this.medicines = medicines;
         this.tapers = tapers;
         this.settings = settings;
+        this.stimulators = stimulators;
     }
 
     List<Unconfirmed> of(Viewer viewer, ChildId child) {
@@ -37,6 +43,15 @@ class DosesInDoubt {
         var setting = settings.ofThisPump(viewer, child).stream()
                 .filter(one -> one.check().isEmpty())
                 .map(one -> new Unconfirmed(What.PUMP, PUMP, one.number(), one.at()));
-        return Stream.of(lines, calendars, setting).flatMap(all -> all).toList();
+        var record = stimulators.record(viewer, child);
+        var readings = Stream.concat(
+                        record.generators().stream().flatMap(generator -> generator.readings().stream()),
+                        record.elsewhere().stream())
+                .filter(reading -> reading.check().isEmpty())
+                .map(reading -> new Unconfirmed(
+                        What.STIMULATOR, String.valueOf(reading.number()), reading.revision(), reading.at()));
+        return Stream.of(lines, calendars, setting, readings)
+                .flatMap(all -> all)
+                .toList();
     }
 }

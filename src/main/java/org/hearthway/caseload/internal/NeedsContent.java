@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Period;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 import org.hearthway.base.Role;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.engine.RuleBook;
@@ -21,6 +22,9 @@ class NeedsContent implements ContentKind {
     private @Nullable RuleBook book;
     private String refillKind = "";
     private int checkLateDays;
+    private int generatorLateDays;
+    private Set<String> readKinds = Set.of();
+    private Set<String> replaceKinds = Set.of();
 
     RuleBook book() {
         if (book == null) {
@@ -37,6 +41,21 @@ class NeedsContent implements ContentKind {
     /** How many days after a check is due a booked visit still counts as in good time. */
     int checkLateDays() {
         return checkLateDays;
+    }
+
+    /** How many days after a generator is due a booked visit still counts as in good time. */
+    int generatorLateDays() {
+        return generatorLateDays;
+    }
+
+    /** The kinds of visits at which a battery is read. */
+    Set<String> readKinds() {
+        return readKinds;
+    }
+
+    /** The kinds of visits at which a new generator is planned or put in. */
+    Set<String> replaceKinds() {
+        return replaceKinds;
     }
 
     @Override
@@ -79,6 +98,17 @@ class NeedsContent implements ContentKind {
         checkLateDays = check.integer("visit-late-days", 0, 90);
         conduct.put(Rule.CHECK, conduct(check));
 
+        var generator = file.block("generator");
+        var generatorDays = generator.integer("days-before", 0, 180);
+        generatorLateDays = generator.integer("visit-late-days", 0, 90);
+        readKinds = Set.copyOf(generator.texts("read-at"));
+        replaceKinds = Set.copyOf(generator.texts("replace-at"));
+        conduct.put(Rule.GENERATOR, conduct(generator));
+
+        var warning = file.block("device-warning");
+        openDays.put(Rule.DEVICE_WARNING, warning.integer("open-days", 0, 5));
+        conduct.put(Rule.DEVICE_WARNING, conduct(warning));
+
         var second = file.block("second-check");
         openDays.put(Rule.SECOND_CHECK, second.integer("open-days", 0, 10));
         conduct.put(Rule.SECOND_CHECK, conduct(second));
@@ -110,6 +140,7 @@ class NeedsContent implements ContentKind {
                 silentDays,
                 refillDays,
                 checkDays,
+                generatorDays,
                 missedInARow,
                 taskDays,
                 familyTaskDays,

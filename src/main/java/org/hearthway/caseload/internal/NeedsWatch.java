@@ -31,6 +31,9 @@ import org.hearthway.pump.events.PumpSettingConfirmed;
 import org.hearthway.pump.events.PumpSettingEntered;
 import org.hearthway.pump.events.RefillDateChanged;
 import org.hearthway.sign.events.SignReported;
+import org.hearthway.stimulator.events.GeneratorDescribed;
+import org.hearthway.stimulator.events.StimulatorRead;
+import org.hearthway.stimulator.events.StimulatorReadingConfirmed;
 import org.hearthway.surveillance.events.CheckRecorded;
 import org.hearthway.task.events.TaskGiven;
 import org.hearthway.task.events.TaskWorked;
@@ -111,6 +114,9 @@ class NeedsWatch {
         PathChanged.class,
         StandingChanged.class,
         CheckRecorded.class,
+        StimulatorRead.class,
+        StimulatorReadingConfirmed.class,
+        GeneratorDescribed.class,
         ChildCorrected.class
     })
     void on(Change change) {

@@ -123,7 +123,16 @@ class StoredNeeds implements Needs {
     private static boolean isShown(NeedItems.Row row, Status status) {
         return switch (row.cause().rule()) {
             case TASK, CHECK, STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> status.asksTheFamily();
-            case SIGN, PAIN, MISSED, REFILL, FIRST_FILL, DEVICE_BEHIND, SECOND_CHECK, NO_LOG -> status.isWatched();
+            case SIGN,
+                    PAIN,
+                    MISSED,
+                    REFILL,
+                    FIRST_FILL,
+                    DEVICE_BEHIND,
+                    DEVICE_WARNING,
+                    GENERATOR,
+                    SECOND_CHECK,
+                    NO_LOG -> status.isWatched();
         };
     }
 

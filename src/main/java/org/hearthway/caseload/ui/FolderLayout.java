@@ -30,6 +30,8 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
+import org.hearthway.child.Device;
+import org.hearthway.child.Devices;
 import org.hearthway.child.Merges;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.paper.EmergencySheets;
@@ -74,6 +76,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
     private final transient Visits visits;
     private final transient Signs signs;
     private final transient EmergencySheets sheets;
+    private final transient Devices devices;
     private final transient Gate gate;
     private final transient AuditTrail trail;
     private final transient ChildWords childWords;
@@ -95,6 +98,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
             Visits visits,
             Signs signs,
             EmergencySheets sheets,
+            Devices devices,
             Gate gate,
             AuditTrail trail,
             ChildWords childWords,
@@ -109,6 +113,7 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
         this.visits = visits;
         this.signs = signs;
         this.sheets = sheets;
+        this.devices = devices;
         this.gate = gate;
         this.trail = trail;
         this.childWords = childWords;
@@ -237,8 +242,13 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
     private void drawTabs(ChildId child, List<String> address) {
         var here = address.get(address.size() - 1);
         var topics = plans.plans(viewer, child).isEmpty() ? Set.<Sign.Topic>of() : signs.topics(viewer, child);
+        var stimulated = devices.of(viewer, child).stream()
+                .anyMatch(device -> device.kind() == Device.Kind.STIMULATOR && device.isInPlace());
         var without = Map.of(
-                "pump", !topics.contains(Sign.Topic.PUMP), "stimulator", !topics.contains(Sign.Topic.STIMULATOR));
+                "pump",
+                !topics.contains(Sign.Topic.PUMP),
+                "stimulator",
+                !stimulated && !topics.contains(Sign.Topic.STIMULATOR));
         tabs.removeAll();
         var talk = gate.allows(viewer, Action.SEE_CHOOSING, child);
         TABS.stream().filter(tab -> talk || !tab.equals("choosing")).forEach(tab -> {

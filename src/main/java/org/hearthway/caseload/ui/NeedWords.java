@@ -95,6 +95,15 @@ class NeedWords {
             case DEVICE_BEHIND -> paths.device(viewer, item, today);
             case SECOND_CHECK -> secondChecks.why(viewer, item);
             case CHECK -> check(language, item, today);
+            case GENERATOR -> generator(language, item, today);
+            case DEVICE_WARNING ->
+                new Why(
+                        words.say(
+                                language,
+                                "caseload.warning." + item.cause().subject(),
+                                item.cause().count()),
+                        words.dateWithYear(language, item.cause().day()),
+                        words.say(language, "caseload.warning.below"));
             case MISSED -> missed(language, item);
             case TASK -> task(viewer, item, today);
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> paths.why(viewer, item, today);
@@ -232,6 +241,18 @@ class NeedWords {
                 words.say(language, late ? "caseload.check.late" : "caseload.check", what, day),
                 "",
                 words.say(language, "caseload.check.to-confirm"));
+    }
+
+    private Why generator(Language language, Item item, LocalDate today) {
+        var parts = item.cause().subject().split("/", 2);
+        var late = item.cause().day().isBefore(today) ? ".late" : "";
+        return new Why(
+                words.say(
+                        language,
+                        "caseload.generator." + parts[0] + late,
+                        words.dateWithYear(language, item.cause().day())),
+                "",
+                words.say(language, "caseload.generator.below", parts[1]));
     }
 
     private String quoted(Language language, String text) {

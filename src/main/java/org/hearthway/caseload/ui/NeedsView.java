@@ -291,9 +291,8 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             case FIRST_FILL -> new NeedRow.Step(say("caseload.step.PUMP"), folder + "/pump");
             case DEVICE_BEHIND -> new NeedRow.Step(say("caseload.step.DEVICE"), folder + "/device");
             case SECOND_CHECK ->
-                new NeedRow.Step(
-                        say("caseload.step.SECOND_CHECK"),
-                        folder + (SecondCheckWords.isOfPump(item) ? "/pump" : "/medicines"));
+                new NeedRow.Step(say("caseload.step.SECOND_CHECK"), folder + SecondCheckWords.tab(item));
+            case GENERATOR, DEVICE_WARNING -> new NeedRow.Step(say("caseload.step.STIMULATOR"), folder + "/stimulator");
             case CHECK -> new NeedRow.Step(say("caseload.step.CHECK"), folder + "/surveillance");
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE -> new NeedRow.Step(say("caseload.step.PATH"), folder + "/path");
             case STAGE_VISIT ->

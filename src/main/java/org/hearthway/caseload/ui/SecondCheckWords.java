@@ -13,6 +13,7 @@ import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.Medicines.Medicine;
 import org.hearthway.medicine.Tapers;
 import org.hearthway.pump.PumpSettings;
+import org.hearthway.stimulator.Stimulators;
 import org.hearthway.task.TaskWords;
 import org.hearthway.words.Words;
 import org.springframework.stereotype.Component;
@@ -25,13 +26,21 @@ class SecondCheckWords {
     private final Medicines medicines;
     private final Tapers tapers;
     private final PumpSettings settings;
+    private final Stimulators stimulators;
     private final TaskWords people;
 
-    SecondCheckWords(Words words, Medicines medicines, Tapers tapers, PumpSettings settings, TaskWords people) {
+    SecondCheckWords(
+            Words words,
+            Medicines medicines,
+            Tapers tapers,
+            PumpSettings settings,
+            Stimulators stimulators,
+            TaskWords people) {
         this.words = words;
         this.medicines = medicines;
         this.tapers = tapers;
         this.settings = settings;
+        this.stimulators = stimulators;
         this.people = people;
     }
 
@@ -41,6 +50,20 @@ class SecondCheckWords {
     /** Whether an item is about the setting of a pump that waits for its second check. */
     static boolean isOfPump(Item item) {
         return item.cause().rule() == Rule.SECOND_CHECK && what(item) == What.PUMP;
+    }
+
+    /** Where in a child's folder it is typed again. */
+    static String tab(Item item) {
+        return switch (what(item)) {
+            case MEDICINE, CALENDAR -> "/medicines";
+            case PUMP -> "/pump";
+            case STIMULATOR -> "/stimulator";
+        };
+    }
+
+    /** Whether an item is about a reading of a stimulator that waits for its second check. */
+    static boolean isOfStimulator(Item item) {
+        return item.cause().rule() == Rule.SECOND_CHECK && what(item) == What.STIMULATOR;
     }
 
     NeedWords.Why why(Viewer.Person viewer, Item item) {
@@ -63,6 +86,12 @@ class SecondCheckWords {
         if (what == What.PUMP) {
             var setting = settings.current(viewer, item.child()).filter(one -> one.number() == version);
             return new About("", setting.map(PumpSettings.Setting::by));
+        }
+        if (what == What.STIMULATOR) {
+            var reading = stimulators.revisions(viewer, item.child()).stream()
+                    .filter(one -> one.counts() && one.reading().revision() == version)
+                    .findFirst();
+            return new About("", reading.map(one -> one.reading().by()));
         }
         Map<String, Medicine> lines = medicines.current(viewer, item.child()).stream()
                 .collect(Collectors.toMap(line -> line.id().toString(), Function.identity()));

@@ -15,6 +15,7 @@ enum Show {
     MINE,
     SIGNS,
     PUMP,
+    STIMULATOR,
     PROGRAMS,
     PATHS,
     TASKS,
@@ -47,6 +48,8 @@ enum Show {
                                 .isPresent();
             case SIGNS -> up && rule == Rule.SIGN;
             case PUMP -> up && (rule == Rule.REFILL || rule == Rule.FIRST_FILL || SecondCheckWords.isOfPump(item));
+            case STIMULATOR ->
+                up && (rule == Rule.GENERATOR || rule == Rule.DEVICE_WARNING || SecondCheckWords.isOfStimulator(item));
             case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);
             case PATHS -> up && (rule.isOfPath() || rule == Rule.DEVICE_BEHIND);
             case ASIDE -> !up;

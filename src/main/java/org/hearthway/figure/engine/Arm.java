@@ -30,8 +30,7 @@ record Arm(
         var fingers = hand.abd(-m * pose.get(side, Joint.FINGERS));
         var fingertips = fingers.abd(-m * .8 * pose.get(side, Joint.FINGERS));
         double thumb = pose.get(side, Joint.THUMB);
-        return new Arm(
-                side, shoulder, elbow, wrist, upper, fore, hand, fingers, fingertips, thumb, size.hand());
+        return new Arm(side, shoulder, elbow, wrist, upper, fore, hand, fingers, fingertips, thumb, size.hand());
     }
 
     /** The side of the palm, as a direction. */

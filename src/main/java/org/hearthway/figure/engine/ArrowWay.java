@@ -25,8 +25,8 @@ final class ArrowWay {
         var along = tip.minus(line.get(line.size() - 3)).unit();
         var across = new Point(-along.y(), along.x());
         var base = tip.minus(along.times(4));
-        var head = Path.polygon(List.of(
-                tip.plus(along.times(20)), base.plus(across.times(10.5)), base.minus(across.times(10.5))));
+        var head = Path.polygon(
+                List.of(tip.plus(along.times(20)), base.plus(across.times(10.5)), base.minus(across.times(10.5))));
         var path = Path.smooth(line);
         add(shapes, number + "halo", path, "", "s-halo", 10);
         add(shapes, number + "tip-halo", head, "f-halo", "s-halo", 8);
@@ -35,7 +35,8 @@ final class ArrowWay {
     }
 
     private static void add(List<Shape> shapes, String name, Path path, String fill, String stroke, double width) {
-        shapes.add(new Shape("arrow" + name, path, fill, stroke, width, Optional.empty(), Layer.HELPING_HAND + 1, false));
+        shapes.add(
+                new Shape("arrow" + name, path, fill, stroke, width, Optional.empty(), Layer.HELPING_HAND + 1, false));
     }
 
     private static Point aside(FigureSheet.Arrow arrow, View view, Body body, Point point) {

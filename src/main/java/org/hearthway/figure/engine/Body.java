@@ -108,6 +108,8 @@ public final class Body {
 
     /** Whether {@link #point} knows the name. */
     public static boolean knows(String name) {
-        return new Body(Pose.of(Posture.STANDING), Proportions.at(6)).point(name).isPresent();
+        return new Body(Pose.of(Posture.STANDING), Proportions.at(6))
+                .point(name)
+                .isPresent();
     }
 }

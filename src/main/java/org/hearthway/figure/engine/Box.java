@@ -7,18 +7,14 @@ import java.util.Locale;
 record Box(double left, double top, double right, double bottom) {
 
     private static final Box NONE = new Box(
-            Double.POSITIVE_INFINITY,
-            Double.POSITIVE_INFINITY,
-            Double.NEGATIVE_INFINITY,
-            Double.NEGATIVE_INFINITY);
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY);
 
     static Box around(Collection<Shape> shapes) {
         var box = NONE;
         for (var shape : shapes) {
             double line = shape.stroke().isEmpty() ? 0 : shape.width() / 2;
             var path = shape.path();
-            box = box.with(new Box(
-                    path.left() - line, path.top() - line, path.right() + line, path.bottom() + line));
+            box = box.with(new Box(path.left() - line, path.top() - line, path.right() + line, path.bottom() + line));
         }
         return box;
     }

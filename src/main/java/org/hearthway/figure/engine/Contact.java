@@ -45,7 +45,9 @@ public record Contact(Part part, Side side, Kind kind, String target) {
     static List<Place> bodyPart(String text) {
         var first = text.split(" ")[0];
         var side = side(first);
-        var word = side.isPresent() || first.equals("both") ? text.substring(first.length()).strip() : text;
+        var word = side.isPresent() || first.equals("both")
+                ? text.substring(first.length()).strip()
+                : text;
         var part = Part.of(word)
                 .orElseThrow(() -> new IllegalArgumentException("\"" + word + "\" is no part of the body"));
         var found = new ArrayList<Place>();

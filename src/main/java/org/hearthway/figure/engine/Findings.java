@@ -24,8 +24,7 @@ final class Findings {
 
     List<String> all() {
         if (motion.worst() >= GAP) {
-            all.add(String.format(
-                    Locale.ROOT, "a contact is off by %.1f %% of the height", motion.worst() * 100));
+            all.add(String.format(Locale.ROOT, "a contact is off by %.1f %% of the height", motion.worst() * 100));
         }
         for (int stop = 0; stop < motion.stops(); stop++) {
             var pose = motion.at((double) stop / Math.max(1, motion.stops() - 1));

@@ -85,7 +85,10 @@ final class Flesh {
 
     /** What may lie on the ground: whatever of pelvis and chest is lowest carries the body as it rolls. */
     List<Lump> pelvisGround() {
-        return List.of(hips(), ball(body.leg(Side.RIGHT).hip(), .042), ball(body.leg(Side.LEFT).hip(), .042));
+        return List.of(
+                hips(),
+                ball(body.leg(Side.RIGHT).hip(), .042),
+                ball(body.leg(Side.LEFT).hip(), .042));
     }
 
     List<Lump> chestGround() {

@@ -48,14 +48,11 @@ record Frame(Vec f, Vec u, Vec r) {
         }
         var sum = f.cross(other.f).plus(u.cross(other.u)).plus(r.cross(other.r));
         var axis = sum.length() < 1e-9 ? u : sum.unit();
-        return new Frame(
-                turned(f, axis, angle * part), turned(u, axis, angle * part), turned(r, axis, angle * part));
+        return new Frame(turned(f, axis, angle * part), turned(u, axis, angle * part), turned(r, axis, angle * part));
     }
 
     private static Vec turned(Vec v, Vec axis, double angle) {
         double c = Math.cos(angle);
-        return v.times(c)
-                .plus(axis.cross(v).times(Math.sin(angle)))
-                .plus(axis.times(axis.dot(v) * (1 - c)));
+        return v.times(c).plus(axis.cross(v).times(Math.sin(angle))).plus(axis.times(axis.dot(v) * (1 - c)));
     }
 }

@@ -36,16 +36,19 @@ final class Furniture {
                     rail(solid, support.get("at", .08), top, support.get("depth", .19), (int) support.get("count", 3));
                 }
             }
-            case TABLE -> table(solid, support.get("at", .18), top, support.get("half", .17), support.get("depth", .30));
+            case TABLE ->
+                table(solid, support.get("at", .18), top, support.get("half", .17), support.get("depth", .30));
             case WALL -> wall(solid, support.get("at", .4));
             case WALKER -> walker(solid, support.get("at", .17), top);
             case STANDING_FRAME -> frame(solid);
-            case ROLL -> solid.roll("wall", "thing", new Vec(at, support.get("r", .045), 0), support.get("r", .045), .14);
-            case CUSHION -> solid.box(
-                    "wall",
-                    "thing",
-                    new Vec(at - support.get("depth", .2) / 2, 0, -support.get("half", .14)),
-                    new Vec(at + support.get("depth", .2) / 2, top, support.get("half", .14)));
+            case ROLL ->
+                solid.roll("wall", "thing", new Vec(at, support.get("r", .045), 0), support.get("r", .045), .14);
+            case CUSHION ->
+                solid.box(
+                        "wall",
+                        "thing",
+                        new Vec(at - support.get("depth", .2) / 2, 0, -support.get("half", .14)),
+                        new Vec(at + support.get("depth", .2) / 2, top, support.get("half", .14)));
         }
     }
 
@@ -120,14 +123,30 @@ final class Furniture {
 
     private void walker(Solid solid, double at, double top) {
         half(solid.on(Layer.BACK), at, top, -Support.ASIDE);
-        solid.tube("metal", "thing", 5, new Vec(at + .20, top * .62, -Support.ASIDE), new Vec(at + .20, top * .62, Support.ASIDE));
-        solid.tube("metal", "thing", 5, new Vec(at + .13, top - .004, -Support.ASIDE), new Vec(at + .13, top - .004, Support.ASIDE));
+        solid.tube(
+                "metal",
+                "thing",
+                5,
+                new Vec(at + .20, top * .62, -Support.ASIDE),
+                new Vec(at + .20, top * .62, Support.ASIDE));
+        solid.tube(
+                "metal",
+                "thing",
+                5,
+                new Vec(at + .13, top - .004, -Support.ASIDE),
+                new Vec(at + .13, top - .004, Support.ASIDE));
         half(solid.on(Layer.HANDS), at, top, Support.ASIDE);
     }
 
     private void half(Solid solid, double at, double top, double z) {
         solid.wheel(new Vec(at + .24, .030, z), .030, 4);
-        solid.tube("metal", "thing", 5, new Vec(at + .24, .035, z), new Vec(at + .13, top - .004, z), new Vec(at - .05, top - .004, z));
+        solid.tube(
+                "metal",
+                "thing",
+                5,
+                new Vec(at + .24, .035, z),
+                new Vec(at + .13, top - .004, z),
+                new Vec(at - .05, top - .004, z));
         solid.tube("metal", "thing", 5, new Vec(at - .05, top - .004, z), new Vec(at - .08, .012, z));
         solid.tube("metal", "thing", 4, new Vec(at - .066, top * .5, z), new Vec(at + .187, top * .5, z));
         solid.tube("grip", "thing", 8, new Vec(at - .05, top, z), new Vec(at + .055, top, z));

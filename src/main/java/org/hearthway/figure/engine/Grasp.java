@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 /** Where a hand takes hold of a body: on the skin and not in the joint. */
 final class Grasp {
 
-    private static final Pattern POINT = Pattern.compile(
-            "\\[\\s*(-?\\d*\\.?\\d+)\\s*,\\s*(-?\\d*\\.?\\d+)\\s*,\\s*(-?\\d*\\.?\\d+)\\s*]");
+    private static final Pattern POINT =
+            Pattern.compile("\\[\\s*(-?\\d*\\.?\\d+)\\s*,\\s*(-?\\d*\\.?\\d+)\\s*,\\s*(-?\\d*\\.?\\d+)\\s*]");
 
     private Grasp() {}
 
@@ -47,9 +47,10 @@ final class Grasp {
         var arm = body.arm(place.side());
         int m = place.side().sign;
         return switch (place.part()) {
-            case KNEE -> leg.thigh()
-                    .from(leg.kneecap(), 0, .014, m * .028)
-                    .plus(leg.shank().f().plus(leg.thigh().f()).unit().times(.014));
+            case KNEE ->
+                leg.thigh()
+                        .from(leg.kneecap(), 0, .014, m * .028)
+                        .plus(leg.shank().f().plus(leg.thigh().f()).unit().times(.014));
             case SHIN -> leg.knee().toward(leg.ankle(), .5).plus(leg.shank().f().times(.028));
             case CALF -> leg.calf().plus(leg.shank().f().times(-.03));
             case ANKLE -> leg.shank().from(leg.ankle(), .020, .012, 0);
@@ -59,7 +60,8 @@ final class Grasp {
             case THIGH -> leg.thigh().from(leg.hip().toward(leg.knee(), .6), .045, 0, 0);
             case HIP -> body.pelvis.from(leg.hip(), 0, .01, m * .042);
             case HAND, PALM -> arm.knuckle().plus(arm.palmward().times(-.016));
-            case FINGERS -> arm.knuckle().toward(arm.tip(), .6).plus(arm.palmward().times(.012));
+            case FINGERS ->
+                arm.knuckle().toward(arm.tip(), .6).plus(arm.palmward().times(.012));
             case WRIST -> arm.wrist();
             case ELBOW, FOREARM -> arm.elbow();
             case SHOULDER -> body.thorax.from(arm.shoulder(), 0, .010, m * .026);

@@ -43,9 +43,7 @@ final class Hair {
         int count = rimCos <= -1 ? 2 * HALF : HALF;
         for (int i = 0; i < count; i++) {
             double a = -rimEnd + 2 * rimEnd * i / (rimCos <= -1 ? count : count - 1);
-            points.add(n.times(cut)
-                    .plus(toViewer.times(rim * Math.cos(a)))
-                    .plus(aside.times(rim * Math.sin(a))));
+            points.add(n.times(cut).plus(toViewer.times(rim * Math.cos(a))).plus(aside.times(rim * Math.sin(a))));
         }
         if (rimCos > -1) {
             edge(points, n, seen, along, Math.acos(Math.max(-1, Math.min(1, edgeCos))));
@@ -57,8 +55,14 @@ final class Hair {
         var top = n.minus(seen.times(along)).unit();
         var aside = seen.cross(top);
         var last = points.get(points.size() - 1);
-        double sign = top.times(Math.cos(end)).plus(aside.times(Math.sin(end))).minus(last).length()
-                        < top.times(Math.cos(end)).minus(aside.times(Math.sin(end))).minus(last).length()
+        double sign = top.times(Math.cos(end))
+                                .plus(aside.times(Math.sin(end)))
+                                .minus(last)
+                                .length()
+                        < top.times(Math.cos(end))
+                                .minus(aside.times(Math.sin(end)))
+                                .minus(last)
+                                .length()
                 ? 1
                 : -1;
         for (int i = 0; i < HALF; i++) {
@@ -68,7 +72,6 @@ final class Hair {
     }
 
     private static Vec onto(Lump lump, Vec p) {
-        return lump.axes()
-                .from(lump.middle(), p.x() * lump.depth(), p.y() * lump.height(), p.z() * lump.width());
+        return lump.axes().from(lump.middle(), p.x() * lump.depth(), p.y() * lump.height(), p.z() * lump.width());
     }
 }

@@ -34,7 +34,11 @@ final class Magnifier {
         var of = joint(times.get(0));
         var toward = at.minus(of).unit();
         var ring = Path.disc(at, radius);
-        out.append("<clipPath id=\"").append(prefix).append("lens\"><path d=\"").append(ring.data()).append("\"/></clipPath>");
+        out.append("<clipPath id=\"")
+                .append(prefix)
+                .append("lens\"><path d=\"")
+                .append(ring.data())
+                .append("\"/></clipPath>");
         var back = new ArrayList<Shape>();
         if (times.size() == 1) {
             var leader = Path.polyline(List.of(of.plus(toward.times(14)), at.minus(toward.times(radius))));
@@ -43,18 +47,25 @@ final class Magnifier {
         back.add(shape("lens-ground", ring, "f-lens", "", 0));
         new SvgPart(out, prefix + "l", used).still(back);
         var moves = times.stream().map(time -> move(joint(time))).toList();
-        out.append("<g clip-path=\"url(#").append(prefix).append("lens)\"><g transform=\"translate(").append(moves.get(0)).append(")\">");
+        out.append("<g clip-path=\"url(#")
+                .append(prefix)
+                .append("lens)\"><g transform=\"translate(")
+                .append(moves.get(0))
+                .append(")\">");
         if (moves.stream().distinct().count() > 1) {
             out.append("<animateTransform attributeName=\"transform\" type=\"translate\"");
             SvgPart.animation(out, moves);
         }
-        out.append("<use href=\"#").append(prefix).append("all\" transform=\"scale(").append(SvgPart.number(lens.zoom())).append(")\"/></g></g>");
+        out.append("<use href=\"#")
+                .append(prefix)
+                .append("all\" transform=\"scale(")
+                .append(SvgPart.number(lens.zoom()))
+                .append(")\"/></g></g>");
         new SvgPart(out, prefix + "r", used).still(List.of(shape("lens-ring", ring, "", "s-ink", 2.6)));
     }
 
     private String move(Point of) {
-        return String.format(
-                Locale.ROOT, "%.1f %.1f", at.x() - of.x() * lens.zoom(), at.y() - of.y() * lens.zoom());
+        return String.format(Locale.ROOT, "%.1f %.1f", at.x() - of.x() * lens.zoom(), at.y() - of.y() * lens.zoom());
     }
 
     private static Shape shape(String key, Path path, String fill, String stroke, double width) {

@@ -33,8 +33,8 @@ public final class Motion {
         if (before.isPresent() && stance.posture().isPresent()) {
             wish = wish.in(posture.frame).with(Pose.index(Axis.Y), posture.height);
         }
-        var contacts = stance.contacts()
-                .orElseGet(() -> before.map(Settled::contacts).orElse(List.of()));
+        var contacts =
+                stance.contacts().orElseGet(() -> before.map(Settled::contacts).orElse(List.of()));
         wish = gripping(wish, contacts);
         for (var value : stance.values().entrySet()) {
             wish = wish.with(value.getKey(), value.getValue());
@@ -42,7 +42,8 @@ public final class Motion {
         var settling = new Settling(size, room, 1, contacts).using(stance.free(), stance.lock());
         before.ifPresent(was -> {
             var body = new Body(was.pose, size);
-            planted(was, stance, contacts).forEach(side -> settling.planted(side, body.leg(side).ball()));
+            planted(was, stance, contacts)
+                    .forEach(side -> settling.planted(side, body.leg(side).ball()));
             stance.stay().forEach(part -> settling.staying(part, body));
         });
         settling.balancedOver(balance(stance, contacts));
@@ -132,7 +133,8 @@ public final class Motion {
         free.addAll(leaning(from, to));
         var settling = new Settling(size, room, 1, shared).using(free, lock);
         var body = new Body(from.pose, size);
-        planted(from, to.stance, to.contacts).forEach(side -> settling.planted(side, body.leg(side).ball()));
+        planted(from, to.stance, to.contacts)
+                .forEach(side -> settling.planted(side, body.leg(side).ball()));
         to.stance.stay().forEach(one -> settling.staying(one, body));
         if (rolls(from, to)) {
             settling.using(with(free, Axis.LEAN, Axis.NECK_SIDE), lock)

@@ -31,7 +31,8 @@ final class MovingPart {
             boolean alike = pose.size() == first.size();
             for (int i = 0; alike && i < first.size(); i++) {
                 alike = pose.get(i).isDrawnLike(first.get(i))
-                        && commands(pose.get(i).path()).equals(commands(first.get(i).path()));
+                        && commands(pose.get(i).path())
+                                .equals(commands(first.get(i).path()));
             }
             return alike;
         });
@@ -51,7 +52,9 @@ final class MovingPart {
                     .append("s\" keyTimes=\"")
                     .append(Cycle.times(poses.size()))
                     .append("\" values=\"")
-                    .append(order.stream().map(k -> k == pose ? "visible" : "hidden").collect(Collectors.joining(";")))
+                    .append(order.stream()
+                            .map(k -> k == pose ? "visible" : "hidden")
+                            .collect(Collectors.joining(";")))
                     .append("\"/>");
             new SvgPart(out, prefix + i, used).still(poses.get(i));
             out.append("</g>");

@@ -97,7 +97,9 @@ record Path(String data, double left, double top, double right, double bottom) {
         var pen = new Pen();
         pen.move(points.get(0));
         for (int i = 1; i < points.size() - 1; i++) {
-            pen.curve(points.get(i), i == points.size() - 2 ? points.get(i + 1) : points.get(i).toward(points.get(i + 1), .5));
+            pen.curve(
+                    points.get(i),
+                    i == points.size() - 2 ? points.get(i + 1) : points.get(i).toward(points.get(i + 1), .5));
         }
         return pen.open();
     }

@@ -35,7 +35,11 @@ public final class Picture {
         all.addAll(scenery.arrows());
         this.body = Box.around(all.stream().filter(Shape::body).toList());
         var around = Box.around(all);
-        this.box = glass().map(Magnifier::place).map(around::with).orElse(around).with(ground()).grown(MARGIN);
+        this.box = glass().map(Magnifier::place)
+                .map(around::with)
+                .orElse(around)
+                .with(ground())
+                .grown(MARGIN);
     }
 
     private Optional<Magnifier> glass() {
@@ -135,7 +139,11 @@ public final class Picture {
         marks.write(out, shown.left(), top, false);
         marks.write(out, shown.left() + aside, top, true);
         return document(
-                new Box(shown.left(), top, shown.right() + aside, shown.bottom()), out, words, style(used, dress, true), "");
+                new Box(shown.left(), top, shown.right() + aside, shown.bottom()),
+                out,
+                words,
+                style(used, dress, true),
+                "");
     }
 
     /** Goes from start to end and back; still where motion is not wanted and on paper. */

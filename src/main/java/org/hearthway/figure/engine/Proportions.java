@@ -55,7 +55,6 @@ public record Proportions(
         for (int i = 0; i < v.length; i++) {
             v[i] = TABLE[row][i] + (TABLE[row + 1][i] - TABLE[row][i]) * part;
         }
-        return new Proportions(
-                v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8], v[9], v[10], v[11], v[12], v[13]);
+        return new Proportions(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8], v[9], v[10], v[11], v[12], v[13]);
     }
 }

@@ -91,7 +91,9 @@ final class Scenery {
 
     /** The dotted start, for what changes place and not only posture. */
     List<Shape> ghost() {
-        return sheet.kind() == FigureSheet.Kind.POSTURE ? List.of() : outline().stream().toList();
+        return sheet.kind() == FigureSheet.Kind.POSTURE
+                ? List.of()
+                : outline().stream().toList();
     }
 
     List<Shape> arrows() {
@@ -111,7 +113,11 @@ final class Scenery {
                 .filter(Shape::body)
                 .filter(shape -> shape.clip().isEmpty() && shape.width() == Shape.LINE)
                 .filter(shape -> Optional.ofNullable(ends.get(shape.key()))
-                        .map(then -> then.path().middle().minus(shape.path().middle()).length() > MOVED)
+                        .map(then -> then.path()
+                                        .middle()
+                                        .minus(shape.path().middle())
+                                        .length()
+                                > MOVED)
                         .orElse(true))
                 .map(Shape::path)
                 .reduce(Path::with)

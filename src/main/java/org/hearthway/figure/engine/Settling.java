@@ -146,7 +146,9 @@ final class Settling {
             }
             case AT -> {
                 double face = room.wall().orElse(0) / scale;
-                yield lumps.stream().mapToDouble(lump -> lump.rightmost() - face).toArray();
+                yield lumps.stream()
+                        .mapToDouble(lump -> lump.rightmost() - face)
+                        .toArray();
             }
             case TO -> {
                 var off = lumps.get(0).middle().minus(target(contact.target(), body));
@@ -223,7 +225,8 @@ final class Settling {
     /** The lowest of them, smoothed so that the body rolls from one to the next without a jerk. */
     private static double ground(List<Lump> lumps) {
         double sharp = 250;
-        double sum = lumps.stream().mapToDouble(l -> Math.exp(-sharp * l.lowest())).sum();
+        double sum =
+                lumps.stream().mapToDouble(l -> Math.exp(-sharp * l.lowest())).sum();
         return -Math.log(sum) / sharp;
     }
 }

@@ -37,24 +37,33 @@ final class Solid {
         double x = eye.x() >= 0 ? high.x() : low.x();
         double z = eye.z() >= 0 ? high.z() : low.z();
         if (Math.abs(eye.x()) > 1e-6) {
-            face(material + "-c", line, List.of(
-                    new Vec(x, low.y(), low.z()),
-                    new Vec(x, high.y(), low.z()),
-                    new Vec(x, high.y(), high.z()),
-                    new Vec(x, low.y(), high.z())));
+            face(
+                    material + "-c",
+                    line,
+                    List.of(
+                            new Vec(x, low.y(), low.z()),
+                            new Vec(x, high.y(), low.z()),
+                            new Vec(x, high.y(), high.z()),
+                            new Vec(x, low.y(), high.z())));
         }
         if (Math.abs(eye.z()) > 1e-6) {
-            face(material + "-b", line, List.of(
-                    new Vec(low.x(), low.y(), z),
-                    new Vec(high.x(), low.y(), z),
-                    new Vec(high.x(), high.y(), z),
-                    new Vec(low.x(), high.y(), z)));
+            face(
+                    material + "-b",
+                    line,
+                    List.of(
+                            new Vec(low.x(), low.y(), z),
+                            new Vec(high.x(), low.y(), z),
+                            new Vec(high.x(), high.y(), z),
+                            new Vec(low.x(), high.y(), z)));
         }
-        face(material + "-a", line, List.of(
-                new Vec(low.x(), high.y(), low.z()),
-                new Vec(high.x(), high.y(), low.z()),
-                new Vec(high.x(), high.y(), high.z()),
-                new Vec(low.x(), high.y(), high.z())));
+        face(
+                material + "-a",
+                line,
+                List.of(
+                        new Vec(low.x(), high.y(), low.z()),
+                        new Vec(high.x(), high.y(), low.z()),
+                        new Vec(high.x(), high.y(), high.z()),
+                        new Vec(low.x(), high.y(), high.z())));
     }
 
     private void face(String fill, String line, List<Vec> corners) {

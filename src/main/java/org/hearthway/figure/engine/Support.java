@@ -94,18 +94,20 @@ public record Support(Kind kind, Map<String, Double> settings) {
         double at = get("at", .15);
         double rise = get("height", .10);
         return switch (name) {
-            case "grip.R", "grip.L" -> kind == Kind.WALKER
-                    ? Optional.of(new Vec(at, top(size), name.endsWith("R") ? ASIDE : -ASIDE))
-                    : Optional.empty();
-            case "rail.low" -> kind == Kind.STAIRS
-                    ? Optional.of(new Vec(at + .09, .42 + rise * .5, -ASIDE))
-                    : Optional.empty();
-            case "rail.high" -> kind == Kind.STAIRS
-                    ? Optional.of(new Vec(at + .09 + get("depth", .19), .42 + rise * 1.5, -ASIDE))
-                    : Optional.empty();
-            case "rim.R", "rim.L" -> kind == Kind.WHEELCHAIR
-                    ? Optional.of(new Vec(get("at", 0) + .02, .30, name.endsWith("R") ? .155 : -.155))
-                    : Optional.empty();
+            case "grip.R", "grip.L" ->
+                kind == Kind.WALKER
+                        ? Optional.of(new Vec(at, top(size), name.endsWith("R") ? ASIDE : -ASIDE))
+                        : Optional.empty();
+            case "rail.low" ->
+                kind == Kind.STAIRS ? Optional.of(new Vec(at + .09, .42 + rise * .5, -ASIDE)) : Optional.empty();
+            case "rail.high" ->
+                kind == Kind.STAIRS
+                        ? Optional.of(new Vec(at + .09 + get("depth", .19), .42 + rise * 1.5, -ASIDE))
+                        : Optional.empty();
+            case "rim.R", "rim.L" ->
+                kind == Kind.WHEELCHAIR
+                        ? Optional.of(new Vec(get("at", 0) + .02, .30, name.endsWith("R") ? .155 : -.155))
+                        : Optional.empty();
             default -> Optional.empty();
         };
     }

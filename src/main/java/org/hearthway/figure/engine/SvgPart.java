@@ -87,7 +87,8 @@ final class SvgPart {
                 .append("\" keySplines=\"")
                 .append(Cycle.splines(keys.size()))
                 .append("\" values=\"")
-                .append(String.join(";", Cycle.order(keys.size()).stream().map(keys::get).toList()))
+                .append(String.join(
+                        ";", Cycle.order(keys.size()).stream().map(keys::get).toList()))
                 .append("\"/>");
     }
 

@@ -44,7 +44,10 @@ public final class Telling {
         var from = picture.motion().at(0);
         var to = picture.motion().at(1);
         var posture = sheet.stances().get(0).posture().orElse(Posture.STANDING);
-        var last = sheet.stances().stream().flatMap(s -> s.posture().stream()).reduce((a, b) -> b).orElse(posture);
+        var last = sheet.stances().stream()
+                .flatMap(s -> s.posture().stream())
+                .reduce((a, b) -> b)
+                .orElse(posture);
         telling.trunk(from, to, posture);
         LIMBS.keySet().stream().sorted().forEach(movement -> telling.limb(movement, from, to));
         var changes = telling.found.stream()

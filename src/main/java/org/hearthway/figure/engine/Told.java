@@ -10,11 +10,7 @@ import java.util.Optional;
  * @param changes at most three, the largest first
  */
 public record Told(
-        Posture posture,
-        List<Support.Kind> supports,
-        Optional<Posture> ends,
-        List<Change> changes,
-        boolean helped) {
+        Posture posture, List<Support.Kind> supports, Optional<Posture> ends, List<Change> changes, boolean helped) {
 
     public Told {
         supports = List.copyOf(supports);

@@ -16,7 +16,11 @@ final class Unknowns {
 
     /** Of the whole body only the place, unless the author frees more. */
     static Map<Integer, Double> of(
-            Collection<Contact> contacts, Collection<Side> planted, Set<Integer> free, Set<Integer> lock, boolean lying) {
+            Collection<Contact> contacts,
+            Collection<Side> planted,
+            Set<Integer> free,
+            Set<Integer> lock,
+            boolean lying) {
         var unknowns = new Unknowns();
         unknowns.may(Pose.index(Axis.X), .02);
         unknowns.may(Pose.index(Axis.Y), 1e-4);
@@ -46,19 +50,19 @@ final class Unknowns {
     private static List<Joint> joints(Contact contact, boolean lying) {
         var aside = contact.kind() == Contact.Kind.TO || lying;
         return switch (contact.part()) {
-            case FOOT -> aside
-                    ? List.of(Joint.HIP, Joint.KNEE, Joint.ANKLE, Joint.HIP_ABD)
-                    : List.of(Joint.HIP, Joint.KNEE, Joint.ANKLE);
+            case FOOT ->
+                aside
+                        ? List.of(Joint.HIP, Joint.KNEE, Joint.ANKLE, Joint.HIP_ABD)
+                        : List.of(Joint.HIP, Joint.KNEE, Joint.ANKLE);
             case TOES -> List.of(Joint.HIP, Joint.KNEE, Joint.ANKLE, Joint.TOES);
             case KNEE, SHIN -> List.of(Joint.HIP, Joint.KNEE, Joint.ANKLE);
-            case ANKLE -> lying
-                    ? List.of(Joint.HIP, Joint.KNEE, Joint.HIP_ABD)
-                    : List.of(Joint.HIP, Joint.KNEE);
+            case ANKLE -> lying ? List.of(Joint.HIP, Joint.KNEE, Joint.HIP_ABD) : List.of(Joint.HIP, Joint.KNEE);
             case INSTEP, HEEL, CALF -> List.of(Joint.HIP, Joint.KNEE);
             case THIGH -> List.of(Joint.HIP);
-            case HAND, PALM, FINGERS, WRIST, ELBOW, FOREARM -> aside
-                    ? List.of(Joint.SHOULDER, Joint.ELBOW, Joint.SHOULDER_ABD, Joint.SHOULDER_ROT)
-                    : List.of(Joint.SHOULDER, Joint.ELBOW);
+            case HAND, PALM, FINGERS, WRIST, ELBOW, FOREARM ->
+                aside
+                        ? List.of(Joint.SHOULDER, Joint.ELBOW, Joint.SHOULDER_ABD, Joint.SHOULDER_ROT)
+                        : List.of(Joint.SHOULDER, Joint.ELBOW);
             default -> List.of();
         };
     }

@@ -114,10 +114,11 @@ class DrawnFigures implements Figures {
                 case START -> picture.start(dress, says);
                 case END -> picture.end(dress, says);
                 case MOVING -> picture.moving(dress, says);
-                case PAPER -> picture.paper(
-                        dress,
-                        words.marks(content.find(name.id()).orElseThrow(), name.language(), name.left()),
-                        says);
+                case PAPER ->
+                    picture.paper(
+                            dress,
+                            words.marks(content.find(name.id()).orElseThrow(), name.language(), name.left()),
+                            says);
             };
         }
     }

@@ -38,7 +38,8 @@ class FigureDoor {
         }
         var answer = ResponseEntity.ok().contentType(SVG).cacheControl(FOR_GOOD).varyBy(HttpHeaders.ACCEPT_ENCODING);
         return accepts.contains("gzip")
-                ? answer.header(HttpHeaders.CONTENT_ENCODING, "gzip").body(found.get().gzip())
+                ? answer.header(HttpHeaders.CONTENT_ENCODING, "gzip")
+                        .body(found.get().gzip())
                 : answer.body(found.get().unpacked());
     }
 }

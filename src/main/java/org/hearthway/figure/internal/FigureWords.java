@@ -37,8 +37,9 @@ class FigureWords {
                 where.isEmpty()
                         ? words.say(language, "figure.child", posture)
                         : words.say(language, "figure.child.on", posture, words.list(language, where)));
-        told.ends().ifPresent(end -> sentences.add(
-                words.say(language, "figure.ends", words.say(language, "figure.posture." + end))));
+        told.ends()
+                .ifPresent(end -> sentences.add(
+                        words.say(language, "figure.ends", words.say(language, "figure.posture." + end))));
         told.changes().forEach(change -> sentences.add(change(language, change)));
         if (told.helped()) {
             sentences.add(words.say(language, "figure.helper"));
@@ -64,9 +65,7 @@ class FigureWords {
         var side = sheet.sided()
                 ? Optional.of(words.say(language, left ? "figure.letter.left" : "figure.letter.right"))
                 : Optional.<String>empty();
-        var hold = sheet.hold() > 0
-                ? Optional.of(hold(language, sheet.hold()))
-                : Optional.<String>empty();
+        var hold = sheet.hold() > 0 ? Optional.of(hold(language, sheet.hold())) : Optional.<String>empty();
         return new Marks(side, hold);
     }
 }

@@ -66,8 +66,7 @@ final class SheetReader {
     private View view() {
         if (file.isBlock("view")) {
             var view = file.block("view");
-            var read = new View(
-                    view.number("yaw", -180, 180, "degrees"), view.number("pitch", 0, 45, "degrees"));
+            var read = new View(view.number("yaw", -180, 180, "degrees"), view.number("pitch", 0, 45, "degrees"));
             view.done();
             return read;
         }
@@ -105,7 +104,8 @@ final class SheetReader {
         for (var named : file.named("supports")) {
             var kind = Support.Kind.of(named.name());
             if (kind.isEmpty()) {
-                file.wrong("supports", "\"" + named.name() + "\" is no support", "mat, bench, table, walker and the like");
+                file.wrong(
+                        "supports", "\"" + named.name() + "\" is no support", "mat, bench, table, walker and the like");
                 continue;
             }
             Map<String, Double> settings = new TreeMap<>();

@@ -88,7 +88,9 @@ final class StanceReader {
             for (var contact : parsed(entry, "contact", text, Contact::parse).orElse(List.of())) {
                 room.missing(contact)
                         .ifPresent(target -> entry.wrong(
-                                "contact", "\"" + target + "\" is not in this picture", "one of its supports or a part"));
+                                "contact",
+                                "\"" + target + "\" is not in this picture",
+                                "one of its supports or a part"));
                 found.add(contact);
             }
         }

@@ -59,7 +59,14 @@ public record Window(List<Candidate> candidates, Optional<Candidate> closes, Opt
         return candidates.stream().findFirst();
     }
 
-    /** Whether a new generator is to be planned; if not, only its age says that the battery is to be looked at. */
+    /** From when on a new generator is planned: the earliest day that is more than its age; empty while there is none. */
+    public Optional<Candidate> replacing() {
+        return candidates.stream()
+                .filter(candidate -> candidate.source() != Source.AGE)
+                .findFirst();
+    }
+
+    /** Whether it opens to plan a new generator; if not, only its age says that the battery is to be looked at. */
     public boolean asksForReplacement() {
         return opens().filter(first -> first.source() != Source.AGE).isPresent();
     }

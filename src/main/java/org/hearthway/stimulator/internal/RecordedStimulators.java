@@ -159,10 +159,12 @@ class RecordedStimulators implements Stimulators {
         var read = checked.map(reading -> reading.data().day());
         return new Outlook(
                 read,
-                window.nextReading(read, rules.everyDays()),
+                // that it was read is no secret, so nobody is asked to come again for what waits for its second check
+                window.nextReading(
+                        generator.newest().map(reading -> reading.data().day()), rules.everyDays()),
                 checked.flatMap(reading -> reading.data().chargeEveryDays()),
-                window.opens().filter(first -> window.asksForReplacement()).map(Window.Candidate::day),
-                window.closes().filter(last -> window.asksForReplacement()).map(Window.Candidate::day));
+                window.replacing().map(Window.Candidate::day),
+                window.closes().map(Window.Candidate::day));
     }
 
     @Override
@@ -189,7 +191,7 @@ class RecordedStimulators implements Stimulators {
                 generator.serial(),
                 generator.nextReading(),
                 generator.newest().map(reading -> reading.data().day()),
-                window.opens().filter(first -> window.asksForReplacement()).map(Window.Candidate::day));
+                window.replacing().map(Window.Candidate::day));
     }
 
     @Override

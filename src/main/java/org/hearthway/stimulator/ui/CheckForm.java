@@ -31,7 +31,7 @@ final class CheckForm extends Section {
 
     CheckForm(StimulatorWords say, Reading reading, String by, Consumer<Again> confirms) {
         this.say = say;
-        addClassNames("hw-sheet", "u-edged", "u-onpaper", "hw-fields");
+        addClassNames("hw-sheet", "u-edged", "u-onpaper", "hw-fields", "hw-second");
         getElement().setAttribute("aria-label", say.say("stimulator.check.title"));
         level = new BigDecimalField(say.say("stimulator.field.level"));
         level.setLocale(say.language().locale());

@@ -38,6 +38,7 @@ final class Samples {
                 silentDays,
                 refillDays,
                 28,
+                28,
                 2,
                 1,
                 3,

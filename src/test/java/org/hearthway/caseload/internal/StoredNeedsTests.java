@@ -58,6 +58,7 @@ import org.hearthway.reminder.StaffMail;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
 import org.hearthway.sign.events.ReportRead;
+import org.hearthway.stimulator.Stimulators;
 import org.hearthway.surveillance.Surveillance;
 import org.hearthway.task.Tasks;
 import org.hearthway.testing.HearthwayTest;
@@ -102,6 +103,7 @@ class StoredNeedsTests {
         PathFacts.class,
         NeedItems.class,
         NeedsWatch.class,
+        StimulatorFacts.class,
         NeedSteps.class,
         NeedTurns.class,
         Escalations.class,
@@ -151,6 +153,13 @@ class StoredNeedsTests {
         @Bean
         Tapers tapers() {
             return mock(Tapers.class);
+        }
+
+        @Bean
+        Stimulators stimulators() {
+            Stimulators none = mock();
+            when(none.record(any(), any())).thenReturn(new Stimulators.OnRecord(List.of(), List.of(), 0));
+            return none;
         }
 
         @Bean

@@ -58,6 +58,11 @@ class ShowTests {
     }
 
     @Test
+    void stimulatorShowsGeneratorsAndWhatTheirReadingsWarnOf() {
+        assertThat(shown(Show.STIMULATOR)).containsExactlyInAnyOrder(Rule.GENERATOR, Rule.DEVICE_WARNING);
+    }
+
+    @Test
     void whatIsSetAsideStandsThereAlone() {
         var aside = item(Rule.STAGE_LATE, Optional.of(new Needs.Aside(TODAY.plusDays(3), "away")));
         assertThat(Arrays.stream(Show.values()).filter(show -> show.shows(aside, NURSE)))

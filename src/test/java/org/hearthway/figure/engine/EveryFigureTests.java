@@ -100,8 +100,14 @@ class EveryFigureTests {
                 continue;
             }
             var body = one.picture().scenery().body((double) stop / (motion.stops() - 1));
-            double from = feet.stream().mapToDouble(c -> body.leg(c.side()).heel().x()).min().orElseThrow();
-            double to = feet.stream().mapToDouble(c -> body.leg(c.side()).toe().x()).max().orElseThrow();
+            double from = feet.stream()
+                    .mapToDouble(c -> body.leg(c.side()).heel().x())
+                    .min()
+                    .orElseThrow();
+            double to = feet.stream()
+                    .mapToDouble(c -> body.leg(c.side()).toe().x())
+                    .max()
+                    .orElseThrow();
             assertThat(Weight.middle(body).x()).isBetween(from - .02, to + .011);
         }
     }
@@ -136,12 +142,15 @@ class EveryFigureTests {
         }
         var other = Swapped.motion(one.sheet());
         for (double time : new double[] {0, 1}) {
-            var body = new Body(one.picture().motion().at(time), one.picture().motion().size());
+            var body = new Body(
+                    one.picture().motion().at(time), one.picture().motion().size());
             var swapped = new Body(other.at(time), other.size());
             for (var name : Swapped.POINTS) {
                 var here = body.point(name).orElseThrow();
                 var there = Swapped.point(swapped, name).orElseThrow();
-                assertThat(here.minus(there).length()).as("%s at %.0f", name, time).isLessThan(1e-6);
+                assertThat(here.minus(there).length())
+                        .as("%s at %.0f", name, time)
+                        .isLessThan(1e-6);
             }
         }
     }
@@ -156,7 +165,11 @@ class EveryFigureTests {
     }
 
     private static List<String> paths(String svg) {
-        return Pattern.compile(" d=\"([^\"]+)\"").matcher(svg).results().map(m -> m.group(1)).toList();
+        return Pattern.compile(" d=\"([^\"]+)\"")
+                .matcher(svg)
+                .results()
+                .map(m -> m.group(1))
+                .toList();
     }
 
     @ParameterizedTest
@@ -169,7 +182,10 @@ class EveryFigureTests {
         all(one.picture()).forEach(svg -> ID.matcher(svg).results().forEach(m -> ids.add(m.group(1))));
         assertThat(ids).doesNotHaveDuplicates();
         all(one.picture())
-                .forEach(svg -> REFERENCE.matcher(svg).results().forEach(m -> assertThat(ids).contains(m.group(1))));
+                .forEach(svg -> REFERENCE
+                        .matcher(svg)
+                        .results()
+                        .forEach(m -> assertThat(ids).contains(m.group(1))));
     }
 
     /** The budget of the design: a still 10 kB, paper 16 kB, moving 32 kB, with a helper half as much again, packed. */

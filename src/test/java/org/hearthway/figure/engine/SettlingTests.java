@@ -37,8 +37,7 @@ class SettlingTests {
     @Test
     void findsTheLeastSquaresOfAKnownValley() {
         // Rosenbrock 1960: the valley 10 (y - x^2), 1 - x has its only minimum at (1, 1)
-        var found = LeastSquares.solve(
-                new double[] {-1.2, 1}, x -> new double[] {10 * (x[1] - x[0] * x[0]), 1 - x[0]});
+        var found = LeastSquares.solve(new double[] {-1.2, 1}, x -> new double[] {10 * (x[1] - x[0] * x[0]), 1 - x[0]});
         assertThat(found[0]).isCloseTo(1, within(1e-4));
         assertThat(found[1]).isCloseTo(1, within(1e-4));
     }
@@ -46,8 +45,7 @@ class SettlingTests {
     @Test
     void putsBothFeetOnTheFloorWhateverTheKnees() {
         var bent = Map.of(Pose.index(Side.RIGHT, Joint.KNEE), 30.0, Pose.index(Side.LEFT, Joint.KNEE), 10.0);
-        var motion = new Motion(
-                Proportions.at(6), List.of(), List.of(stance(Posture.STANDING, bent, "feet on floor")));
+        var motion = new Motion(Proportions.at(6), List.of(), List.of(stance(Posture.STANDING, bent, "feet on floor")));
         assertThat(motion.worst()).isLessThan(.005);
     }
 
@@ -55,13 +53,11 @@ class SettlingTests {
     void closesAHandAroundAGripUnlessTheAuthorSaysOtherwise() {
         var walker = List.of(new Support(Support.Kind.WALKER, Map.of("at", .17)));
         var contacts = new String[] {"feet on floor", "R hand to grip.R"};
-        var asWritten = new Motion(
-                Proportions.at(6), walker, List.of(stance(Posture.STANDING, Map.of(), contacts)));
+        var asWritten = new Motion(Proportions.at(6), walker, List.of(stance(Posture.STANDING, Map.of(), contacts)));
         assertThat(asWritten.at(0).get(Side.RIGHT, Joint.FINGERS)).isGreaterThan(80);
         assertThat(asWritten.at(0).get(Side.LEFT, Joint.FINGERS)).isZero();
         var flat = Map.of(Pose.index(Side.RIGHT, Joint.FINGERS), 10.0);
-        var open =
-                new Motion(Proportions.at(6), walker, List.of(stance(Posture.STANDING, flat, contacts)));
+        var open = new Motion(Proportions.at(6), walker, List.of(stance(Posture.STANDING, flat, contacts)));
         assertThat(open.at(0).get(Side.RIGHT, Joint.FINGERS)).isEqualTo(10);
     }
 
@@ -70,7 +66,10 @@ class SettlingTests {
         var squat = picture("squat-table").scenery();
         for (double time : new double[] {1 / 3.0, 2 / 3.0, 1}) {
             for (var side : Side.values()) {
-                var off = squat.body(time).leg(side).ball().minus(squat.body(0).leg(side).ball());
+                var off = squat.body(time)
+                        .leg(side)
+                        .ball()
+                        .minus(squat.body(0).leg(side).ball());
                 assertThat(Math.hypot(off.x(), off.z())).isLessThan(.01);
             }
         }

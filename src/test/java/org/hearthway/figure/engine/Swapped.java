@@ -85,9 +85,7 @@ final class Swapped {
 
     /** The point's name on the other side. */
     static String point(String name) {
-        return name.startsWith("R")
-                ? "L" + name.substring(1)
-                : name.startsWith("L") ? "R" + name.substring(1) : name;
+        return name.startsWith("R") ? "L" + name.substring(1) : name.startsWith("L") ? "R" + name.substring(1) : name;
     }
 
     static Motion motion(FigureSheet sheet) {
@@ -102,7 +100,31 @@ final class Swapped {
     }
 
     static final List<String> POINTS = List.of(
-            "hip", "waist", "chest", "c7", "headC", "Rhip", "Rknee", "Rankle", "Rheel", "Rball", "Rtoe", "Rshoulder",
-            "Relbow", "Rwrist", "Rknuck", "Rtip", "Lhip", "Lknee", "Lankle", "Lheel", "Lball", "Ltoe", "Lshoulder",
-            "Lelbow", "Lwrist", "Lknuck", "Ltip");
+            "hip",
+            "waist",
+            "chest",
+            "c7",
+            "headC",
+            "Rhip",
+            "Rknee",
+            "Rankle",
+            "Rheel",
+            "Rball",
+            "Rtoe",
+            "Rshoulder",
+            "Relbow",
+            "Rwrist",
+            "Rknuck",
+            "Rtip",
+            "Lhip",
+            "Lknee",
+            "Lankle",
+            "Lheel",
+            "Lball",
+            "Ltoe",
+            "Lshoulder",
+            "Lelbow",
+            "Lwrist",
+            "Lknuck",
+            "Ltip");
 }

@@ -47,13 +47,14 @@ class FigureKindTests {
         assertThat(ContentReading.shipped(new FigureKind())).isEmpty();
         assertThat(ShippedFigures.sheets())
                 .hasSizeGreaterThanOrEqualTo(29)
-                .allSatisfy(sheet -> assertThat(sheet.title().es()).isNotEqualTo(sheet.title().en()));
+                .allSatisfy(sheet -> assertThat(sheet.title().es())
+                        .isNotEqualTo(sheet.title().en()));
     }
 
     static Stream<Arguments> pushedTooFar() {
         return Stream.of(Joint.values())
-                .flatMap(joint -> Stream.of(
-                        Arguments.of(joint, joint.max() + 1), Arguments.of(joint, joint.min() - 1)));
+                .flatMap(
+                        joint -> Stream.of(Arguments.of(joint, joint.max() + 1), Arguments.of(joint, joint.min() - 1)));
     }
 
     @ParameterizedTest
@@ -83,25 +84,28 @@ class FigureKindTests {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "supports: [mat] | supports: [carpet] | \"carpet\" is no support",
-        "hands on mat | hands on table | \"table\" is not in this picture",
-        "hands on mat | wings on mat | \"wings\" is no part of the body",
-        "of: Rankle | of: Rfin | \"Rfin\" is no point of the body",
-        "view: side | view: above | \"view\" is above",
-        "side: R | side: L | \"side\" is L",
-        "hold: 30 | hold: 0 | \"hold\" is 0",
-        "free: [neck] | free: [nose] | \"nose\" is no joint",
-        "kind: stretch | kind: dance | \"kind\" is dance",
-        "posture: supine | posture: upside-down | \"posture\" is upside-down",
-        "facing: left | facing: up | \"facing\" is up",
-        "x: 0.62 | x: far | \"x\" is far",
-        "kind: stretch | music: loud | \"music\" is not known",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "supports: [mat] | supports: [carpet] | \"carpet\" is no support",
+                "hands on mat | hands on table | \"table\" is not in this picture",
+                "hands on mat | wings on mat | \"wings\" is no part of the body",
+                "of: Rankle | of: Rfin | \"Rfin\" is no point of the body",
+                "view: side | view: above | \"view\" is above",
+                "side: R | side: L | \"side\" is L",
+                "hold: 30 | hold: 0 | \"hold\" is 0",
+                "free: [neck] | free: [nose] | \"nose\" is no joint",
+                "kind: stretch | kind: dance | \"kind\" is dance",
+                "posture: supine | posture: upside-down | \"posture\" is upside-down",
+                "facing: left | facing: up | \"facing\" is up",
+                "x: 0.62 | x: far | \"x\" is far",
+                "kind: stretch | music: loud | \"music\" is not known",
+            })
     void refusesWhatItDoesNotKnow(String from, String to, String says) throws IOException {
-        assertThat(mistakes(changed(from, to))).anySatisfy(line -> assertThat(line)
-                .startsWith("content/figures/made-up.yaml:")
-                .contains(says));
+        assertThat(mistakes(changed(from, to)))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("content/figures/made-up.yaml:")
+                        .contains(says));
     }
 
     @Test

@@ -54,7 +54,9 @@ class FigureWordsTests {
         assertThat(words.marks(sheet, Language.ES, false).side()).hasValue("D");
         assertThat(words.marks(sheet, Language.ES, true).side()).hasValue("I");
         assertThat(words.marks(sheet, Language.ES, false).hold()).hasValue("3 s");
-        assertThat(words.marks(kind.find("bridge").orElseThrow(), Language.EN, false).side()).isEmpty();
+        assertThat(words.marks(kind.find("bridge").orElseThrow(), Language.EN, false)
+                        .side())
+                .isEmpty();
         var frame = kind.find("standing-frame").orElseThrow();
         assertThat(words.marks(frame, Language.EN, false).hold()).hasValue("30 min");
     }

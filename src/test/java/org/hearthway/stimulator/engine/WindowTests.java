@@ -125,6 +125,16 @@ class WindowTests {
                 .containsExactly(Source.AGE, Source.ESTIMATE);
     }
 
+    /** Its age says only that the battery is looked at; a new generator is planned from the next of the days on. */
+    @Test
+    void plansANewGeneratorByMoreThanItsAge() {
+        var late = LocalDate.of(2027, 9, 1);
+        assertThat(window(PLAIN, List.of()).replacing()).isEmpty();
+        assertThat(window(estimated(late), List.of()).opens().orElseThrow().source())
+                .isEqualTo(Source.AGE);
+        assertThat(window(estimated(late), List.of()).replacing()).contains(new Candidate(Source.ESTIMATE, late));
+    }
+
     @Test
     void closesOnTheEarlierOfEstimateAndLikelyDay() {
         var falling = readings(BatteryUnit.PERCENT, new int[] {0, 60, 120, 180}, "100", "80", "60", "40");

@@ -1,0 +1,69 @@
+package org.hearthway.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.hearthway.base.Language;
+import org.hearthway.figure.Figure.Shown;
+import org.hearthway.figure.Figures;
+import org.hearthway.figure.internal.ShippedFigures;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The drawn exercises in a real browser. */
+class FiguresIT {
+
+    private static final String MOVING = "hw-moving-figure svg.hw-fig";
+
+    /** WCAG 2.2.2: what moves by itself for more than five seconds can be paused. */
+    @Test
+    void moveWhereAnExerciseIsOpenedUntilTheyArePaused() {
+        try (var clinic = RunningClinic.demo();
+                var phone = Browser.phone(clinic)) {
+            var child = new Tour(clinic).child("Juno");
+            Tour.signIn(phone, Tour.Person.PARENT.mail).open("/my/" + child + "/exercise/bridge");
+            phone.waitFor("the moving figure", () -> !phone.all(MOVING).isEmpty());
+            assertThat(isPaused(phone)).isFalse();
+            phone.press("Pause").see("Play");
+            assertThat(isPaused(phone)).isTrue();
+            phone.accessible("an exercise in motion").fitsItsWidth("an exercise in motion");
+            phone.press("Play").see("Pause");
+            assertThat(isPaused(phone)).isFalse();
+        }
+    }
+
+    private static boolean isPaused(Browser phone) {
+        return Boolean.TRUE.equals(phone.run("return document.querySelector('" + MOVING + "').animationsPaused()"));
+    }
+
+    /** All of them on one sheet, as {@code target/screens/figures.png}: {@code mvn -Pscreens verify}. */
+    @Test
+    @Tag("screens")
+    void areAllDrawnOnOneSheet() {
+        try (var clinic = RunningClinic.demo();
+                var desk = Browser.desk(clinic)) {
+            desk.open("/sign-in");
+            var figures = clinic.part(Figures.class);
+            desk.run(
+                    """
+                    document.body.innerHTML = '';
+                    document.body.style.cssText = 'display:grid;grid-template-columns:repeat(4,1fr);gap:6px;padding:6px;'
+                      + 'background:#F1E8DA';
+                    for (const address of arguments[0]) {
+                      const image = new Image();
+                      image.src = '/' + address;
+                      image.style.cssText = 'width:100%;height:180px;object-fit:contain';
+                      document.body.append(image);
+                    }
+                    """,
+                    ShippedFigures.sheets().stream()
+                            .map(sheet -> figures.named(sheet.id()).address(Shown.PAPER, false, 0, Language.EN))
+                            .toList());
+            desk.waitFor(
+                    "all pictures",
+                    () -> Boolean.TRUE.equals(desk.run(
+                            "return [...document.images].every(i => i.complete && i.naturalWidth > 0)")));
+            desk.picture(Path.of("target", "screens", "figures.png"));
+        }
+    }
+}
