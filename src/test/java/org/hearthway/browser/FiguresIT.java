@@ -20,8 +20,10 @@ class FiguresIT {
     void moveWhereAnExerciseIsOpenedUntilTheyArePaused() {
         try (var clinic = RunningClinic.demo();
                 var phone = Browser.phone(clinic)) {
-            var child = new Tour(clinic).child("Juno");
-            Tour.signIn(phone, Tour.Person.PARENT.mail).open("/my/" + child + "/exercise/bridge");
+            var page = "/my/" + new Tour(clinic).child("Juno") + "/exercise/bridge";
+            Tour.signIn(phone, Tour.Person.PARENT.mail).open(page).see("Show me");
+            assertThat(phone.all(MOVING)).as("where motion is not wanted").isEmpty();
+            phone.inMotion().open(page);
             phone.waitFor("the moving figure", () -> !phone.all(MOVING).isEmpty());
             assertThat(isPaused(phone)).isFalse();
             phone.press("Pause").see("Play");
