@@ -47,7 +47,8 @@ class StimulatorFacts {
                     .window()
                     .replacing()
                     .map(Window.Candidate::day)
-                    .map(from -> due(GeneratorDue.Asked.REPLACE, generator, from, content.replaceKinds(), coming, today))
+                    .map(from ->
+                            due(GeneratorDue.Asked.REPLACE, generator, from, content.replaceKinds(), coming, today))
                     .ifPresent(due::add);
         });
         return new OfStimulator(

@@ -1,6 +1,7 @@
 package org.hearthway.figure.engine;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,6 +21,8 @@ public enum Axis {
     X("root x", -2, 2),
     Y("root y", -2, 2),
     Z("root z", -2, 2);
+
+    private static final List<Axis> ALL = List.of(values());
 
     private final String key;
     private final double min;
@@ -46,8 +49,13 @@ public enum Axis {
         return max;
     }
 
+    /** Where it stands among all of its kind, from 0. */
+    int place() {
+        return ALL.indexOf(this);
+    }
+
     boolean isPlace() {
-        return ordinal() >= X.ordinal();
+        return this == X || this == Y || this == Z;
     }
 
     /** The axis that a pose file names. */

@@ -34,7 +34,7 @@ final class DrawnBody {
         }
         for (var side : Side.values()) {
             boolean far = facing(side, body.thorax) < -FAR;
-            boolean behind = far || facing(side, body.thorax) < FAR && isBehind(side);
+            boolean behind = far || (facing(side, body.thorax) < FAR && isBehind(side));
             canvas.on(behind ? Layer.FAR_ARM : Layer.NEAR_ARM, far, side.letter + "arm");
             new DrawnArm(canvas, body, body.arm(side)).draw(shirt);
         }
@@ -66,7 +66,7 @@ final class DrawnBody {
     private int deeper(Side side) {
         double mine = nearness(side);
         double other = nearness(side.other());
-        return mine > other + 1e-9 || Math.abs(mine - other) < 1e-9 && side == Side.RIGHT ? 1 : 0;
+        return mine > other + 1e-9 || (Math.abs(mine - other) < 1e-9 && side == Side.RIGHT) ? 1 : 0;
     }
 
     private double nearness(Side side) {

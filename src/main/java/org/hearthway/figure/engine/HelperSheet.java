@@ -32,14 +32,16 @@ public record HelperSheet(
 
     /** Which way the helper looks. */
     public enum Facing {
-        LEFT(new Frame(new Vec(-1, 0, 0), new Vec(0, 1, 0), new Vec(0, 0, -1))),
-        RIGHT(Frame.UPRIGHT),
-        VIEWER(new Frame(new Vec(0, 0, 1), new Vec(0, 1, 0), new Vec(-1, 0, 0)));
+        LEFT,
+        RIGHT,
+        VIEWER;
 
-        final Frame frame;
-
-        Facing(Frame frame) {
-            this.frame = frame;
+        Frame frame() {
+            return switch (this) {
+                case LEFT -> new Frame(new Vec(-1, 0, 0), new Vec(0, 1, 0), new Vec(0, 0, -1));
+                case RIGHT -> Frame.UPRIGHT;
+                case VIEWER -> new Frame(new Vec(0, 0, 1), new Vec(0, 1, 0), new Vec(-1, 0, 0));
+            };
         }
     }
 
@@ -50,7 +52,7 @@ public record HelperSheet(
 
     Pose pose(Room room, Body child) {
         var wish = Pose.of(posture)
-                .in(facing.frame)
+                .in(facing.frame())
                 .with(Pose.index(Axis.X), x / SCALE)
                 .with(Pose.index(Axis.Z), z / SCALE);
         for (var value : values.entrySet()) {

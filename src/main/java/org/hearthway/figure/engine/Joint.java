@@ -1,6 +1,7 @@
 package org.hearthway.figure.engine;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -28,6 +29,8 @@ public enum Joint {
     FINGERS("fingers", -20, 100),
     THUMB("thumb", 0, 80);
 
+    private static final List<Joint> ALL = List.of(values());
+
     private final String key;
     private final double min;
     private final double max;
@@ -51,6 +54,11 @@ public enum Joint {
     /** The greatest angle that is drawn, degrees. */
     public double max() {
         return max;
+    }
+
+    /** Where it stands among all of its kind, from 0. */
+    int place() {
+        return ALL.indexOf(this);
     }
 
     /** The joint that a pose file names. */

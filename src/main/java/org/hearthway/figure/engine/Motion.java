@@ -31,7 +31,7 @@ public final class Motion {
         var posture = stance.posture().orElse(Posture.STANDING);
         var wish = before.map(Settled::pose).orElseGet(() -> Pose.of(posture));
         if (before.isPresent() && stance.posture().isPresent()) {
-            wish = wish.in(posture.frame).with(Pose.index(Axis.Y), posture.height);
+            wish = wish.in(posture.frame()).with(Pose.index(Axis.Y), posture.height);
         }
         var contacts =
                 stance.contacts().orElseGet(() -> before.map(Settled::contacts).orElse(List.of()));

@@ -54,7 +54,10 @@ public enum Part {
     }
 
     boolean isOfArm() {
-        return ordinal() >= HAND.ordinal() && ordinal() <= FOREARM.ordinal();
+        return switch (this) {
+            case HAND, PALM, FINGERS, WRIST, ELBOW, FOREARM -> true;
+            default -> false;
+        };
     }
 
     /** What of it touches, as ellipsoids; for parts without a side the side is not looked at. */

@@ -1,12 +1,16 @@
 package org.hearthway.figure.engine;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** All angles of the body in degrees and where it stands, in body heights. Immutable. */
 public final class Pose {
 
-    private static final int AXES = Axis.values().length;
-    private static final int LIMB = Joint.values().length;
+    private static final List<Axis> TRUNK = List.of(Axis.values());
+    private static final List<Joint> JOINTS = List.of(Joint.values());
+    private static final List<Side> SIDES = List.of(Side.values());
+    private static final int AXES = TRUNK.size();
+    private static final int LIMB = JOINTS.size();
     static final int SIZE = AXES + 2 * LIMB;
 
     private final Frame base;
@@ -21,38 +25,42 @@ public final class Pose {
     static Pose of(Posture posture) {
         var values = new double[SIZE];
         values[index(Axis.Y)] = posture.height;
-        return new Pose(posture.frame, values);
+        return new Pose(posture.frame(), values);
     }
 
     /** The place of a trunk movement among all movements. */
     public static int index(Axis axis) {
-        return axis.ordinal();
+        return axis.place();
     }
 
     /** The place of a limb movement among all movements. */
     public static int index(Side side, Joint joint) {
-        return AXES + side.ordinal() * LIMB + joint.ordinal();
+        return AXES + side.place() * LIMB + joint.place();
     }
 
     static boolean isPlace(int index) {
-        return index < AXES && Axis.values()[index].isPlace();
+        return index < AXES && TRUNK.get(index).isPlace();
     }
 
     static double min(int index) {
-        return index < AXES ? Axis.values()[index].min() : Joint.values()[(index - AXES) % LIMB].min();
+        return index < AXES
+                ? TRUNK.get(index).min()
+                : JOINTS.get((index - AXES) % LIMB).min();
     }
 
     static double max(int index) {
-        return index < AXES ? Axis.values()[index].max() : Joint.values()[(index - AXES) % LIMB].max();
+        return index < AXES
+                ? TRUNK.get(index).max()
+                : JOINTS.get((index - AXES) % LIMB).max();
     }
 
     /** How a message names the movement: "R knee". */
     static String name(int index) {
         if (index < AXES) {
-            return Axis.values()[index].key();
+            return TRUNK.get(index).key();
         }
-        var side = Side.values()[(index - AXES) / LIMB];
-        return side.letter + " " + Joint.values()[(index - AXES) % LIMB].key();
+        var side = SIDES.get((index - AXES) / LIMB);
+        return side.letter + " " + JOINTS.get((index - AXES) % LIMB).key();
     }
 
     /** A limb's angle in degrees. */

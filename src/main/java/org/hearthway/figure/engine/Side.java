@@ -13,6 +13,11 @@ public enum Side {
         this.letter = letter;
     }
 
+    /** Where it stands among all of its kind, from 0. */
+    int place() {
+        return this == RIGHT ? 0 : 1;
+    }
+
     Side other() {
         return this == RIGHT ? LEFT : RIGHT;
     }

@@ -27,11 +27,11 @@ public record Support(Kind kind, Map<String, Double> settings) {
         CUSHION("cushion", "at height depth half");
 
         private final String key;
-        private final java.util.Set<String> knows;
+        private final String knows;
 
         Kind(String key, String knows) {
             this.key = key;
-            this.knows = knows.isBlank() ? java.util.Set.of() : java.util.Set.of(knows.split(" "));
+            this.knows = knows;
         }
 
         /** As pose files write it. */
@@ -41,7 +41,7 @@ public record Support(Kind kind, Map<String, Double> settings) {
 
         /** The settings that may be said of it. */
         public java.util.Set<String> knows() {
-            return knows;
+            return knows.isEmpty() ? java.util.Set.of() : java.util.Set.of(knows.split(" "));
         }
 
         /** The support that a pose file names. */
@@ -76,8 +76,8 @@ public record Support(Kind kind, Map<String, Double> settings) {
 
     OptionalDouble surface(String name, Proportions size) {
         boolean mine = name.equals(kind.key)
-                || kind == Kind.STANDING_FRAME && name.equals("tray")
-                || (kind == Kind.CHAIR || kind == Kind.WHEELCHAIR) && name.equals("seat");
+                || (kind == Kind.STANDING_FRAME && name.equals("tray"))
+                || ((kind == Kind.CHAIR || kind == Kind.WHEELCHAIR) && name.equals("seat"));
         if (mine && kind != Kind.WALL && kind != Kind.WALKER) {
             return OptionalDouble.of(top(size));
         }

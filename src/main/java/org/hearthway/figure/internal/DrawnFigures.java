@@ -46,7 +46,23 @@ class DrawnFigures implements Figures {
     }
 
     /** A picture packed for sending. */
-    record Packed(String digest, byte[] gzip) {
+    static final class Packed {
+
+        private final String digest;
+        private final byte[] gzip;
+
+        Packed(String digest, byte[] gzip) {
+            this.digest = digest;
+            this.gzip = gzip;
+        }
+
+        String digest() {
+            return digest;
+        }
+
+        byte[] gzip() {
+            return gzip.clone();
+        }
 
         byte[] unpacked() {
             try (var in = new GZIPInputStream(new ByteArrayInputStream(gzip))) {
