@@ -23,7 +23,6 @@ import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.Programs;
 import org.hearthway.program.engine.ProgramLine;
-import org.hearthway.pump.Pumps;
 import org.hearthway.sign.Signs;
 import org.jspecify.annotations.Nullable;
 
@@ -55,8 +54,9 @@ class Childhood {
     void addTo(Acts acts) {
         acts.at(days.atWork(story.entered(), MORNING), this::enter);
         story.ways().forEach(way -> walk(way, acts));
-        story.fills().forEach(fill -> acts.at(days.atWork(fill.day(), OFFICE), () -> fill(fill)));
-        story.implanted().ifPresent(pump -> new Implant(services, days, this::person, this::child, pump).addTo(acts));
+        story.implanted()
+                .ifPresent(pump ->
+                        new Implant(services, days, this::person, this::child, pump, story.fills()).addTo(acts));
         story.stimulated()
                 .ifPresent(made -> new Stimulator(services, days, this::person, this::child, made).addTo(acts));
         new Fitted(services, days, this::person, this::child, story).addTo(acts);
@@ -159,18 +159,6 @@ class Childhood {
                                     fixed.reason(),
                                     seen);
                 }));
-    }
-
-    private void fill(Story.Filled fill) {
-        var nurse = person(fill.by());
-        var seen =
-                services.pumps().current(nurse, child()).map(Pumps.Fill::number).orElse(0L);
-        services.pumps()
-                .record(
-                        nurse,
-                        child(),
-                        new Pumps.FillData(days.open(fill.day()), days.on(fill.alarm()), fill.marginDays(), ""),
-                        seen);
     }
 
     private void prescribe(Story.Version version) {

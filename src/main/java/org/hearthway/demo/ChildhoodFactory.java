@@ -22,8 +22,7 @@ import org.hearthway.path.Plans;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
-import org.hearthway.pump.PumpSettings;
-import org.hearthway.pump.Pumps;
+import org.hearthway.pump.PumpBook;
 import org.hearthway.sign.Signs;
 import org.hearthway.stimulator.Stimulators;
 import org.hearthway.surveillance.Surveillance;
@@ -41,8 +40,7 @@ record ChildhoodFactory(
         Helpers helpers,
         Plans plans,
         Devices devices,
-        Pumps pumps,
-        PumpSettings settings,
+        PumpBook pumps,
         Stimulators stimulators,
         EmergencySheets sheets,
         Programs programs,

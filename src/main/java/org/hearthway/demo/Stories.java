@@ -1,5 +1,6 @@
 package org.hearthway.demo;
 
+import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
@@ -23,8 +24,6 @@ import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine.Side;
-import org.hearthway.pump.engine.Concentration;
-import org.hearthway.pump.engine.DailyDose;
 import org.hearthway.stimulator.engine.Charge;
 import org.hearthway.surveillance.engine.Watched;
 import org.springframework.stereotype.Component;
@@ -145,20 +144,35 @@ class Stories implements ContentKind {
                 fill.integer("day", -YEARS, -1),
                 fill.integer("alarm", -YEARS, 400),
                 fill.integer("margin-days", 3, 14),
-                fill.text("by"));
+                amount(fill, "strength"),
+                amount(fill, "injected"),
+                fill.maybeText("found").map(BigDecimal::new).orElse(BigDecimal.ZERO),
+                fill.text("by"),
+                fill.maybeText("checked"));
+    }
+
+    private static BigDecimal amount(Entry entry, String key) {
+        return new BigDecimal(entry.text(key));
     }
 
     private static Story.Implanted implanted(Entry pump) {
-        var day = pump.integer("day", -YEARS, -1);
         var made = new Story.Implanted(
-                day,
-                pump.maybeInteger("printed", -YEARS, -1).orElse(day),
+                pump.integer("day", -YEARS, -1),
                 pump.text("pump"),
                 pump.text("catheter"),
-                pump.integer("strength", Concentration.LEAST, Concentration.MOST),
-                pump.integer("dose", DailyDose.LEAST, DailyDose.MOST),
+                pump.integer("reservoir", 5, 60),
+                pump.maybeText("catheter-length").map(BigDecimal::new),
                 pump.text("by"),
-                pump.maybeText("checked"),
+                pump.text("checked"),
+                each(
+                        pump,
+                        "steps",
+                        step -> new Story.Changed(
+                                step.integer("day", -YEARS, -1),
+                                step.integer("percent", -50, 50),
+                                step.text("reason"),
+                                step.text("by"),
+                                step.maybeText("checked"))),
                 pump.maybeBlock("plan").map(plan -> plan(plan, "catheter", "withdrawal")));
         pump.done();
         return made;

@@ -1,5 +1,6 @@
 package org.hearthway.demo;
 
+import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.time.Period;
@@ -82,28 +83,52 @@ record Story(
     /** A stage's day that was fixed, and on which day that was done. */
     record Fixed(String stage, int day, int done, String reason) {}
 
-    /** A fill of the pump. */
-    record Filled(int day, int alarm, int marginDays, String by) {}
+    /**
+     * A refill. The dose follows from the alarm date, so that the story keeps its days whenever it is told.
+     *
+     * @param alarm day of the alarm
+     * @param strength micrograms per millilitre
+     * @param injected mL
+     * @param found mL more than expected that were drawn out before
+     * @param checked who typed the figures again; empty when nobody has yet
+     */
+    record Filled(
+            int day,
+            int alarm,
+            int marginDays,
+            BigDecimal strength,
+            BigDecimal injected,
+            BigDecimal found,
+            String by,
+            Optional<String> checked) {}
+
+    /**
+     * The dose of a pump was changed.
+     *
+     * @param percent of the dose of before
+     * @param checked who typed it again; empty when nobody has yet
+     */
+    record Changed(int day, int percent, String reason, String by, Optional<String> checked) {}
 
     /**
      * A pump put into the body.
      *
      * @param day when it came in
-     * @param printed when its setting was printed out
-     * @param strength micrograms per millilitre
-     * @param dose micrograms per day
+     * @param pump serial number, as that of the catheter
+     * @param reservoir mL
+     * @param catheterLength cm; empty when nobody wrote it down
      * @param by who entered it
-     * @param checked who typed strength and dose again; empty when nobody has yet
+     * @param checked who typed the figures again
      */
     record Implanted(
             int day,
-            int printed,
             String pump,
             String catheter,
-            int strength,
-            int dose,
+            int reservoir,
+            Optional<BigDecimal> catheterLength,
             String by,
-            Optional<String> checked,
+            String checked,
+            List<Changed> steps,
             Optional<Plan> plan) {}
 
     /**

@@ -61,6 +61,8 @@ public record Board(List<Row> rows) {
         /** A visit is near and no message was ever planned for it: there is nobody to write to. */
         NOBODY_ASKED(Group.NOT_REACHED),
         NOT_BOOKED(Group.TO_BOOK),
+        /** The pump was refilled; the next date waits for its second check. */
+        REFILL_CHECKED(Group.TO_BOOK),
         /** Booked, but not within the window. */
         OUTSIDE_WINDOW(Group.TO_BOOK);
 
@@ -83,8 +85,14 @@ public record Board(List<Row> rows) {
      * @param kind identifier of the kind of visit
      * @param from first day it may lie on
      * @param until last day it may lie on
+     * @param alarm the day on which the pump sounds, of a refill
      */
-    public record Wanted(String purpose, String kind, LocalDate from, LocalDate until) {
+    public record Wanted(String purpose, String kind, LocalDate from, LocalDate until, Optional<LocalDate> alarm) {
+
+        /** A visit for anything but a refill. */
+        public Wanted(String purpose, String kind, LocalDate from, LocalDate until) {
+            this(purpose, kind, from, until, Optional.empty());
+        }
 
         /** Whether its days follow from a rhythm of checks, which the team has to confirm. */
         public boolean isToBeConfirmed() {

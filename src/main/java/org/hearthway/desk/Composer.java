@@ -31,8 +31,18 @@ import org.hearthway.visit.VisitId;
  */
 record Composer(Instant now, int soonDays, int outDays) {
 
-    /** A wish for a visit and the booked visit that misses its window, if there is one. */
-    record Gap(ChildId child, Wanted wanted, Optional<Visit> misplaced) {}
+    /**
+     * A wish for a visit and the booked visit that misses its window, if there is one.
+     *
+     * @param beingChecked whether its days are not known before a second person has checked them
+     */
+    record Gap(ChildId child, Wanted wanted, Optional<Visit> misplaced, boolean beingChecked) {
+
+        /** A wish whose days are known. */
+        Gap(ChildId child, Wanted wanted, Optional<Visit> misplaced) {
+            this(child, wanted, misplaced, false);
+        }
+    }
 
     Board compose(List<Message> messages, List<Visit> visits, List<Gap> gaps) {
         return compose(messages, visits, gaps, Set.of(), Set.of());
@@ -176,6 +186,9 @@ record Composer(Instant now, int soonDays, int outDays) {
 
     private static Row ofGap(Gap gap) {
         var says = gap.misplaced().isPresent() ? Case.OUTSIDE_WINDOW : Case.NOT_BOOKED;
+        if (gap.beingChecked()) {
+            says = Case.REFILL_CHECKED;
+        }
         return new Row(
                 "book/" + gap.child() + "/" + gap.wanted().purpose(),
                 says,

@@ -106,8 +106,8 @@ public class Desk {
         var booked = visits.between(viewer, today.minusDays(LOOK_BACK_DAYS), today.plusDays(LOOK_AHEAD_DAYS)).stream()
                 .filter(visit -> !gone.contains(visit.child()))
                 .collect(Collectors.toList());
-        var gaps = new Gaps(today, content.aheadDays(), content.refillKind(), content.refillWindowDays());
-        var refills = pumps.refillDates(viewer);
+        var gaps = new Gaps(today, content.aheadDays(), content.refillKind());
+        var refills = pumps.refills(viewer);
         var checks = surveillance.all(viewer);
         var fit = fittings.all(viewer);
         var generators = stimulators.due(viewer);

@@ -12,7 +12,6 @@ class DeskContent implements ContentKind {
     private int aheadDays;
     private int soonDays;
     private int outDays;
-    private int refillWindowDays;
     private int checkWindowDays;
     private String refillKind = "";
     private GeneratorRules generators =
@@ -68,10 +67,6 @@ class DeskContent implements ContentKind {
         return outDays;
     }
 
-    int refillWindowDays() {
-        return refillWindowDays;
-    }
-
     int checkWindowDays() {
         return checkWindowDays;
     }
@@ -93,7 +88,6 @@ class DeskContent implements ContentKind {
         soonDays = file.integer("ask-days-before", 1, 60);
         var refill = file.block("refill");
         refillKind = refill.text("visit");
-        refillWindowDays = refill.integer("window-days", 1, 60);
         refill.done();
         var check = file.block("check");
         checkWindowDays = check.integer("window-days", 1, 90);

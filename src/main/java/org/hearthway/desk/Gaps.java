@@ -8,6 +8,7 @@ import org.hearthway.base.ChildId;
 import org.hearthway.desk.Board.Wanted;
 import org.hearthway.desk.Composer.Gap;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.pump.Refill;
 import org.hearthway.visit.Unbooked;
 import org.hearthway.visit.Visit;
 
@@ -17,9 +18,8 @@ import org.hearthway.visit.Visit;
  * @param today the clinic's day
  * @param aheadDays how far ahead a window may open to be shown
  * @param refillKind the kind of visit at which a pump is refilled
- * @param refillWindowDays days before the refill-by date in which a refill is planned
  */
-record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowDays) {
+record Gaps(LocalDate today, int aheadDays, String refillKind) {
 
     /**
      * A visit that something is due for: a check of hips or spine, a cast, equipment that does not fit.
@@ -43,9 +43,8 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
     /** The purpose of a refill visit. */
     static final String REFILL = "refill";
 
-    Stream<Gap> of(
-            ChildId child, List<Plan> plans, Optional<LocalDate> refillBy, List<Check> checks, List<Visit> visits) {
-        var asked = of(child, plans, refillBy, visits).toList();
+    Stream<Gap> of(ChildId child, List<Plan> plans, Optional<Refill> refill, List<Check> checks, List<Visit> visits) {
+        var asked = of(child, plans, refill, visits).toList();
         var due = checks.stream()
                 .filter(check -> check.keptFrom().isPresent()
                         || asked.stream().noneMatch(gap -> gap.wanted().kind().equals(check.kind())))
@@ -82,20 +81,29 @@ record Gaps(LocalDate today, int aheadDays, String refillKind, int refillWindowD
                         && !visit.start().toLocalDate().isBefore(from));
     }
 
-    Stream<Gap> of(ChildId child, List<Plan> plans, Optional<LocalDate> refillBy, List<Visit> visits) {
+    Stream<Gap> of(ChildId child, List<Plan> plans, Optional<Refill> due, List<Visit> visits) {
         var asked = plans.stream()
                 .flatMap(p -> Unbooked.of(p, visits, today))
                 .filter(unbooked -> unbooked.stage().state() != Plan.State.PAST
                         || !unbooked.window().until().isBefore(today))
                 .map(unbooked -> new Gap(child, wanted(unbooked.window()), unbooked.misplaced()));
-        var refill = refillBy.stream()
-                .map(by -> new Wanted(REFILL, refillKind, by.minusDays(refillWindowDays), by))
-                .flatMap(wanted -> refill(child, wanted, visits));
+        var refill = due.stream().flatMap(one -> refill(child, one, visits));
         return Stream.concat(asked, refill).filter(gap -> !gap.wanted().from().isAfter(today.plusDays(aheadDays)));
     }
 
     private static Wanted wanted(Plan.VisitWindow window) {
         return new Wanted(window.purpose(), window.kind(), window.from(), window.until());
+    }
+
+    private Stream<Gap> refill(ChildId child, Refill refill, List<Visit> visits) {
+        if (refill.beingChecked()) {
+            // its day stands for a window that nobody knows yet
+            var filled = new Wanted(REFILL, refillKind, refill.filled(), refill.filled());
+            return Stream.of(new Gap(child, filled, Optional.empty(), true));
+        }
+        return refill.window().stream()
+                .map(window -> new Wanted(REFILL, refillKind, window.opens(), window.day(), window.alarm()))
+                .flatMap(wanted -> refill(child, wanted, visits));
     }
 
     private Stream<Gap> refill(ChildId child, Wanted wanted, List<Visit> visits) {

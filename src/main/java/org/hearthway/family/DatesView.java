@@ -1,9 +1,11 @@
 package org.hearthway.family;
 
+import com.vaadin.flow.component.Component;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
@@ -13,6 +15,7 @@ import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
 import org.hearthway.sign.CallLines;
 import org.hearthway.stimulator.Stimulators;
 import org.hearthway.visit.Visit;
@@ -34,6 +37,7 @@ class DatesView extends FamilyPage {
     private final transient PathNews.Source news;
     private final transient StageVisits.Source ofStages;
     private final transient Pumps pumps;
+    private final transient RefillSigns refillSigns;
     private final transient Stimulators stimulators;
     private final transient Gate gate;
     private final transient CallLines lines;
@@ -48,6 +52,7 @@ class DatesView extends FamilyPage {
             PathNews.Source news,
             StageVisits.Source ofStages,
             Pumps pumps,
+            RefillSigns refillSigns,
             Stimulators stimulators,
             Gate gate,
             CallLines lines,
@@ -60,6 +65,7 @@ class DatesView extends FamilyPage {
         this.news = news;
         this.ofStages = ofStages;
         this.pumps = pumps;
+        this.refillSigns = refillSigns;
         this.stimulators = stimulators;
         this.gate = gate;
         this.lines = lines;
@@ -85,10 +91,8 @@ class DatesView extends FamilyPage {
         var longDate = reader.words().longDate(reader.language(), reader.today());
         add(Bits.hero(reader.large(longDate), reader.say("family.dates.of", reader.name())));
         var list = Tags.div("hw-stack u-gap3");
-        pumps.current(reader.viewer(), reader.id()).ifPresent(fill -> {
-            var card = new RefillCard(reader, fill.refillBy(), RefillCard.visit(coming), lines.lines());
-            list.add(card);
-        });
+        pumps.refill(reader.viewer(), reader.id())
+                .ifPresent(refill -> list.add(refill(reader, refill, RefillCard.visit(coming))));
         pumps.unfilledSince(reader.viewer(), reader.id())
                 .ifPresent(since -> list.add(RefillCard.withoutDay(reader, RefillCard.visit(coming))));
         var fresh = news.of(reader);
@@ -117,6 +121,15 @@ class DatesView extends FamilyPage {
             list.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
         }
         add(list);
+    }
+
+    private Component refill(Reader reader, Refill refill, Optional<Visit> booked) {
+        if (refill.beingChecked()) {
+            return RefillCard.beingChecked(reader, refill.filled(), refillSigns);
+        }
+        return refill.window()
+                .<Component>map(window -> new RefillCard(reader, window, booked, lines.lines(), refillSigns))
+                .orElseGet(() -> RefillCard.withoutDay(reader, booked));
     }
 
     private VisitCard.Answers answers(Reader reader) {

@@ -9,6 +9,7 @@ import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Component;
@@ -37,8 +38,8 @@ class Facts {
 
     private Anchor next(Reader reader) {
         var coming = visits.upcoming(reader.viewer(), reader.id());
-        var refill = pumps.current(reader.viewer(), reader.id())
-                .map(fill -> fill.refillBy().day())
+        var refill = pumps.refill(reader.viewer(), reader.id())
+                .flatMap(Refill::day)
                 .filter(day -> RefillCard.visit(coming).isEmpty())
                 .filter(day ->
                         coming.isEmpty() || !day.isAfter(coming.get(0).start().toLocalDate()));

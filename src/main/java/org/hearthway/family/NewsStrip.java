@@ -14,6 +14,7 @@ import org.hearthway.audit.WhatChanged.Told;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
 import org.springframework.stereotype.Component;
 
 /** Tells what changed in the plan since the person was last here; it can be put away. */
@@ -22,7 +23,7 @@ class NewsStrip extends Div {
     /** How many changes are told in full. */
     static final int TOLD = 3;
 
-    private static final String REFILL = "RefillDateChanged";
+    private static final String REFILL = "PumpEntryChecked";
 
     /** Where the reason of a kind of change stands: a stage tells why then, a refill why these days; or what is new. */
     private static final Map<String, String> REASONS = Map.of(
@@ -56,21 +57,23 @@ class NewsStrip extends Div {
         /** The strip, when there is something new; opening it counts as being here. */
         Optional<NewsStrip> strip(Reader reader) {
             var since = lastSeen.open(reader);
-            var told = changes.since(reader.viewer(), reader.id(), since).stream()
-                    .filter(change -> holds(reader, change))
-                    .toList();
+            var all = changes.since(reader.viewer(), reader.id(), since);
+            var told = all.stream().filter(change -> holds(reader, change, all)).toList();
             return told.isEmpty()
                     ? Optional.empty()
                     : Optional.of(new NewsStrip(
                             reader, told, reader.local(since).toLocalDate(), () -> lastSeen.putAway(reader)));
         }
 
-        /** A day to refill by is told of the fill that counts alone: any other is of a pump that is out, or too old. */
-        private boolean holds(Reader reader, Told change) {
+        /** Of the days to refill by only the last is told, and only while one holds: others are of a fill of before. */
+        private boolean holds(Reader reader, Told change, List<Told> all) {
             return !change.kind().equals(REFILL)
-                    || pumps.current(reader.viewer(), reader.id())
-                            .filter(fill -> fill.at().equals(change.at()))
-                            .isPresent();
+                    || (all.stream()
+                                    .noneMatch(other -> other.kind().equals(REFILL)
+                                            && other.at().isAfter(change.at()))
+                            && pumps.refill(reader.viewer(), reader.id())
+                                    .flatMap(Refill::window)
+                                    .isPresent());
         }
     }
 

@@ -2,12 +2,13 @@ package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Section;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
-import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.sign.CallLines.Line;
 import org.hearthway.sign.Sign.Urgency;
 import org.hearthway.visit.Visit;
@@ -19,7 +20,7 @@ class RefillCard extends Section {
     /** From here on a missing visit is for the urgent line. Clinic practice. */
     private static final int DAYS_TO_CALL = 3;
 
-    RefillCard(Reader reader, RefillBy refill, Optional<Visit> booked, List<Line> lines) {
+    RefillCard(Reader reader, RefillWindow refill, Optional<Visit> booked, List<Line> lines, RefillSigns signs) {
         addClassName("hw-sheet");
         getElement().setAttribute("aria-label", reader.say("family.refill"));
         var left = ChronoUnit.DAYS.between(reader.today(), refill.day());
@@ -32,8 +33,10 @@ class RefillCard extends Section {
                 Icon.REFILL.draw(),
                 Tags.span("", reader.say(booked.isEmpty() ? "family.refill.open" : "family.refill.booked")));
         add(over, Tags.h2("u-xl u-mt1", headline(reader, refill, left)));
+        booked.ifPresent(visit ->
+                add(Tags.p("hw-b u-mb2", reader.say("family.refill.at", VisitCard.at(reader, visit.start())))));
         if (left >= 0) {
-            add(WindowBar.of(reader, refill, booked));
+            WindowBar.of(reader, refill, booked).ifPresent(this::add);
         }
         var why = Tags.p("hw-why u-my3", "");
         why.add(Bits.el("b", "", reader.say("family.refill.why") + " "), Tags.span("", why(reader, refill)));
@@ -44,6 +47,20 @@ class RefillCard extends Section {
         } else if (booked.isEmpty()) {
             add(ask(reader));
         }
+        signs.folds(reader).forEach(this::add);
+    }
+
+    /** Of a pump whose last refill waits for its second check: no date is told until then. */
+    static Section beingChecked(Reader reader, LocalDate filled, RefillSigns signs) {
+        var card = Tags.section("hw-sheet", reader.say("family.refill"));
+        var over = Tags.p("hw-s hw-b u-row1 u-mid", "");
+        over.add(Icon.REFILL.draw(), Tags.span("", reader.say("family.refill.done", PathWords.date(reader, filled))));
+        card.add(
+                over,
+                Tags.h2("u-xl u-mt1", reader.say("family.refill.being-checked")),
+                Tags.p("hw-why u-my3", reader.say("family.refill.being-checked.why")));
+        signs.folds(reader).forEach(card::add);
+        return card;
     }
 
     /** Of a pump that no fill is recorded of: the clinic sets the day, and no earlier pump's stands for it. */
@@ -71,19 +88,27 @@ class RefillCard extends Section {
                 Tags.span("", reader.say("family.refill.ask")));
     }
 
-    private static String headline(Reader reader, RefillBy refill, long left) {
+    /** "Between Tuesday, March 3 and Monday, March 9"; once the first day is there, the last alone matters. */
+    private static String headline(Reader reader, RefillWindow refill, long left) {
         var day = PathWords.date(reader, refill.day());
-        return left < 0 ? reader.say("family.refill.was", day) : reader.say("family.refill.by", day);
+        if (left < 0) {
+            return reader.say("family.refill.was", day);
+        }
+        return refill.opens().isAfter(reader.today()) && refill.opens().isBefore(refill.day())
+                ? reader.say("family.refill.between", PathWords.date(reader, refill.opens()), day)
+                : reader.say("family.refill.by", day);
     }
 
-    private static String why(Reader reader, RefillBy refill) {
-        return refill.lifeDecides()
+    private static String why(Reader reader, RefillWindow refill) {
+        return refill.lifeDecides() || refill.alarm().isEmpty()
                 ? reader.say(
                         "family.refill.why.life",
-                        refill.lifeLimitDays(),
                         PathWords.date(reader, refill.filled()),
-                        PathWords.date(reader, refill.byLife()))
-                : reader.say("family.refill.why.alarm", PathWords.date(reader, refill.alarm()), refill.marginDays());
+                        PathWords.date(reader, refill.lifeEnds()))
+                : reader.say(
+                        "family.refill.why.alarm",
+                        PathWords.date(reader, refill.alarm().orElseThrow()),
+                        refill.marginDays());
     }
 
     /** The booked visit that fills the pump, if there is one. */

@@ -3,6 +3,7 @@ package org.hearthway.family;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Article;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.TextArea;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -65,6 +66,7 @@ class VisitCard extends Article {
                     "meta",
                     reader.say("family.dates.bring", bring(reader, visit.kind().bring()))));
         }
+        expect(reader, visit.kind().expect()).ifPresent(words::add);
         words.add(state(reader, visit));
         add(words);
         if (disputed) {
@@ -83,6 +85,16 @@ class VisitCard extends Article {
 
     private static String length(Reader reader, int minutes) {
         return minutes % 60 == 0 ? reader.say("family.length", minutes / 60) : reader.say("family.minutes", minutes);
+    }
+
+    private static Optional<Component> expect(Reader reader, List<Bilingual> steps) {
+        if (steps.isEmpty()) {
+            return Optional.empty();
+        }
+        var list = Bits.el("ul", "hw-expect");
+        steps.forEach(step -> list.add(Bits.el("li", "", reader.text(step))));
+        return Optional.of(
+                Bits.el("details", "meta", Bits.el("summary", "", new Span(reader.say("family.dates.expect"))), list));
     }
 
     private static String bring(Reader reader, List<Bilingual> things) {

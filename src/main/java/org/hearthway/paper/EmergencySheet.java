@@ -8,8 +8,8 @@ import org.hearthway.base.AccountId;
 import org.hearthway.base.Bilingual;
 import org.hearthway.child.Child;
 import org.hearthway.child.Device;
-import org.hearthway.pump.PumpSettings.Setting;
-import org.hearthway.pump.Pumps.Fill;
+import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
 
 /**
  * What a stranger in an emergency room must know of a child with a device, on one page.
@@ -20,7 +20,7 @@ import org.hearthway.pump.Pumps.Fill;
  * @param devices of which at least one part is in the body
  * @param setting strength and daily dose, only when a second person confirmed them
  * @param unconfirmed whether a newer setting waits for its second check, so that none may be shown
- * @param fill the last fill of a pump with its alarm date
+ * @param fill the last refill of a pump with its alarm date, once it was checked
  * @param plan what a physician signed
  * @param warnings about the kinds of device in place that the clinic has accepted
  */
@@ -29,9 +29,9 @@ public record EmergencySheet(
         Instant made,
         LocalDate today,
         List<Device> devices,
-        Optional<Setting> setting,
+        Optional<Pumps.Running> setting,
         boolean unconfirmed,
-        Optional<Fill> fill,
+        Optional<Refill> fill,
         Optional<Plan> plan,
         List<Warning> warnings) {
 

@@ -8,58 +8,67 @@ import java.util.Optional;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
-import org.hearthway.pump.engine.RefillBy;
 
-/** Fills of a child's pump and the refill-by date they lead to. */
+/** What the rest of the clinic may rely on about a child's pump. */
 public interface Pumps {
 
-    /** A recorded fill. Later records supersede earlier ones; none is altered. */
-    record Fill(long number, RefillBy refillBy, String note, AccountId by, Instant at) {}
-
     /**
-     * What a nurse types from the device print-out.
-     *
-     * @param filled day of the fill, not in the future and at most 2 years back
-     * @param alarm low-reservoir alarm date, after the fill and at most 10 years ahead
-     * @param marginDays days kept before the alarm, 3 to 14
-     * @param note at most 500 characters
+     * The next refill; empty when none was recorded since the pump came in that is in now, or when every pump of the
+     * child was taken out.
      */
-    record FillData(LocalDate filled, LocalDate alarm, int marginDays, String note) {}
+    Optional<Refill> refill(Viewer viewer, ChildId child);
 
-    /** What the clinic keeps to for every pump. */
-    PumpRules rules();
+    /** The same of every child; for staff and the machine. */
+    Map<ChildId, Refill> refills(Viewer viewer);
 
-    /**
-     * The fill that counts; empty when none was recorded since the pump came in that is in now, or when every pump of
-     * the child was taken out.
-     */
-    Optional<Fill> current(Viewer viewer, ChildId child);
-
-    /** Since when a pump is in that no fill is recorded of; empty when a fill counts, or when no pump is on record. */
+    /** Since when a pump is in that no refill is recorded of; empty when one is, or when no pump is on record. */
     Optional<LocalDate> unfilledSince(Viewer viewer, ChildId child);
 
     /** The day on which the last pump came out; empty while one is in, or when none is on record. */
     Optional<LocalDate> takenOutOn(Viewer viewer, ChildId child);
 
-    /** All recorded fills, newest first; those of a pump that was taken out are among them. */
-    List<Fill> history(Viewer viewer, ChildId child);
+    /**
+     * How the pump that is in is set, as it was entered last.
+     *
+     * @param setting strength and dosing; empty while the last one waits for its second check
+     * @param on since when
+     */
+    record Running(Optional<PumpEntry.Setting> setting, LocalDate on) {}
 
-    /** The refill-by date of every child who has a fill that counts; for staff and the machine. */
-    Map<ChildId, LocalDate> refillDates(Viewer viewer);
+    /** How the pump that is in is set; empty when nothing was entered of it. */
+    Optional<Running> running(Viewer viewer, ChildId child);
 
     /**
-     * The refill-by date that a fill would give; nothing is saved.
+     * An entry that waits for its second check.
      *
-     * @throws org.hearthway.base.Invalid naming field and bound
+     * @param number of the entry
+     * @param refill whether it is a refill
      */
-    RefillBy check(FillData data);
+    record Waiting(long number, boolean refill, AccountId by, Instant since) {}
+
+    /** What waits for its second check, the oldest first. */
+    List<Waiting> waiting(Viewer viewer, ChildId child);
 
     /**
-     * Records a fill of the pump that is in: of the days since it came in, or, when it was taken out, until it did.
+     * What somebody at the clinic has to look into.
      *
-     * @param seen number of the fill that the person saw as current, 0 for none
-     * @throws org.hearthway.base.Invalid naming field and bound
-     * @throws org.hearthway.base.Overtaken when somebody else recorded one in between
+     * @param kind what it is
+     * @param entry of the book it stands in; 0 for the pump itself
+     * @param day since when, or the day it is about
      */
-    Fill record(Viewer viewer, ChildId child, FillData data, long seen);
+    record Concern(Kind kind, long entry, LocalDate day) {
+
+        /** What it is. */
+        public enum Kind {
+            /** Print-out and forecast differ, and nobody has explained it. */
+            PRINT_OUT,
+            /** More or less was left at the last refill than expected. */
+            RESIDUAL,
+            /** A new pump is to be planned. */
+            REPLACEMENT
+        }
+    }
+
+    /** What somebody at the clinic has to look into, as things stand. */
+    List<Concern> concerns(Viewer viewer, ChildId child);
 }

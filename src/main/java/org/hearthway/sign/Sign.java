@@ -1,5 +1,6 @@
 package org.hearthway.sign;
 
+import java.util.Optional;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.Provenance;
 
@@ -9,10 +10,23 @@ import org.hearthway.content.Provenance;
  * @param id identifier, such as {@code pump-beep}
  * @param topic whom it concerns
  * @param urgency how soon
+ * @param drug what of a pump's drug it may show, if it shows anything of it
  * @param says the sign in plain family words
  * @param provenance source, version, reviews
  */
-public record Sign(String id, Topic topic, Urgency urgency, Bilingual says, Provenance provenance) {
+public record Sign(
+        String id, Topic topic, Urgency urgency, Optional<Drug> drug, Bilingual says, Provenance provenance) {
+
+    /** A sign that shows nothing of a drug. */
+    public Sign(String id, Topic topic, Urgency urgency, Bilingual says, Provenance provenance) {
+        this(id, topic, urgency, Optional.empty(), says, provenance);
+    }
+
+    /** What a sign shows of the drug in a pump. */
+    public enum Drug {
+        TOO_LITTLE,
+        TOO_MUCH
+    }
 
     /** Whom a sign concerns. */
     public enum Topic {

@@ -14,6 +14,7 @@ import org.hearthway.content.Provenance;
  * @param minutes usual length
  * @param with the role that sees the child, in words
  * @param bring what to bring
+ * @param expect what happens at the visit, in family words; may be empty
  * @param critical whether a missed one is dangerous, as a refill is
  * @param weekdays days on which it is done; empty when it is done on every open day
  * @param provenance where the words come from and who has read them
@@ -24,12 +25,14 @@ public record VisitKind(
         int minutes,
         Bilingual with,
         List<Bilingual> bring,
+        List<Bilingual> expect,
         boolean critical,
         Set<DayOfWeek> weekdays,
         Provenance provenance) {
 
     public VisitKind {
         bring = List.copyOf(bring);
+        expect = List.copyOf(expect);
         weekdays = Set.copyOf(weekdays);
     }
 }

@@ -31,7 +31,11 @@ class WordsIT {
 
     /** Visible text, and what assistive technology reads. */
     private static final String READ = """
+            // what belongs to no language, as the letters of a formula, says so
+            const letters = [...document.querySelectorAll('[translate=no]')];
+            letters.forEach(e => e.style.visibility = 'hidden');
             const said = [document.body.innerText];
+            letters.forEach(e => e.style.visibility = '');
             document.querySelectorAll('[aria-label],[placeholder],[title],[alt]').forEach(e =>
               ['aria-label', 'placeholder', 'title', 'alt'].forEach(a => e.hasAttribute(a) && said.push(e.getAttribute(a))));
             return said.join('\\n');""";

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hearthway.access.Accounts;
 import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
@@ -21,10 +22,13 @@ import org.hearthway.child.Homes.Authority;
 import org.hearthway.child.Homes.Home;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.child.engine.Nights;
+import org.hearthway.pump.PumpBook;
 import org.hearthway.pump.Pumps;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
+import org.hearthway.testing.PumpBooks;
+import org.hearthway.testing.Team;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -58,6 +62,12 @@ class MergesTests {
 
     @Autowired
     private Pumps pumps;
+
+    @Autowired
+    private PumpBook book;
+
+    @Autowired
+    private Accounts accounts;
 
     @Autowired
     private AuditTrail trail;
@@ -153,19 +163,24 @@ class MergesTests {
 
     @Test
     void letsNoOlderAlarmDateTakeThePlaceOfANewerOne() {
-        pumps.record(NURSE, stays, fill(TODAY.minusDays(60)), 0);
-        pumps.record(NURSE, folds, fill(TODAY.minusDays(1)), 0);
+        fill(stays, TODAY.minusDays(60));
+        fill(folds, TODAY.minusDays(1));
 
-        isHindered("child.problem.merge.newer.pump-fill");
+        isHindered("child.problem.merge.newer.pump-entry");
         var other = merges.preview(ADMINISTRATOR, folds, stays);
         assertThat(other.hindrances()).isEmpty();
         merges.merge(ADMINISTRATOR, folds, other, "Entered twice");
-        assertThat(pumps.current(NURSE, folds).orElseThrow().refillBy().filled())
-                .isEqualTo(TODAY.minusDays(1));
+        assertThat(pumps.refill(NURSE, folds).orElseThrow().filled()).isEqualTo(TODAY.minusDays(1));
     }
 
-    private static Pumps.FillData fill(LocalDate filled) {
-        return new Pumps.FillData(filled, filled.plusDays(90), 7, "");
+    private void fill(ChildId child, LocalDate filled) {
+        PumpBooks.refilled(
+                book,
+                Team.colleague(accounts, "Iris Vale", Role.NURSE),
+                Team.colleague(accounts, "Dr. Otto Brand", Role.PHYSICIAN),
+                child,
+                filled,
+                filled.plusDays(90));
     }
 
     @Test

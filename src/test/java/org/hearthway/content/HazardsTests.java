@@ -68,7 +68,7 @@ class HazardsTests {
         assertThat(whatIsWrongWith(
                         new Proof("KilledDeliveryTests", "losesNothingAndRepeatsOnlyWhatWasInFlightInTwoHundredKills")))
                 .isEqualTo("it does not run in every build");
-        assertThat(whatIsWrongWith(new Proof("RefillByProperties", "aLargerMarginNeverGivesALaterDay")))
+        assertThat(whatIsWrongWith(new Proof("RefillWindowProperties", "aLargerMarginNeverGivesALaterDay")))
                 .as("a property is a test, too")
                 .isEmpty();
     }

@@ -8,10 +8,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
-import org.hearthway.base.ChildId;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.browser.RunningClinic;
@@ -22,6 +20,7 @@ import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.Programs;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.testing.People;
 import org.hearthway.visit.Visit;
@@ -121,8 +120,8 @@ class DemoClinicTests {
                 .filter(c -> c.name().equals("Teo"))
                 .findFirst()
                 .orElseThrow();
-        Map<ChildId, LocalDate> refills = clinic.part(Pumps.class).refillDates(MACHINE);
-        assertThat(refills).containsEntry(teo.id(), today.plusDays(12));
+        assertThat(clinic.part(Pumps.class).refill(MACHINE, teo.id()).flatMap(Refill::day))
+                .contains(today.plusDays(12));
         assertThat(clinic.part(Visits.class).upcoming(MACHINE, teo.id()))
                 .noneMatch(visit -> visit.kind().id().equals("refill"));
     }

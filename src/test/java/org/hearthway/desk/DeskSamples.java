@@ -41,7 +41,15 @@ public final class DeskSamples {
 
     static VisitKind kind(String id) {
         return new VisitKind(
-                id, Bilingual.same(id), 45, Bilingual.same("nurse"), List.of(), false, java.util.Set.of(), UNREVIEWED);
+                id,
+                Bilingual.same(id),
+                45,
+                Bilingual.same("nurse"),
+                List.of(),
+                List.of(),
+                false,
+                java.util.Set.of(),
+                UNREVIEWED);
     }
 
     static Visit visit(String name, LocalDateTime start, Visit.Answer answer) {

@@ -12,6 +12,9 @@ import org.hearthway.base.Bilingual;
 import org.hearthway.desk.Composer.Gap;
 import org.hearthway.path.engine.Clash;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.RefillRules;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.testing.PlanSamples;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visit.Answer;
@@ -25,9 +28,31 @@ class GapsTests {
     private static final LocalDate BY = LocalDate.of(2026, 3, 24);
 
     private static List<Gap> refill(Visit... visits) {
-        return new Gaps(TODAY, 60, "refill", 7)
-                .of(CHILD, List.of(), Optional.of(BY), List.of(visits))
+        return new Gaps(TODAY, 60, "refill")
+                .of(CHILD, List.of(), Optional.of(refillBy(BY)), List.of(visits))
                 .toList();
+    }
+
+    /** A window of seven days. */
+    private static Refill refillBy(LocalDate by) {
+        return new Refill(
+                by.minusDays(90),
+                Optional.of(RefillWindow.of(
+                        by.minusDays(90),
+                        Optional.empty(),
+                        Optional.of(by.plusDays(5)),
+                        Optional.empty(),
+                        new RefillRules(5, 7, 180, 10, 1),
+                        open -> true)),
+                false);
+    }
+
+    @Test
+    void aRefillThatIsBeingCheckedAsksForNoVisitAndIsTold() {
+        var filled = new Refill(TODAY, Optional.empty(), true);
+        assertThat(new Gaps(TODAY, 60, "refill").of(CHILD, List.of(), Optional.of(filled), List.of()))
+                .singleElement()
+                .satisfies(gap -> assertThat(gap.beingChecked()).isTrue());
     }
 
     private static Visit refillOn(LocalDate day, State state) {
@@ -68,10 +93,10 @@ class GapsTests {
 
     @Test
     void aRefillFarAheadIsNotShownYet() {
-        var gaps = new Gaps(TODAY, 60, "refill", 7);
-        assertThat(gaps.of(CHILD, List.of(), Optional.of(TODAY.plusDays(67)), List.of()))
+        var gaps = new Gaps(TODAY, 60, "refill");
+        assertThat(gaps.of(CHILD, List.of(), Optional.of(refillBy(TODAY.plusDays(67))), List.of()))
                 .hasSize(1);
-        assertThat(gaps.of(CHILD, List.of(), Optional.of(TODAY.plusDays(68)), List.of()))
+        assertThat(gaps.of(CHILD, List.of(), Optional.of(refillBy(TODAY.plusDays(68))), List.of()))
                 .isEmpty();
     }
 
@@ -81,7 +106,7 @@ class GapsTests {
 
     private static List<Gap> due(List<Plan> plans, LocalDate by, Visit... visits) {
         var check = new Gaps.Check("check/HIPS", "check", by, 28);
-        return new Gaps(TODAY, 60, "refill", 7)
+        return new Gaps(TODAY, 60, "refill")
                 .of(CHILD, plans, Optional.empty(), List.of(check), List.of(visits))
                 .toList();
     }
@@ -113,7 +138,7 @@ class GapsTests {
 
     private static List<Gap> cast(LocalDate day, Visit... visits) {
         var check = new Gaps.Check("cast/x", "check", day, 3, Optional.of(day.minusDays(3)));
-        return new Gaps(TODAY, 60, "refill", 7)
+        return new Gaps(TODAY, 60, "refill")
                 .of(
                         CHILD,
                         List.of(plan(Plan.State.NOW, window("a", 40, 50))),
@@ -167,7 +192,7 @@ class GapsTests {
     }
 
     private static List<Gap> asked(Plan plan, Visit... visits) {
-        return new Gaps(TODAY, 60, "refill", 7)
+        return new Gaps(TODAY, 60, "refill")
                 .of(CHILD, List.of(plan), Optional.empty(), List.of(visits))
                 .toList();
     }

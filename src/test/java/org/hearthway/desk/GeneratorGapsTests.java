@@ -27,7 +27,7 @@ class GeneratorGapsTests {
     private static List<Gap> gaps(Optional<LocalDate> read, Optional<LocalDate> replace, Visit... visits) {
         var due = List.of(new Due("SG-1", read, Optional.empty(), replace));
         var checks = new GeneratorGaps(RULES, TODAY).of(due, List.of(visits)).toList();
-        return new Gaps(TODAY, 60, "refill", 7)
+        return new Gaps(TODAY, 60, "refill")
                 .of(CHILD, List.of(), Optional.empty(), checks, List.of(visits))
                 .toList();
     }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.hearthway.access.Accounts;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
@@ -17,12 +18,13 @@ import org.hearthway.child.Device;
 import org.hearthway.child.Device.Part;
 import org.hearthway.child.Device.What;
 import org.hearthway.child.Devices;
-import org.hearthway.pump.Pumps;
-import org.hearthway.pump.Pumps.FillData;
+import org.hearthway.pump.PumpBook;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.testing.SettableClock;
+import org.hearthway.testing.Team;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -33,11 +35,13 @@ class ReplacedPumpTests {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
     private static final LocalDate OLD = TODAY.minusYears(6);
-    private static final Viewer.Person NURSE = People.with(Role.NURSE);
     private static final Viewer.Person COORDINATOR = People.with(Role.COORDINATOR);
 
     @Autowired
-    private Pumps pumps;
+    private PumpBook pumps;
+
+    @Autowired
+    private Accounts accounts;
 
     @Autowired
     private Devices devices;
@@ -57,11 +61,16 @@ class ReplacedPumpTests {
     private ChildId child = ChildId.random();
     private UUID device = UUID.randomUUID();
 
+    private Viewer.Person nurse = People.with(Role.NURSE);
+    private Viewer.Person physician = People.with(Role.PHYSICIAN);
+
     @BeforeEach
     void aPumpWithARefillNear() {
+        nurse = Team.colleague(accounts, "Iris Vale", Role.NURSE);
+        physician = Team.colleague(accounts, "Dr. Otto Brand", Role.PHYSICIAN);
         child = Children.enter(register);
-        device = devices.enter(NURSE, child, Device.Kind.PUMP, List.of(in("R1", OLD)));
-        pumps.record(NURSE, child, new FillData(TODAY.minusDays(90), TODAY.plusDays(12), 5, ""), 0);
+        device = devices.enter(nurse, child, Device.Kind.PUMP, List.of(in("R1", OLD)));
+        PumpBooks.refilled(pumps, nurse, physician, child, TODAY.minusDays(90), TODAY.plusDays(12));
         assertThat(toBook()).containsExactly("refill");
         assertThat(rules()).containsExactly(Rule.REFILL);
     }
@@ -84,7 +93,7 @@ class ReplacedPumpTests {
 
     /** What is asked of the pump; a check of the hips is another matter. */
     private List<Rule> rules() {
-        return needs.open(NURSE).stream()
+        return needs.open(nurse).stream()
                 .filter(item -> item.child().equals(child))
                 .map(item -> item.cause().rule())
                 .filter(rule -> rule != Rule.CHECK)
@@ -92,7 +101,7 @@ class ReplacedPumpTests {
     }
 
     private List<Gone> gone() {
-        return needs.left(NURSE, clock.instant()).stream()
+        return needs.left(nurse, clock.instant()).stream()
                 .filter(item -> item.child().equals(child))
                 .flatMap(item -> item.left().flatMap(Needs.Left::gone).stream())
                 .toList();
@@ -100,27 +109,27 @@ class ReplacedPumpTests {
 
     @Test
     void aNewPumpIsLookedAfterUntilItsFirstFillIsRecorded() {
-        devices.change(NURSE, child, device, List.of(out("R1"), in("R2", TODAY)), 1);
+        devices.change(nurse, child, device, List.of(out("R1"), in("R2", TODAY)), 1);
         assertThat(toBook()).isEmpty();
         assertThat(rules()).containsExactly(Rule.FIRST_FILL);
 
-        pumps.record(NURSE, child, new FillData(TODAY, TODAY.plusDays(100), 5, ""), 1);
+        PumpBooks.refilled(pumps, nurse, physician, child, TODAY, TODAY.plusDays(100));
         assertThat(rules()).isEmpty();
         assertThat(gone()).contains(Gone.FILL_RECORDED);
     }
 
     @Test
     void aPumpThatIsOutAsksForNothing() {
-        devices.change(NURSE, child, device, List.of(out("R1")), 1);
+        devices.change(nurse, child, device, List.of(out("R1")), 1);
         assertThat(toBook()).isEmpty();
         assertThat(rules()).isEmpty();
     }
 
     @Test
     void aNewPumpThatIsTakenOutAgainIsForgottenAtOnce() {
-        devices.change(NURSE, child, device, List.of(out("R1"), in("R2", TODAY)), 1);
+        devices.change(nurse, child, device, List.of(out("R1"), in("R2", TODAY)), 1);
         devices.change(
-                NURSE, child, device, List.of(out("R1"), new Part(What.RESERVOIR, "R2", TODAY, Optional.of(TODAY))), 2);
+                nurse, child, device, List.of(out("R1"), new Part(What.RESERVOIR, "R2", TODAY, Optional.of(TODAY))), 2);
         assertThat(rules()).isEmpty();
         assertThat(gone()).contains(Gone.DEVICE_CHANGED);
     }

@@ -54,6 +54,7 @@ class TypedTextTests {
                 45,
                 Bilingual.same("a therapist"),
                 List.of(),
+                List.of(),
                 false,
                 java.util.Set.of(),
                 new Provenance("common practice, no source", 1, Optional.empty(), Optional.empty()));

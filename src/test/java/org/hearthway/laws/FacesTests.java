@@ -55,9 +55,8 @@ class FacesTests {
             Map.entry("Needs.conduct", "content: what to do about such an item"),
             Map.entry("ToxinSessions.interval", "a setting of the clinic"),
             Map.entry("ToxinSessions.muscles", "content, no child's data"),
-            Map.entry("Pumps.check", "arithmetic over what was typed, no child's data"),
             Map.entry("Stimulators.rules", "settings of the clinic, no child's data"),
-            Map.entry("Pumps.rules", "content, no child's data"),
+            Map.entry("PumpBook.rules", "settings of the clinic, no child's data"),
             Map.entry("Tally.place", "an address"),
             Map.entry("Outbox.sendsMail", "a setting of the clinic"));
 

@@ -57,7 +57,8 @@ import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine;
-import org.hearthway.pump.Pumps;
+import org.hearthway.pump.PumpBook;
+import org.hearthway.pump.PumpEntry;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.sign.Signs;
 import org.hearthway.stimulator.Reading;
@@ -73,6 +74,7 @@ import org.hearthway.task.Tasks;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HostileStrings;
 import org.hearthway.testing.People;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.testing.SignInRequests;
 import org.hearthway.testing.Team;
 import org.hearthway.testing.WebTest;
@@ -156,7 +158,7 @@ class HostileTextTests {
     private ClinicValues values;
 
     @Autowired
-    private Pumps pumps;
+    private PumpBook pumps;
 
     @Autowired
     private Medicines medicines;
@@ -287,15 +289,17 @@ class HostileTextTests {
                         (c, text) -> ownValue(text),
                         c -> ofTheClinic().changes().get(1).reason()),
                 new Sink(
-                        "note on a fill",
+                        "note on a refill",
                         "note",
                         500,
-                        (c, text) -> pumps.record(
-                                NURSE,
-                                c,
-                                new Pumps.FillData(TODAY, TODAY.plusDays(80), 5, text),
-                                pumps.current(NURSE, c).map(Pumps.Fill::number).orElse(0L)),
-                        c -> pumps.current(NURSE, c).orElseThrow().note()),
+                        (c, text) -> PumpBooks.refill(pumps, NURSE, c, TODAY, TODAY.plusDays(80), text),
+                        c -> ((PumpEntry.Refill) pumps.history(NURSE, c)
+                                        .get(0)
+                                        .entry()
+                                        .orElseThrow()
+                                        .what())
+                                .details()
+                                .note()),
                 new Sink(
                         "when a splint is worn",
                         "schedule",

@@ -10,7 +10,6 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -52,12 +51,12 @@ import org.hearthway.child.Names;
 import org.hearthway.content.FamilyText;
 import org.hearthway.content.SignOff;
 import org.hearthway.paper.EmergencySheet.PlanData;
-import org.hearthway.pump.PumpSettings;
-import org.hearthway.pump.PumpSettings.SettingData;
-import org.hearthway.pump.Pumps;
+import org.hearthway.pump.PumpBook;
+import org.hearthway.pump.PumpEntry;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HostileStrings;
 import org.hearthway.testing.People;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.testing.SettableClock;
 import org.hearthway.testing.WebTest;
 import org.junit.jupiter.api.BeforeEach;
@@ -84,10 +83,7 @@ class EmergencySheetTests {
     private Devices devices;
 
     @Autowired
-    private Pumps pumps;
-
-    @Autowired
-    private PumpSettings settings;
+    private PumpBook settings;
 
     @Autowired
     private Households households;
@@ -132,12 +128,12 @@ class EmergencySheetTests {
                 List.of(
                         new Device.Part(What.RESERVOIR, "PX-4471", PRINTED.minusYears(1), Optional.empty()),
                         new Device.Part(What.CATHETER, "C-20", PRINTED.minusYears(1), Optional.empty())));
-        pumps.record(nurse, child, new Pumps.FillData(PRINTED, LocalDate.of(2026, 6, 23), 5, ""), 0);
+        PumpBooks.refilled(settings, nurse, physician, child, PRINTED, LocalDate.of(2026, 6, 23));
         return child;
     }
 
-    private static SettingData typed() {
-        return new SettingData(new BigDecimal("500"), new BigDecimal("120"), PRINTED);
+    private PumpEntry set(ChildId child, String strength) {
+        return PumpBooks.set(settings, nurse, child, strength, "120", PRINTED);
     }
 
     private void acceptWarnings() {
@@ -175,13 +171,13 @@ class EmergencySheetTests {
         var child = withPump();
         var path = sheets.open(nurse, child).path();
         assertThat(page(path)).contains("PX-4471", "not recorded: read the device");
-        settings.enter(nurse, child, typed(), 0);
+        var entry = set(child, "500");
         assertThat(page(path)).contains("not confirmed: read the device").doesNotContain("500 mcg", "120 mcg");
-        settings.confirm(physician, child, typed(), 1);
+        PumpBooks.check(settings, physician, child, entry);
         assertThat(page(path))
                 .contains("500 mcg/mL", "120 mcg a day", "Jun 23, 2026")
                 .doesNotContain("not confirmed");
-        settings.enter(nurse, child, new SettingData(new BigDecimal("1000"), new BigDecimal("120"), PRINTED), 1);
+        set(child, "1000");
         assertThat(page(path))
                 .as("a newer setting that waits takes the older one off the sheet: the pump may be set anew")
                 .contains("not confirmed")
@@ -380,8 +376,7 @@ class EmergencySheetTests {
         var child = register.enter(administrator, data);
         devices.enter(nurse, child, Device.Kind.PUMP, parts(parts, "PX-4471", What.RESERVOIR, What.CATHETER));
         devices.enter(nurse, child, Device.Kind.STIMULATOR, parts(parts, "G1", What.GENERATOR, What.LEAD));
-        settings.enter(nurse, child, typed(), 0);
-        settings.confirm(physician, child, typed(), 1);
+        PumpBooks.check(settings, physician, child, set(child, "500"));
         return child;
     }
 

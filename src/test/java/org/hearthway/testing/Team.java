@@ -15,6 +15,14 @@ public final class Team {
 
     private Team() {}
 
+    /** A fresh one who was invited and has set no password yet: enough to be somebody else than another. */
+    public static Viewer.Person colleague(Accounts accounts, String name, Role role) {
+        var invitation = accounts.invite(
+                People.with(Role.ADMINISTRATOR),
+                new NewAccount(name, People.freshEmail(), "", Set.of(role), Language.EN, People.ZONE));
+        return new Viewer.Person(invitation.account(), name, Set.of(role), Language.EN, People.ZONE);
+    }
+
     /** A fresh one, with an open account. */
     public static Viewer.Person member(Accounts accounts, Passwords passwords, String name, Role role) {
         return member(accounts, passwords, name, role, Language.EN);

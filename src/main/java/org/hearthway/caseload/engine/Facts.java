@@ -23,6 +23,7 @@ import org.hearthway.path.engine.Template;
  * @param checks checks of hips and spine that are due next, in any order
  * @param unconfirmed doses that a second person has not typed again yet, in any order
  * @param paths the paths that the child is on
+ * @param concerns what of the pump has to be looked into, in any order
  * @param unfilledSince since when a pump is in that no fill is recorded of, if one is
  * @param devicesBehind what its paths say of devices and the record of devices does not say
  * @param stimulator what its stimulators ask for
@@ -38,6 +39,7 @@ public record Facts(
         List<Check> checks,
         List<Unconfirmed> unconfirmed,
         List<OnPath> paths,
+        List<PumpConcern> concerns,
         Optional<LocalDate> unfilledSince,
         List<DeviceBehind> devicesBehind,
         OfStimulator stimulator,
@@ -52,6 +54,7 @@ public record Facts(
         checks = List.copyOf(checks);
         unconfirmed = List.copyOf(unconfirmed);
         paths = List.copyOf(paths);
+        concerns = List.copyOf(concerns);
         devicesBehind = List.copyOf(devicesBehind);
     }
 
@@ -79,6 +82,7 @@ public record Facts(
                 checks,
                 unconfirmed,
                 paths,
+                List.of(),
                 unfilledSince,
                 devicesBehind,
                 OfStimulator.NONE,
@@ -190,6 +194,15 @@ public record Facts(
      */
     public record OpenTask(String key, LocalDate wantedBy, boolean ofTheFamily, Optional<AccountId> with) {}
 
+    /**
+     * Something about the pump that has to be looked into.
+     *
+     * @param kind what it is
+     * @param entry of the pump's book that it stands in
+     * @param day since when
+     */
+    public record PumpConcern(String kind, long entry, LocalDate day) {}
+
     /** The day by which the pump must be refilled, and whether a refill visit is booked that keeps it. */
     public record Refill(LocalDate by, boolean booked) {}
 
@@ -300,9 +313,9 @@ public record Facts(
     public record DeviceBehind(long decision, Template.DeviceFate fate, LocalDate day) {}
 
     /**
-     * A dose, a calendar of doses or a setting that waits for its second check.
+     * A dose, a calendar of doses or an entry about a pump that waits for its second check.
      *
-     * @param id identifier of the medicine, {@code setting} of a pump, or the number of a stimulator's reading
+     * @param id identifier of the medicine, {@code entry} of the book of a pump, or the number of a stimulator's reading
      * @param version of what waits
      * @param at when the first person wrote it
      */

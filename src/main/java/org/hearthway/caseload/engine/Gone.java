@@ -12,6 +12,8 @@ public enum Gone {
     CHECK_DATE_MOVED,
     /** A fill was recorded; the refill-by date is another. */
     REFILL_DATE_MOVED,
+    /** What had to be looked into about the pump is explained, or no longer so. */
+    PUMP_LOOKED_INTO,
     /** A fill of the pump was recorded. */
     FILL_RECORDED,
     /** The record of devices says something else now. */

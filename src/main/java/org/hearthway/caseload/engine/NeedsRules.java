@@ -22,6 +22,7 @@ public record NeedsRules(RuleBook book, Office office) {
         facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
         facts.unfilledSince().map(this::firstFill).ifPresent(causes::add);
+        facts.concerns().stream().map(this::concern).forEach(causes::add);
         facts.devicesBehind().stream().map(this::deviceBehind).forEach(causes::add);
         facts.stimulator().warnings().stream().map(this::warning).forEach(causes::add);
         facts.stimulator().due().stream()
@@ -105,6 +106,19 @@ public record NeedsRules(RuleBook book, Office office) {
                 Optional.empty());
     }
 
+    private Cause concern(Facts.PumpConcern concern) {
+        var what = concern.kind() + "/" + concern.entry();
+        return new Cause(
+                Rule.PUMP_CONCERN,
+                "pump/" + what,
+                office.openDay(concern.day(), openDays(Rule.PUMP_CONCERN)),
+                Optional.empty(),
+                concern.day(),
+                0,
+                what,
+                Optional.empty());
+    }
+
     private Cause deviceBehind(Facts.DeviceBehind behind) {
         return new Cause(
                 Rule.DEVICE_BEHIND,
@@ -161,9 +175,11 @@ public record NeedsRules(RuleBook book, Office office) {
                 Optional.empty()));
     }
 
-    /** It waits as long as the clinic usually takes before anybody is asked to look. */
+    /** It waits as long as the clinic usually takes before anybody is asked to look; a pump is looked at the day after, be it a Sunday. */
     private Optional<Cause> secondCheck(Facts.Unconfirmed waiting, LocalDate today) {
-        var due = office.workingDay(waiting.at(), openDays(Rule.SECOND_CHECK));
+        var due = waiting.what() == Facts.Unconfirmed.What.PUMP
+                ? office.dayOf(waiting.at()).plusDays(1)
+                : office.workingDay(waiting.at(), openDays(Rule.SECOND_CHECK));
         return today.isBefore(due)
                 ? Optional.empty()
                 : Optional.of(new Cause(

@@ -60,8 +60,9 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
         return switch (ended.rule()) {
             case NO_LOG -> loggedSince(facts, ended.day()) ? Gone.LOGGED_AGAIN : Gone.PLAN_CHANGED;
             case REFILL ->
-                facts.refill().map(refill -> whyRefill(refill, ended.day())).orElse(Gone.DEVICE_CHANGED);
-            case FIRST_FILL -> facts.refill().isPresent() ? Gone.FILL_RECORDED : Gone.DEVICE_CHANGED;
+                facts.refill().map(refill -> whyRefill(refill, ended.day())).orElseGet(() -> whyNoDay(facts));
+            case FIRST_FILL -> facts.refill().isPresent() ? Gone.FILL_RECORDED : whyNoDay(facts);
+            case PUMP_CONCERN -> Gone.PUMP_LOOKED_INTO;
             case DEVICE_BEHIND -> Gone.DEVICE_AGREES;
             case TASK -> Gone.TASK_WORKED;
             case SECOND_CHECK -> Gone.TYPED_AGAIN;
@@ -72,6 +73,13 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
             case STAGE_VISIT -> isKept(facts, ended.subject()) ? Gone.VISIT_BOOKED : Gone.PATH_CHANGED;
             case SIGN, PAIN, MISSED -> throw new IllegalArgumentException("what happened does not end by itself");
         };
+    }
+
+    /** No day to refill by is known: a fill waits for its second check, or the pump is out. */
+    private static Gone whyNoDay(Facts facts) {
+        return facts.unconfirmed().stream().anyMatch(waits -> waits.what() == Facts.Unconfirmed.What.PUMP)
+                ? Gone.FILL_RECORDED
+                : Gone.DEVICE_CHANGED;
     }
 
     private static Gone whyRefill(Facts.Refill refill, LocalDate was) {

@@ -12,6 +12,8 @@ public enum Rule {
     REFILL(false),
     /** A pump is in and no fill of it is recorded, so that nobody knows by when to refill it. */
     FIRST_FILL(false),
+    /** Print-out and forecast differ, the residual was not as expected, or a new pump is to be planned. */
+    PUMP_CONCERN(false),
     /** A path says of a device what the record of devices does not say. */
     DEVICE_BEHIND(false),
     /** A stimulator showed what somebody should look at: a sudden fall, an impedance, a late charge, or it was off. */
@@ -58,6 +60,7 @@ public enum Rule {
                     MISSED,
                     REFILL,
                     FIRST_FILL,
+                    PUMP_CONCERN,
                     DEVICE_BEHIND,
                     DEVICE_WARNING,
                     GENERATOR,

@@ -13,6 +13,7 @@ import org.hearthway.caseload.engine.Office;
 import org.hearthway.caseload.engine.Urgency;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
 import org.hearthway.surveillance.Surveillance;
@@ -101,6 +102,9 @@ class ChildFacts {
                 checks(viewer, child, today),
                 doses.of(viewer, child),
                 paths.of(viewer, child, today),
+                pumps.concerns(viewer, child).stream()
+                        .map(concern -> new Facts.PumpConcern(concern.kind().name(), concern.entry(), concern.day()))
+                        .toList(),
                 pumps.unfilledSince(viewer, child),
                 paths.devicesBehind(viewer, child),
                 stimulators.of(viewer, child, today),
@@ -133,8 +137,8 @@ class ChildFacts {
     }
 
     private Optional<Facts.Refill> refill(Viewer viewer, ChildId child) {
-        return pumps.current(viewer, child)
-                .map(fill -> fill.refillBy().day())
+        return pumps.refill(viewer, child)
+                .flatMap(Refill::day)
                 .map(by -> new Facts.Refill(
                         by,
                         visits.upcoming(viewer, child).stream()

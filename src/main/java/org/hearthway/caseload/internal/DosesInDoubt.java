@@ -8,28 +8,29 @@ import org.hearthway.caseload.engine.Facts.Unconfirmed;
 import org.hearthway.caseload.engine.Facts.Unconfirmed.What;
 import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.Tapers;
-import org.hearthway.pump.PumpSettings;
+import org.hearthway.pump.Pumps;
 import org.hearthway.stimulator.Stimulators;
 import org.springframework.stereotype.Component;
 
 /**
- * What of a child waits for its second check: medicines, calendars that still hold, the setting of the pump, readings of
+ * What of a child waits for its second check: medicines, calendars that still hold, entries of the
+ * book of the pump, readings of
  * the stimulator.
  */
 @Component
 class DosesInDoubt {
 
-    private static final String PUMP = "setting";
+    private static final String PUMP = "entry";
 
     private final Medicines medicines;
     private final Tapers tapers;
-    private final PumpSettings settings;
+    private final Pumps pumps;
     private final Stimulators stimulators;
 
-    DosesInDoubt(Medicines medicines, Tapers tapers, PumpSettings settings, Stimulators stimulators) {
+    DosesInDoubt(Medicines medicines, Tapers tapers, Pumps pumps, Stimulators stimulators) {
         this.medicines = medicines;
         this.tapers = tapers;
-        this.settings = settings;
+        this.pumps = pumps;
         this.stimulators = stimulators;
     }
 
@@ -40,9 +41,8 @@ class DosesInDoubt {
         var calendars = tapers.current(viewer, child).values().stream()
                 .filter(taper -> taper.check().isEmpty() && taper.holds())
                 .map(taper -> new Unconfirmed(What.CALENDAR, taper.medicine().toString(), taper.number(), taper.at()));
-        var setting = settings.ofThisPump(viewer, child).stream()
-                .filter(one -> one.check().isEmpty())
-                .map(one -> new Unconfirmed(What.PUMP, PUMP, one.number(), one.at()));
+        var entries = pumps.waiting(viewer, child).stream()
+                .map(entry -> new Unconfirmed(What.PUMP, PUMP, entry.number(), entry.since()));
         var record = stimulators.record(viewer, child);
         var readings = Stream.concat(
                         record.generators().stream().flatMap(generator -> generator.readings().stream()),
@@ -50,7 +50,7 @@ class DosesInDoubt {
                 .filter(reading -> reading.check().isEmpty())
                 .map(reading -> new Unconfirmed(
                         What.STIMULATOR, String.valueOf(reading.number()), reading.revision(), reading.at()));
-        return Stream.of(lines, calendars, setting, readings)
+        return Stream.of(lines, calendars, entries, readings)
                 .flatMap(all -> all)
                 .toList();
     }

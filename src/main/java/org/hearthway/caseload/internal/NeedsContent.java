@@ -85,6 +85,10 @@ class NeedsContent implements ContentKind {
         refillKind = refill.text("visit");
         conduct.put(Rule.REFILL, conduct(refill));
 
+        var concern = file.block("pump-concern");
+        openDays.put(Rule.PUMP_CONCERN, concern.integer("open-days", 0, 5));
+        conduct.put(Rule.PUMP_CONCERN, conduct(concern));
+
         var firstFill = file.block("first-fill");
         openDays.put(Rule.FIRST_FILL, firstFill.integer("open-days", 0, 5));
         conduct.put(Rule.FIRST_FILL, conduct(firstFill));

@@ -27,9 +27,9 @@ import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.program.events.SessionLogged;
-import org.hearthway.pump.events.PumpSettingConfirmed;
-import org.hearthway.pump.events.PumpSettingEntered;
-import org.hearthway.pump.events.RefillDateChanged;
+import org.hearthway.pump.events.PumpEntered;
+import org.hearthway.pump.events.PumpEntryChecked;
+import org.hearthway.pump.events.PumpPrintOutExplained;
 import org.hearthway.sign.events.SignReported;
 import org.hearthway.stimulator.events.GeneratorDescribed;
 import org.hearthway.stimulator.events.StimulatorRead;
@@ -97,10 +97,10 @@ class NeedsWatch {
         SessionLogged.class,
         ProgramSaved.class,
         SignReported.class,
-        RefillDateChanged.class,
+        PumpEntered.class,
         DeviceRecorded.class,
-        PumpSettingEntered.class,
-        PumpSettingConfirmed.class,
+        PumpEntryChecked.class,
+        PumpPrintOutExplained.class,
         MedicineChanged.class,
         MedicineConfirmed.class,
         TaperSigned.class,

@@ -128,6 +128,7 @@ class StoredNeeds implements Needs {
                     MISSED,
                     REFILL,
                     FIRST_FILL,
+                    PUMP_CONCERN,
                     DEVICE_BEHIND,
                     DEVICE_WARNING,
                     GENERATOR,

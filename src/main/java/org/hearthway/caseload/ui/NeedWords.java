@@ -21,6 +21,7 @@ import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
 import org.hearthway.task.Assignee;
@@ -84,6 +85,18 @@ class NeedWords {
             case SIGN -> report(viewer, item, today);
             case PAIN -> pain(viewer, item);
             case REFILL -> refill(viewer, item, today);
+            case PUMP_CONCERN -> {
+                var kind = item.cause()
+                        .subject()
+                        .substring(0, item.cause().subject().indexOf('/'));
+                yield new Why(
+                        words.say(
+                                language,
+                                "caseload.pump." + kind,
+                                words.dateWithYear(language, item.cause().day())),
+                        "",
+                        words.say(language, "caseload.pump.below." + kind));
+            }
             case FIRST_FILL ->
                 new Why(
                         words.say(
@@ -184,13 +197,15 @@ class NeedWords {
         var title = days < 0
                 ? words.say(language, "caseload.refill.late", -days)
                 : words.say(language, "caseload.refill", days);
-        var below = pumps.current(viewer, item.child())
-                .map(fill -> fill.refillBy())
-                .map(by -> words.say(
-                        language,
-                        by.lifeDecides() ? "caseload.refill.life" : "caseload.refill.alarm",
-                        by.day(),
-                        by.alarm()))
+        var below = pumps.refill(viewer, item.child())
+                .flatMap(Refill::window)
+                .map(by -> by.alarm()
+                        .map(alarm -> words.say(
+                                language,
+                                by.lifeDecides() ? "caseload.refill.life" : "caseload.refill.alarm",
+                                by.day(),
+                                alarm))
+                        .orElseGet(() -> words.say(language, "caseload.refill.life-alone", by.day())))
                 .orElse("");
         return new Why(title, "", below);
     }

@@ -288,7 +288,7 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             case MISSED -> new NeedRow.Step(say("caseload.step.MISSED"), folder + "/family");
             case TASK -> new NeedRow.Step(say("caseload.step.TASK"), folder + "/tasks");
             case PAIN, NO_LOG -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
-            case FIRST_FILL -> new NeedRow.Step(say("caseload.step.PUMP"), folder + "/pump");
+            case FIRST_FILL, PUMP_CONCERN -> new NeedRow.Step(say("caseload.step.PUMP"), folder + "/pump");
             case DEVICE_BEHIND -> new NeedRow.Step(say("caseload.step.DEVICE"), folder + "/device");
             case SECOND_CHECK ->
                 new NeedRow.Step(say("caseload.step.SECOND_CHECK"), folder + SecondCheckWords.tab(item));

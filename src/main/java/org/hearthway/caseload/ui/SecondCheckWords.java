@@ -12,7 +12,7 @@ import org.hearthway.caseload.engine.Rule;
 import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.Medicines.Medicine;
 import org.hearthway.medicine.Tapers;
-import org.hearthway.pump.PumpSettings;
+import org.hearthway.pump.Pumps;
 import org.hearthway.stimulator.Stimulators;
 import org.hearthway.task.TaskWords;
 import org.hearthway.words.Words;
@@ -25,21 +25,16 @@ class SecondCheckWords {
     private final Words words;
     private final Medicines medicines;
     private final Tapers tapers;
-    private final PumpSettings settings;
+    private final Pumps pumps;
     private final Stimulators stimulators;
     private final TaskWords people;
 
     SecondCheckWords(
-            Words words,
-            Medicines medicines,
-            Tapers tapers,
-            PumpSettings settings,
-            Stimulators stimulators,
-            TaskWords people) {
+            Words words, Medicines medicines, Tapers tapers, Pumps pumps, Stimulators stimulators, TaskWords people) {
         this.words = words;
         this.medicines = medicines;
         this.tapers = tapers;
-        this.settings = settings;
+        this.pumps = pumps;
         this.stimulators = stimulators;
         this.people = people;
     }
@@ -84,8 +79,12 @@ class SecondCheckWords {
     private About about(Viewer.Person viewer, Item item, What what) {
         var version = Long.parseLong(part(item, 2));
         if (what == What.PUMP) {
-            var setting = settings.current(viewer, item.child()).filter(one -> one.number() == version);
-            return new About("", setting.map(PumpSettings.Setting::by));
+            return new About(
+                    "",
+                    pumps.waiting(viewer, item.child()).stream()
+                            .filter(entry -> entry.number() == version)
+                            .map(Pumps.Waiting::by)
+                            .findFirst());
         }
         if (what == What.STIMULATOR) {
             var reading = stimulators.revisions(viewer, item.child()).stream()

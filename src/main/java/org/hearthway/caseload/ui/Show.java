@@ -47,7 +47,12 @@ enum Show {
                                 .filter(holder -> holder.account().equals(viewer.account()))
                                 .isPresent();
             case SIGNS -> up && rule == Rule.SIGN;
-            case PUMP -> up && (rule == Rule.REFILL || rule == Rule.FIRST_FILL || SecondCheckWords.isOfPump(item));
+            case PUMP ->
+                up
+                        && (rule == Rule.REFILL
+                                || rule == Rule.FIRST_FILL
+                                || rule == Rule.PUMP_CONCERN
+                                || SecondCheckWords.isOfPump(item));
             case STIMULATOR ->
                 up && (rule == Rule.GENERATOR || rule == Rule.DEVICE_WARNING || SecondCheckWords.isOfStimulator(item));
             case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);

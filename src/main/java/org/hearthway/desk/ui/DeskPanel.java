@@ -71,7 +71,9 @@ final class DeskPanel {
 
     List<Component> draw(Row row, Beside beside) {
         var parts = new java.util.ArrayList<Component>();
-        row.wanted().ifPresent(wanted -> parts.add(toBook(row, wanted, beside)));
+        row.wanted()
+                .filter(wanted -> row.says() != Case.REFILL_CHECKED)
+                .ifPresent(wanted -> parts.add(toBook(row, wanted, beside)));
         if (row.message().isPresent()
                 && row.says() != Case.ASKED_TO_MOVE
                 && row.says() != Case.DISAGREED

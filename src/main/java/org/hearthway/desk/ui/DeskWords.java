@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import org.hearthway.base.Language;
 import org.hearthway.clinic.ClinicSettings;
+import org.hearthway.desk.Board;
 import org.hearthway.desk.Board.Row;
 import org.hearthway.desk.Board.Wanted;
 import org.hearthway.parts.Icon;
@@ -55,6 +56,11 @@ class DeskWords {
 
     /** When the visit is, by the clinic's clock; or between which days it is to be. */
     String visit(Language language, Row row) {
+        if (row.says() == Board.Case.REFILL_CHECKED) {
+            return row.wanted()
+                    .map(wanted -> words.say(language, "desk.refilled", day(language, wanted.from())))
+                    .orElse("");
+        }
         var window = row.wanted()
                 .map(wanted -> wanted.from().equals(wanted.until())
                         ? words.say(language, "desk.on", day(language, wanted.until()))
@@ -92,6 +98,7 @@ class DeskWords {
             case ASKED_TO_MOVE, DISAGREED, CLOSED_DAY -> Icon.MOVE;
             case OVER -> Icon.HOURS;
             case NOT_BOOKED, OUTSIDE_WINDOW -> Icon.DATES;
+            case REFILL_CHECKED -> Icon.REFILL;
         };
     }
 
@@ -117,7 +124,7 @@ class DeskWords {
                         .filter(wish -> !wish.isBlank())
                         .map(wish -> words.say(language, "desk.how.wish", wish))
                         .orElseGet(() -> words.say(language, "desk.how.no-wish"));
-            case OVER, NOBODY_ASKED, DISAGREED, CLOSED_DAY ->
+            case OVER, NOBODY_ASKED, DISAGREED, CLOSED_DAY, REFILL_CHECKED ->
                 words.say(language, "desk.how." + row.says().name());
             case NOT_BOOKED, OUTSIDE_WINDOW ->
                 row.wanted()
@@ -165,15 +172,29 @@ class DeskWords {
                                 "desk.when.in-days",
                                 until(visit.start().toLocalDate())))
                         .orElse("");
-            case OVER -> "";
+            case OVER, REFILL_CHECKED -> "";
             case NOT_BOOKED, OUTSIDE_WINDOW ->
                 row.wanted()
-                        .map(wanted -> until(wanted.until()))
-                        .map(days -> days < 0
-                                ? words.say(language, "desk.when.too-late", -days)
-                                : words.say(language, "desk.when.latest", days))
+                        .map(wanted -> latest(language, wanted)
+                                + wanted.alarm()
+                                        .map(alarm -> " · " + alarm(language, alarm))
+                                        .orElse(""))
                         .orElse("");
         };
+    }
+
+    private String latest(Language language, Wanted wanted) {
+        var days = until(wanted.until());
+        return days < 0
+                ? words.say(language, "desk.when.too-late", -days)
+                : words.say(language, "desk.when.latest", days);
+    }
+
+    private String alarm(Language language, LocalDate alarm) {
+        var days = until(alarm);
+        return days < 0
+                ? words.say(language, "desk.when.alarm-past", -days)
+                : words.say(language, "desk.when.alarm", days);
     }
 
     private long since(Instant at) {

@@ -26,8 +26,6 @@ import org.hearthway.paper.EmergencySheet.Plan;
 import org.hearthway.paper.EmergencySheet.PlanData;
 import org.hearthway.paper.EmergencySheets;
 import org.hearthway.paper.events.EmergencyPlanSigned;
-import org.hearthway.pump.PumpSettings;
-import org.hearthway.pump.PumpSettings.Setting;
 import org.hearthway.pump.Pumps;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -46,7 +44,6 @@ class CompiledSheets implements EmergencySheets {
     private final ChildRegister children;
     private final Devices devices;
     private final Pumps pumps;
-    private final PumpSettings settings;
     private final WarningKind warnings;
     private final PlanRows plans;
     private final Links links;
@@ -62,7 +59,6 @@ class CompiledSheets implements EmergencySheets {
             ChildRegister children,
             Devices devices,
             Pumps pumps,
-            PumpSettings settings,
             WarningKind warnings,
             PlanRows plans,
             Links links,
@@ -76,7 +72,6 @@ class CompiledSheets implements EmergencySheets {
         this.children = children;
         this.devices = devices;
         this.pumps = pumps;
-        this.settings = settings;
         this.warnings = warnings;
         this.plans = plans;
         this.links = links;
@@ -98,15 +93,15 @@ class CompiledSheets implements EmergencySheets {
                 devices.of(viewer, child).stream().filter(Device::isInPlace).collect(Collectors.toList());
         var kinds = inPlace.stream().map(Device::kind).collect(Collectors.toSet());
         var pump = kinds.contains(Device.Kind.PUMP);
-        Optional<Setting> setting = pump ? settings.ofThisPump(viewer, child) : Optional.empty();
+        Optional<Pumps.Running> running = pump ? pumps.running(viewer, child) : Optional.empty();
         return new EmergencySheet(
                 children.get(viewer, child),
                 now,
                 LocalDate.ofInstant(now, clinic.zone()),
                 inPlace,
-                setting.filter(known -> known.check().isPresent()),
-                setting.filter(known -> known.check().isEmpty()).isPresent(),
-                pump ? pumps.current(viewer, child) : Optional.empty(),
+                running.filter(known -> known.setting().isPresent()),
+                running.filter(known -> known.setting().isEmpty()).isPresent(),
+                pump ? pumps.refill(viewer, child) : Optional.empty(),
                 plans.newest(child),
                 warnings.about(kinds));
     }

@@ -12,6 +12,11 @@ import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.paper.EmergencySheet;
 import org.hearthway.paper.EmergencySheet.Plan;
 import org.hearthway.paper.EmergencySheet.Weight;
+import org.hearthway.pump.PumpEntry;
+import org.hearthway.pump.Pumps;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.Dosing;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.words.Words;
 
 /**
@@ -41,6 +46,8 @@ record SheetFace(
         List<Line> facts,
         Line allergies,
         String made) {
+
+    private static final int DOSE_PLACES = 3;
 
     /**
      * One line.
@@ -143,6 +150,7 @@ record SheetFace(
             var none = sheet.unconfirmed() ? "paper.unconfirmed" : "paper.unknown";
             lines.add(sure("paper.drug", say("paper.drug.baclofen")));
             lines.add(sheet.setting()
+                    .flatMap(Pumps.Running::setting)
                     .map(setting -> sure(
                             "paper.strength",
                             say(
@@ -150,19 +158,27 @@ record SheetFace(
                                     setting.strength().microgramsPerMillilitre().toPlainString())))
                     .orElseGet(() -> unsure("paper.strength", none)));
             lines.add(sheet.setting()
-                    .map(setting -> sure(
-                            "paper.dose",
-                            say(
-                                    "paper.dose.is",
-                                    setting.dose().microgramsPerDay().toPlainString(),
-                                    date(setting.on()))))
+                    .flatMap(running ->
+                            running.setting().map(setting -> sure("paper.dose", dose(setting, running.on()))))
                     .orElseGet(() -> unsure("paper.dose", none)));
-            lines.add(sheet.fill()
-                    .map(fill -> sure("paper.fill", date(fill.refillBy().filled())))
-                    .orElseGet(() -> unsure("paper.fill", "paper.unknown")));
-            lines.add(sheet.fill()
-                    .map(fill -> sure("paper.alarm", date(fill.refillBy().alarm())))
-                    .orElseGet(() -> unsure("paper.alarm", "paper.unknown")));
+            var refill = sheet.fill();
+            var doubt = refill.filter(Refill::beingChecked).isPresent() ? "paper.unconfirmed" : "paper.unknown";
+            lines.add(refill.filter(fill -> !fill.beingChecked())
+                    .map(fill -> sure("paper.fill", date(fill.filled())))
+                    .orElseGet(() -> unsure("paper.fill", doubt)));
+            lines.add(refill.flatMap(Refill::window)
+                    .flatMap(RefillWindow::alarm)
+                    .map(day -> sure("paper.alarm", date(day)))
+                    .orElseGet(() -> unsure("paper.alarm", doubt)));
+        }
+
+        /** Of a schedule the total of a day, and that it is one: who sees the child must not take it for a rate. */
+        private String dose(PumpEntry.Setting setting, LocalDate since) {
+            var dose = setting.perDay().rounded(DOSE_PLACES).toPlainString();
+            if (setting.dosing() instanceof Dosing.Stopped) {
+                return say("paper.dose.stopped", date(since));
+            }
+            return say(setting.dosing().followsTheClock() ? "paper.dose.by-steps" : "paper.dose.is", dose, date(since));
         }
 
         private List<Line> facts() {

@@ -12,8 +12,12 @@ public record Pace(int secondsARepetition, int restSeconds) {
 
     /** Minutes of one day of the line, rounded up to whole minutes; at least 1. */
     public int minutes(ProgramLine line) {
-        var dose = line.dose();
-        var sides = line.side() == Side.EACH ? 2L : 1L;
+        return minutes(line.dose(), line.side());
+    }
+
+    /** Minutes of one day of the dose, rounded up to whole minutes; at least 1. */
+    public int minutes(Dose dose, Side side) {
+        var sides = side == Side.EACH ? 2L : 1L;
         var seconds = dose.timesADay() * (sides * work(dose) + (long) restSeconds * Math.max(0, dose.sets() - 1));
         return Math.toIntExact(Math.max(1, -Math.floorDiv(-seconds, 60L)));
     }

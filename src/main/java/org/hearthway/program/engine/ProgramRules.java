@@ -99,6 +99,13 @@ public final class ProgramRules {
         }
     }
 
+    /** Everything that is wrong with the dose of a line, counted from 0. */
+    static List<Problem> checkDose(int line, Dose dose) {
+        var problems = new ArrayList<Problem>();
+        checkDose(line, dose, problems);
+        return problems;
+    }
+
     private static void checkDose(int i, Dose dose, List<Problem> problems) {
         within(i, "sets", dose.sets(), SETS, problems);
         if (dose.repetitions() != 0 && dose.minutes() != 0) {

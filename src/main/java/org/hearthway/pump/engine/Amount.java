@@ -1,9 +1,15 @@
 package org.hearthway.pump.engine;
 
+import java.math.BigDecimal;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A plain number of a result: a percentage, a ratio, a count of days. */
 public record Amount(BigFraction exact, Unit unit) implements Quantity, Comparable<Amount> {
+
+    /** A decimal with a unit. */
+    public static Amount of(BigDecimal number, Unit unit) {
+        return new Amount(Exact.of(number), unit);
+    }
 
     /** A percentage; 15 is fifteen of a hundred. */
     public static Amount percent(BigFraction exact) {

@@ -13,9 +13,20 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param percent of the old dose; negative for a decrease
  * @param increasesWithinADay raises within the 24 hours before, this one included
  * @param findings what is out of the usual; empty when nothing is
+ * @param usual sizes of a step that are usual for this person, up or down
+ * @param trials daily doses of the trials at this age
+ * @param who it was looked at for
  */
 public record DoseStep(
-        DailyDose from, DailyDose to, Amount percent, int increasesWithinADay, List<Finding> findings, Derivation how) {
+        DailyDose from,
+        DailyDose to,
+        Amount percent,
+        int increasesWithinADay,
+        List<Finding> findings,
+        PercentRange usual,
+        DoseRange trials,
+        DoseContext who,
+        Derivation how) {
 
     /** What is out of the usual. */
     public enum Kind {
@@ -75,8 +86,10 @@ public record DoseStep(
                 Symbol.NEW_DOSE.is(to));
         var findings = new ArrayList<Finding>();
         var raised = to.compareTo(from) > 0;
+        var usual = raised ? usual(who, rules) : rules.decrease();
+        var trials = who.years() < TWELVE_YEARS ? rules.underTwelve() : rules.fromTwelve();
         if (to.compareTo(from) != 0) {
-            size(percent, raised ? usual(who, rules) : rules.decrease()).ifPresent(findings::add);
+            size(percent, usual).ifPresent(findings::add);
         }
         if (raised && percent.exact().compareTo(BigFraction.of(rules.cautionPercent())) > 0) {
             findings.add(Finding.of(Kind.MAY_BE_TOO_MUCH, percent, Amount.count(rules.cautionPercent(), Unit.PERCENT)));
@@ -92,8 +105,9 @@ public record DoseStep(
                     .max(Instant::compareTo)
                     .ifPresent(last -> findings.add(Finding.of(Kind.AGAIN_WITHIN_A_DAY, Elapsed.between(last, at))));
         }
-        total(to, who, rules, findings);
-        return new DoseStep(from, to, percent, within.size() + (raised ? 1 : 0), findings, working.done());
+        total(to, who, rules, trials, findings);
+        return new DoseStep(
+                from, to, percent, within.size() + (raised ? 1 : 0), findings, usual, trials, who, working.done());
     }
 
     private static boolean isWithinADay(Instant before, Instant at) {
@@ -119,8 +133,8 @@ public record DoseStep(
                 : Optional.empty();
     }
 
-    private static void total(DailyDose dose, DoseContext who, DoseRules rules, List<Finding> findings) {
-        var trials = who.years() < TWELVE_YEARS ? rules.underTwelve() : rules.fromTwelve();
+    private static void total(
+            DailyDose dose, DoseContext who, DoseRules rules, DoseRange trials, List<Finding> findings) {
         var most = who.origin() == DoseContext.Origin.SPINAL ? rules.mostSpinal() : rules.mostCerebral();
         if (dose.compareTo(trials.least()) < 0) {
             findings.add(Finding.of(Kind.BELOW_TRIALS, dose, trials.least(), trials.most()));

@@ -19,7 +19,7 @@ public record OrderBy(LocalDate visit, LocalDate day, Derivation how) {
         var wanted = visit.minusDays(rules.orderDays());
         working.day(
                 Formula.ORDER,
-                Symbol.LATEST,
+                Symbol.LATEST_ANY,
                 wanted,
                 Symbol.VISIT.is(visit),
                 Symbol.SPAN.is(Amount.count(rules.orderDays(), Unit.DAYS)));

@@ -80,12 +80,12 @@ public record RefillForecast(
         planning.ifPresentOrElse(
                 day -> working.line(
                         Formula.LATEST,
-                        Symbol.LATEST,
+                        Symbol.LATEST_ANY,
                         new Shown.Day(wanted),
                         Symbol.PLANNING_DAY.is(new Shown.Day(day)),
                         Symbol.SPAN.is(Amount.count(rules.marginDays(), Unit.DAYS)),
                         lifeDay),
-                () -> working.line(Formula.LATEST_BY_LIFE, Symbol.LATEST, new Shown.Day(wanted), lifeDay));
+                () -> working.line(Formula.LATEST_BY_LIFE, Symbol.LATEST_ANY, new Shown.Day(wanted), lifeDay));
         if (wanted.isBefore(filled)) {
             cautions.add(Caution.DUE_AT_ONCE);
         }

@@ -13,15 +13,22 @@ import org.springframework.stereotype.Component;
 @Component
 class PumpHoldings implements Holdings {
 
+    private static final String CHILD = "child_id";
+
     @Override
     public List<Holding> all() {
-        return List.of(
-                Chain.of("pump_fill", "child_id", THE_NEWER, "filled_on"),
-                new Chain(
-                        "pump-setting",
-                        List.of(new Table("pump_setting", "child_id"), new Table("pump_setting_check", "child_id")),
-                        List.of(),
-                        THE_NEWER,
-                        "printed_on"));
+        return List.of(new Chain(
+                "pump-entry",
+                List.of(
+                        new Table("pump_entry", CHILD),
+                        new Table("pump_step", CHILD),
+                        new Table("pump_bolus", CHILD),
+                        new Table("pump_implant", CHILD),
+                        new Table("pump_refill", CHILD),
+                        new Table("pump_check", CHILD),
+                        new Table("pump_explained", CHILD)),
+                List.of(),
+                THE_NEWER,
+                "done_at"));
     }
 }

@@ -1,14 +1,13 @@
 package org.hearthway.pump.ui;
 
-import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.html.DescriptionList;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import org.hearthway.base.Language;
-import org.hearthway.pump.engine.RefillBy;
 import org.hearthway.words.Words;
 
-/** Says the refill-by date and the arithmetic that gives it: every result with its inputs under it. */
+/** Says things on the page of a pump, in one language. */
 final class PumpWords {
 
     private final Words words;
@@ -37,6 +36,31 @@ final class PumpWords {
         return say("pump.day", words.weekday(language, day), date(day));
     }
 
+    /** The name of a day's weekday. */
+    String weekday(LocalDate day) {
+        return words.weekday(language, day);
+    }
+
+    /** The same cut short. */
+    String shortWeekday(LocalDate day) {
+        return words.shortWeekday(language, day);
+    }
+
+    /** Parts one after another as people say them. */
+    String list(List<String> parts) {
+        return words.list(language, parts);
+    }
+
+    /** A time of day. */
+    String time(LocalTime time) {
+        return words.time(language, time);
+    }
+
+    /** A date near today, cut short. */
+    String shortDate(LocalDate day) {
+        return words.shortMonthDay(language, day);
+    }
+
     /** How far the day is from today. */
     String distance(LocalDate day, LocalDate today) {
         var days = ChronoUnit.DAYS.between(today, day);
@@ -44,42 +68,5 @@ final class PumpWords {
             return say("pump.distance.today");
         }
         return days > 0 ? say("pump.distance.ahead", days) : say("pump.distance.past", -days);
-    }
-
-    /** The sums: alarm less margin, fill plus life limit, and the earlier of both. */
-    Component sums(RefillBy by) {
-        var sums = new DescriptionList();
-        sums.addClassNames("hw-sum", "u-ruled");
-        line(
-                sums,
-                "",
-                say("pump.sum.alarm"),
-                date(by.byAlarm()),
-                say("pump.sum.alarm.formula", date(by.alarm()), by.marginDays()));
-        line(
-                sums,
-                "",
-                say("pump.sum.life"),
-                date(by.byLife()),
-                say("pump.sum.life.formula", date(by.filled()), by.lifeLimitDays()));
-        line(
-                sums,
-                "tot",
-                say("pump.sum.day"),
-                full(by.day()),
-                say(by.lifeDecides() ? "pump.sum.life-decides" : "pump.sum.alarm-decides"));
-        return sums;
-    }
-
-    private static void line(DescriptionList sums, String weight, String name, String result, String formula) {
-        var term = new DescriptionList.Term(name);
-        var value = new DescriptionList.Description(result);
-        var explained = new DescriptionList.Description(formula);
-        if (!weight.isEmpty()) {
-            term.addClassName(weight);
-            value.addClassName(weight);
-        }
-        explained.addClassName("f");
-        sums.add(term, value, explained);
     }
 }

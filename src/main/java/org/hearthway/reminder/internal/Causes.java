@@ -12,7 +12,8 @@ import org.hearthway.medicine.events.MedicineConfirmed;
 import org.hearthway.medicine.events.TaperConfirmed;
 import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.path.events.PathChanged;
-import org.hearthway.pump.events.RefillDateChanged;
+import org.hearthway.pump.events.PumpEntered;
+import org.hearthway.pump.events.PumpEntryChecked;
 import org.hearthway.surveillance.events.CheckRecorded;
 import org.hearthway.task.events.TaskGiven;
 import org.hearthway.task.events.TaskWorked;
@@ -61,7 +62,7 @@ class Causes {
     }
 
     /** A pump that was taken out needs no refill, and one that was put in does. */
-    @EventListener({RefillDateChanged.class, DeviceRecorded.class})
+    @EventListener({PumpEntered.class, PumpEntryChecked.class, DeviceRecorded.class})
     void onRefills(Change change) {
         planning.refill(change.child());
     }

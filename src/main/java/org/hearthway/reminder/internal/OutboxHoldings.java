@@ -22,7 +22,7 @@ class OutboxHoldings implements Holdings {
                         new Table("outbox_message", "child"),
                         "id",
                         List.of("idem", "cause"),
-                        "pump-fill"),
+                        "pump-entry"),
                 Chain.of("outbox_quiet", "child", SILENTLY, "since"));
     }
 }

@@ -14,7 +14,8 @@ import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.pump.Pumps;
-import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.reminder.Beginning;
 import org.hearthway.reminder.Outbox.Channel;
 import org.hearthway.reminder.engine.Occasion;
@@ -108,7 +109,7 @@ class Planner {
 
     Wanted forRefill(ChildId child) {
         var cause = "refill:" + child;
-        var due = pumps.current(Family.MACHINE, child).map(Pumps.Fill::refillBy);
+        var due = pumps.refill(Family.MACHINE, child).flatMap(Refill::window);
         var all = new ArrayList<Draft>();
         var ahead = new ArrayList<Draft>();
         for (var refill : due.isPresent() ? rules.forRefills() : List.<RefillRule>of()) {
@@ -235,7 +236,7 @@ class Planner {
     }
 
     /** A visit that meets the deadline: after the last fill, on or before the last day; the surest of several. */
-    private Optional<Visit> inTime(ChildId child, String kind, RefillBy by) {
+    private Optional<Visit> inTime(ChildId child, String kind, RefillWindow by) {
         return Stream.concat(
                         visits.upcoming(Family.MACHINE, child).stream(),
                         visits.past(Family.MACHINE, child, PAST_VISITS).stream())
@@ -245,7 +246,7 @@ class Planner {
                 .max(java.util.Comparator.comparing(visit -> standing(Optional.of(visit))));
     }
 
-    private static boolean liesIn(LocalDate day, RefillBy by) {
+    private static boolean liesIn(LocalDate day, RefillWindow by) {
         return day.isAfter(by.filled()) && !day.isAfter(by.day());
     }
 

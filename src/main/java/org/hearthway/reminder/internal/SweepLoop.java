@@ -55,7 +55,7 @@ class SweepLoop {
         for (var visit : visits.between(Family.MACHINE, today, today.plusYears(YEARS_AHEAD))) {
             alone(() -> planning.visit(visit.id()));
         }
-        for (var child : pumps.refillDates(Family.MACHINE).keySet()) {
+        for (var child : pumps.refills(Family.MACHINE).keySet()) {
             alone(() -> planning.refill(child));
         }
         for (var child : tasks.withFamilyTasks(Family.MACHINE)) {

@@ -78,6 +78,7 @@ class SignKind implements ContentKind, SignNames {
                     block.text("id"),
                     topic,
                     block.choice("urgency", Urgency.class),
+                    block.maybeChoice("drug", Sign.Drug.class),
                     block.bilingual("says"),
                     block.provenance());
             block.done();

@@ -77,8 +77,7 @@ final class BatteryChart {
         var opens = window.opens().map(Window.Candidate::day).orElse(last);
         var closes = window.closes().map(Window.Candidate::day).orElse(last);
         for (var day : List.of(opens.plusDays(DAYS_ROUND), closes.plusDays(DAYS_ROUND))) {
-            var near = day.isAfter(limit) ? limit : day;
-            last = near.isAfter(last) ? near : last;
+            last = day.isAfter(last) && !day.isAfter(limit) ? day : last;
         }
         return last;
     }

@@ -58,7 +58,12 @@ final class GeneratorSheet extends Section {
         chart.addClassName("narrow");
         add(
                 ReadingTable.scroll(say.say("stimulator.chart"), chart),
-                Tags.p("hw-sub", say.say("stimulator.chart.key")),
+                Tags.p(
+                        "hw-sub",
+                        say.say(
+                                generator.about().charge() == Charge.AT_HOME
+                                        ? "stimulator.chart.charged"
+                                        : "stimulator.chart.key")),
                 say.sums(generator, window, rules));
         settings();
         charging();

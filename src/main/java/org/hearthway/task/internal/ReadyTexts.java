@@ -43,7 +43,16 @@ class ReadyTexts implements ContentKind {
         }
     }
 
-    private record Text(String id, To to, Bilingual says, int days, Provenance provenance) {
+    /** What a text of the team is given after, by itself. */
+    enum After {
+        /** The dose of a pump was changed. */
+        DOSE_CHANGE
+    }
+
+    /** A text that is given by itself: to whom, what, and within how many days. */
+    record ByItself(Role to, Bilingual says, int days) {}
+
+    private record Text(String id, To to, Bilingual says, int days, Optional<After> after, Provenance provenance) {
 
         SignOff.Item item() {
             return new SignOff.Item("tasks", id, provenance.version());
@@ -70,13 +79,25 @@ class ReadyTexts implements ContentKind {
                     block.choice("to", To.class),
                     block.bilingual("says"),
                     block.integer("days", 1, MOST_DAYS),
+                    block.maybeChoice("after", After.class),
                     block.provenance());
             block.done();
             checkWords(block, text);
+            if (text.after().isPresent() && text.to() == To.FAMILY) {
+                block.wrong("after", "a family is asked by a person", "a text for a role of the team");
+            }
             if (texts.putIfAbsent(text.id(), text) != null) {
                 block.wrong("id", "a text \"" + text.id() + "\" stands already", "an identifier of its own");
             }
         }
+    }
+
+    /** What is given by itself after something. */
+    List<ByItself> after(After what) {
+        return texts.values().stream()
+                .filter(text -> text.after().filter(what::equals).isPresent())
+                .flatMap(text -> text.to().role().stream().map(role -> new ByItself(role, text.says(), text.days())))
+                .toList();
     }
 
     private static void checkWords(Entry block, Text text) {

@@ -43,6 +43,7 @@ class VisitKinds implements ContentKind, VisitKindNames {
                 file.integer("minutes", 5, 480),
                 file.bilingual("with"),
                 file.bilinguals("bring"),
+                file.bilinguals("expect"),
                 file.yes("critical"),
                 Set.copyOf(file.weekdays("weekdays")),
                 file.provenance());
@@ -80,7 +81,7 @@ class VisitKinds implements ContentKind, VisitKindNames {
         return find(id).orElseGet(() -> {
             var plain = words.both("visit.kind.plain");
             var team = words.both("visit.kind.team");
-            return new VisitKind(id, plain, minutes, team, List.of(), false, Set.of(), NOWHERE);
+            return new VisitKind(id, plain, minutes, team, List.of(), List.of(), false, Set.of(), NOWHERE);
         });
     }
 }

@@ -3,7 +3,6 @@ package org.hearthway.caseload.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -28,10 +27,11 @@ import org.hearthway.medicine.Medicines.How;
 import org.hearthway.medicine.Medicines.MedicineData;
 import org.hearthway.medicine.Tapers;
 import org.hearthway.medicine.engine.TaperCalendar;
-import org.hearthway.pump.PumpSettings;
+import org.hearthway.pump.PumpBook;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.testing.SettableClock;
 import org.hearthway.testing.Team;
 import org.junit.jupiter.api.BeforeEach;
@@ -43,8 +43,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 class DosesInDoubtTests {
 
     private static final LocalDate THURSDAY = LocalDate.of(2026, 3, 12);
-    private static final PumpSettings.SettingData SETTING =
-            new PumpSettings.SettingData(new BigDecimal("500"), new BigDecimal("120"), THURSDAY);
     private static final Tapers.TaperData TAPER = new Tapers.TaperData(
             List.of(new TaperCalendar.Step(THURSDAY.plusDays(9), "5 mg at night")),
             Optional.of(Tapers.After.STAY),
@@ -57,7 +55,7 @@ class DosesInDoubtTests {
     private Tapers tapers;
 
     @Autowired
-    private PumpSettings settings;
+    private PumpBook book;
 
     @Autowired
     private Needs needs;
@@ -172,10 +170,10 @@ class DosesInDoubtTests {
     @Test
     void theSettingOfAPumpWaitsLikewise() {
         at("2026-03-12T10:00:00");
-        settings.enter(nurse, child, SETTING, 0);
+        var entry = PumpBooks.set(book, nurse, child, "500", "120", THURSDAY);
         at("2026-03-13T08:00:00");
-        assertThat(only().cause().subject()).isEqualTo("PUMP/setting/1");
-        settings.confirm(physician, child, SETTING, 1);
+        assertThat(only().cause().subject()).isEqualTo("PUMP/entry/1");
+        PumpBooks.check(book, physician, child, entry);
         assertThat(waiting()).isEmpty();
         assertThat(gone()).contains(Gone.TYPED_AGAIN);
     }
@@ -183,7 +181,7 @@ class DosesInDoubtTests {
     @Test
     void itIsTakenUpLookedAtAndSetAsideButNoWordsCloseIt() {
         at("2026-03-12T10:00:00");
-        settings.enter(nurse, child, SETTING, 0);
+        var entry = PumpBooks.set(book, nurse, child, "500", "120", THURSDAY);
         at("2026-03-13T08:00:00");
         needs.take(physician, only().id(), only().version());
         needs.see(physician, only().id(), only().version());
@@ -201,14 +199,14 @@ class DosesInDoubtTests {
                 .isInstanceOf(Invalid.class);
         needs.setAside(physician, only().id(), THURSDAY.plusDays(4), "after the weekend", only().version());
         assertThat(only().aside()).isPresent();
-        settings.confirm(physician, child, SETTING, 1);
+        PumpBooks.check(book, physician, child, entry);
         assertThat(waiting()).isEmpty();
     }
 
     @Test
     void itIsOutOfSightWhileNobodyWatchesTheChild() {
         at("2026-03-12T10:00:00");
-        settings.enter(nurse, child, SETTING, 0);
+        PumpBooks.set(book, nurse, child, "500", "120", THURSDAY);
         at("2026-03-13T08:00:00");
         var before = only();
         standings.say(nurse, child, new Standings.Saying(Status.LEFT, "moved abroad", Optional.empty()), 0);

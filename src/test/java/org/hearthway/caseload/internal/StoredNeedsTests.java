@@ -23,7 +23,6 @@ import java.util.concurrent.Executors;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.OnCall;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
@@ -51,9 +50,10 @@ import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.events.SessionLogged;
-import org.hearthway.pump.PumpSettings;
 import org.hearthway.pump.Pumps;
-import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.RefillRules;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.reminder.StaffMail;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Signs;
@@ -163,11 +163,6 @@ class StoredNeedsTests {
         }
 
         @Bean
-        PumpSettings settings() {
-            return mock(PumpSettings.class);
-        }
-
-        @Bean
         Surveillance surveillance() {
             return mock(Surveillance.class);
         }
@@ -243,13 +238,17 @@ class StoredNeedsTests {
         assertThat(ContentReading.shipped(content)).isEmpty();
         clock.set(HearthwayTest.START);
         gate.deny();
-        when(pumps.current(any(), eq(child)))
-                .thenReturn(Optional.of(new Pumps.Fill(
-                        1,
-                        RefillBy.of(TODAY.minusDays(80), REFILL_BY.plusDays(5), 5, 180),
-                        "",
-                        AccountId.random(),
-                        HearthwayTest.START)));
+        when(pumps.refill(any(), eq(child)))
+                .thenReturn(Optional.of(new Refill(
+                        TODAY.minusDays(80),
+                        Optional.of(RefillWindow.of(
+                                TODAY.minusDays(80),
+                                Optional.empty(),
+                                Optional.of(REFILL_BY.plusDays(5)),
+                                Optional.empty(),
+                                RefillRules.usual(),
+                                day -> true)),
+                        false)));
         when(accounts.byId(any(), any()))
                 .thenReturn(Map.of(
                         nurse.account(),
@@ -278,7 +277,15 @@ class StoredNeedsTests {
 
     private void book() {
         var kind = new VisitKind(
-                "refill", Bilingual.same("Refill"), 45, Bilingual.same("nurse"), List.of(), true, Set.of(), UNREVIEWED);
+                "refill",
+                Bilingual.same("Refill"),
+                45,
+                Bilingual.same("nurse"),
+                List.of(),
+                List.of(),
+                true,
+                Set.of(),
+                UNREVIEWED);
         var visit = new Visit(
                 new VisitId(UUID.randomUUID()),
                 child,

@@ -54,7 +54,7 @@ class ShowTests {
 
     @Test
     void pumpShowsRefillsAndPumpsWithoutAFill() {
-        assertThat(shown(Show.PUMP)).containsExactlyInAnyOrder(Rule.REFILL, Rule.FIRST_FILL);
+        assertThat(shown(Show.PUMP)).containsExactlyInAnyOrder(Rule.REFILL, Rule.FIRST_FILL, Rule.PUMP_CONCERN);
     }
 
     @Test

@@ -169,7 +169,7 @@ class MergedClinicTests {
         var entries = entries(juno) + entries(teo);
         var reports = reports(juno) + reports(teo);
         var messages = messages(juno) + messages(teo);
-        var fill = clinic.part(Pumps.class).current(NURSE, teo);
+        var fill = clinic.part(Pumps.class).refill(NURSE, teo);
         var program = clinic.part(Programs.class).latest(NURSE, juno);
 
         var merged = merge(juno, teo);
@@ -179,12 +179,8 @@ class MergedClinicTests {
         assertThat(entries(juno)).isEqualTo(entries).isGreaterThan(20);
         assertThat(reports(juno)).isEqualTo(reports);
         assertThat(messages(juno)).isEqualTo(messages);
-        assertThat(clinic.part(Pumps.class).current(NURSE, juno))
-                .isEqualTo(fill)
-                .isPresent();
-        assertThat(clinic.part(Pumps.class).refillDates(NURSE))
-                .containsKey(juno)
-                .doesNotContainKey(teo);
+        assertThat(clinic.part(Pumps.class).refill(NURSE, juno)).isEqualTo(fill).isPresent();
+        assertThat(clinic.part(Pumps.class).refills(NURSE)).containsKey(juno).doesNotContainKey(teo);
         assertThat(clinic.part(Programs.class).latest(NURSE, juno))
                 .isEqualTo(program)
                 .isPresent();

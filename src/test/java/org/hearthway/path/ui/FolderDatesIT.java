@@ -22,7 +22,6 @@ import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Names;
 import org.hearthway.path.Plans;
 import org.hearthway.path.Plans.Change;
-import org.hearthway.pump.Pumps;
 import org.hearthway.visit.Visits;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,7 +30,7 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
-/** A nurse sets dates of a path and records a fill. The clinic's clock stands at Thursday, March 12, 2026. */
+/** A nurse sets dates of a path. The clinic's clock stands at Thursday, March 12, 2026. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @Order(WalkOrder.LONG)
 class FolderDatesIT {
@@ -330,33 +329,6 @@ class FolderDatesIT {
             other.open("/staff/child/" + child + "/path?stage=six-month-review").see("Revisión de los seis meses");
             other.type("Día", "20/8/2026").see("jueves").see("Todavía no se ha guardado nada.");
             other.accessible("the path in Spanish").picture(PICTURES.resolve("path-es-1280.png"));
-            other.open("/staff/child/" + child + "/pump").see("Ningún relleno anotado");
-            other.type("Fecha de la alarma en la hoja impresa", "23/6/2026").see("decide la alarma");
-            other.accessible("the pump in Spanish").picture(PICTURES.resolve("pump-es-1280.png"));
         }
-    }
-
-    @Test
-    void aFillIsComputedWhileItIsTypedAndThenRecorded() {
-        var child = child("Moss");
-        desk.open("/staff/child/" + child + "/pump").see("No fill recorded");
-        desk.type("Day of the fill", "3/3/2026").type("Alarm date on the print-out", "3/1/2026");
-        desk.see("The alarm date must lie after the fill");
-        // reference table ITB-W3, third row
-        desk.type("Alarm date on the print-out", "6/23/2026")
-                .see("Jun 18, 2026")
-                .see("the alarm decides");
-        desk.accessible("a fill being typed").picture(PICTURES.resolve("pump-form-1280.png"));
-        desk.press("Record and tell the family").see("Recorded.").see("in 98 days");
-        assertThat(clinic.part(Pumps.class)
-                        .current(SETUP, child)
-                        .orElseThrow()
-                        .refillBy()
-                        .day())
-                .isEqualTo(LocalDate.of(2026, 6, 18));
-        desk.accessible("a pump").picture(PICTURES.resolve("pump-1280.png"));
-        desk.resize(390, 844, true);
-        desk.open("/staff/child/" + child + "/pump").see("Jun 18, 2026").fitsItsWidth("a pump on a phone");
-        desk.accessible("a pump on a phone").picture(PICTURES.resolve("pump-390.png"));
     }
 }

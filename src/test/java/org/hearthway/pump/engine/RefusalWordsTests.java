@@ -26,11 +26,11 @@ class RefusalWordsTests {
     void theBoundsAreNotRounded() {
         assertThat(said(Language.EN, () -> VolumePerLength.millilitresPerCentimetre("2.5")))
                 .isEqualTo("Enter 0.0005 to 0.05 mL for each cm, with at most 6 places after the point."
-                        + " Check the unit on the print-out.");
+                        + " Check the unit on the print-out or label. Bounds: common practice.");
         assertThat(said(Language.EN, () -> RefillRules.usual().withMargin(2)))
                 .startsWith("Enter 3 to 14 days, a whole number.");
         assertThat(said(Language.ES, () -> DailyDose.microgramsPerDay("0.11")))
-                .contains("mcg al día, con 3 decimales como máximo");
+                .contains("mcg al día, con 3 cifras decimales como máximo");
     }
 
     @Test

@@ -28,8 +28,8 @@ import org.hearthway.child.Devices;
 import org.hearthway.child.Households;
 import org.hearthway.child.Households.Reach;
 import org.hearthway.child.Names;
-import org.hearthway.pump.Pumps;
-import org.hearthway.pump.Pumps.FillData;
+import org.hearthway.pump.PumpBook;
+import org.hearthway.testing.PumpBooks;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
@@ -52,12 +52,14 @@ class ReplacedPumpIT {
 
     private RunningClinic clinic;
     private Browser desk;
-    private Viewer.Person nurse = person(AccountId.random());
+    private Viewer.Person nurse = person(AccountId.random(), Role.NURSE);
+    private Viewer.Person physician = person(AccountId.random(), Role.PHYSICIAN);
 
     @BeforeAll
     void open() {
         clinic = RunningClinic.real();
-        nurse = person(account("nurse", Role.NURSE));
+        nurse = person(account("nurse", Role.NURSE), Role.NURSE);
+        physician = person(account("physician", Role.PHYSICIAN), Role.PHYSICIAN);
         desk = Browser.desk(clinic);
         signIn(desk, "nurse");
     }
@@ -68,8 +70,8 @@ class ReplacedPumpIT {
         clinic.close();
     }
 
-    private static Viewer.Person person(AccountId account) {
-        return new Viewer.Person(account, "nurse", Set.of(Role.NURSE), Language.EN, ZoneId.of("America/New_York"));
+    private static Viewer.Person person(AccountId account, Role role) {
+        return new Viewer.Person(account, "somebody", Set.of(role), Language.EN, ZoneId.of("America/New_York"));
     }
 
     private AccountId account(String name, Role role) {
@@ -109,9 +111,12 @@ class ReplacedPumpIT {
                         List.of(
                                 part(What.RESERVOIR, "R1", OLD, Optional.empty()),
                                 part(What.CATHETER, "C1", OLD, Optional.empty())));
-        clinic.part(Pumps.class)
-                .record(nurse, child, new FillData(TODAY.minusDays(30), LocalDate.of(2026, 5, 17), 5, ""), 0);
+        refilled(child, TODAY.minusDays(30), LocalDate.of(2026, 5, 17));
         return device;
+    }
+
+    private void refilled(ChildId child, LocalDate filled, LocalDate alarm) {
+        PumpBooks.refilled(clinic.part(PumpBook.class), nurse, physician, child, filled, alarm);
     }
 
     private void change(ChildId child, UUID device, List<Part> parts) {
@@ -132,7 +137,7 @@ class ReplacedPumpIT {
     void aPumpThatWasTakenOutSaysSoWithTheDayAndItsHistoryStays() {
         var child = child("Moss");
         var device = withPump(child);
-        desk.open("/staff/child/" + child + "/pump").see(OLD_DAY + ", 2026").see("counts");
+        desk.open("/staff/child/" + child + "/pump").see(OLD_DAY + ", 2026").see("checked");
         change(
                 child,
                 device,
@@ -145,10 +150,10 @@ class ReplacedPumpIT {
                 "taken out on Mar 10, 2026. No refill is asked for.",
                 "taken-out");
         desk.open("/staff/child/" + child + "/pump")
-                .see("Recorded fills")
-                .seeNoMore("counts")
-                .seeNoMore("From the fill to the alarm")
-                .seeNoMore("Record and tell the family");
+                .see("Refill done elsewhere")
+                .see("checked")
+                .seeNoMore(OLD_DAY)
+                .seeNoMore("Record a refill");
     }
 
     @Test
@@ -162,7 +167,7 @@ class ReplacedPumpIT {
             clinic.clock().advance(Duration.ofMinutes(5));
             var device = withPump(child);
             phone.open("/my/" + child + "/today").see("refilled by Tue, " + OLD_DAY);
-            phone.open("/my/" + child + "/dates").see("Come by " + OLD_DAY);
+            phone.open("/my/" + child + "/dates").see("Come between April 28 and May 12");
             change(
                     child,
                     device,
@@ -181,16 +186,8 @@ class ReplacedPumpIT {
         desk.open("/staff/needs?show=pump").see("Pump in since Mar 11, 2026, no fill recorded");
         desk.picture(PICTURES.resolve("needs-unfilled-1280.png"));
         desk.press("See the pump").see("New pump since");
-        desk.type("Day of the fill", "3/10/2026")
-                .type("Alarm date on the print-out", "7/20/2026")
-                .press("Record and tell the family")
-                .see("this fill was of another");
-        desk.accessible("a fill of another pump").picture(PICTURES.resolve("refused-1280.png"));
-        desk.type("Day of the fill", "3/11/2026")
-                .press("Record and tell the family")
-                .see("Recorded.")
-                .see("Jul 15, 2026")
-                .see("counts");
+        refilled(child, TODAY.minusDays(1), LocalDate.of(2026, 7, 20));
+        desk.open(place).see("Jul 15, 2026").seeNoMore("New pump since");
         desk.open("/staff/needs?show=pump").seeNoMore("no fill recorded");
     }
 }

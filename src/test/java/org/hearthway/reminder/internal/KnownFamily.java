@@ -1,5 +1,9 @@
 package org.hearthway.reminder.internal;
 
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -20,16 +24,16 @@ import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Households;
-import org.hearthway.pump.PumpRules;
 import org.hearthway.pump.Pumps;
-import org.hearthway.pump.engine.RefillBy;
+import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.RefillWindow;
 
 /** Families, accounts, fills and links that a test lays down by hand. */
 final class KnownFamily {
 
     final Map<ChildId, List<Households.Caregiver>> caregivers = new HashMap<>();
     final Map<AccountId, Account> accounts = new HashMap<>();
-    final Map<ChildId, RefillBy> refills = new HashMap<>();
+    final Map<ChildId, RefillWindow> refills = new HashMap<>();
     final Map<UUID, Instant> linkEnds = new HashMap<>();
     final Map<ChildId, Set<LocalDate>> looksAtHome = new HashMap<>();
     final Map<ChildId, List<DueDays.Check>> checks = new HashMap<>();
@@ -187,47 +191,10 @@ final class KnownFamily {
     }
 
     Pumps pumps() {
-        return new Pumps() {
-            @Override
-            public PumpRules rules() {
-                throw new UnsupportedOperationException();
-            }
-
-            @Override
-            public Optional<Fill> current(Viewer viewer, ChildId child) {
-                return Optional.ofNullable(refills.get(child))
-                        .map(by -> new Fill(1, by, "", AccountId.random(), Instant.EPOCH));
-            }
-
-            @Override
-            public Optional<LocalDate> unfilledSince(Viewer viewer, ChildId child) {
-                throw new UnsupportedOperationException();
-            }
-
-            @Override
-            public Optional<LocalDate> takenOutOn(Viewer viewer, ChildId child) {
-                throw new UnsupportedOperationException();
-            }
-
-            @Override
-            public List<Fill> history(Viewer viewer, ChildId child) {
-                return List.of();
-            }
-
-            @Override
-            public Map<ChildId, LocalDate> refillDates(Viewer viewer) {
-                throw new UnsupportedOperationException();
-            }
-
-            @Override
-            public RefillBy check(FillData data) {
-                throw new UnsupportedOperationException();
-            }
-
-            @Override
-            public Fill record(Viewer viewer, ChildId child, FillData data, long seen) {
-                throw new UnsupportedOperationException();
-            }
-        };
+        var pumps = mock(Pumps.class);
+        when(pumps.refill(any(), any()))
+                .thenAnswer(asked -> Optional.ofNullable(refills.get(asked.<ChildId>getArgument(1)))
+                        .map(window -> new Refill(window.filled(), Optional.of(window), false)));
+        return pumps;
     }
 }

@@ -38,11 +38,13 @@ import org.hearthway.child.ChildData;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.child.Names;
-import org.hearthway.pump.Pumps;
+import org.hearthway.pump.PumpBook;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.People;
+import org.hearthway.testing.PumpBooks;
 import org.hearthway.testing.SettableClock;
+import org.hearthway.testing.Team;
 import org.hearthway.testing.WebTest;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.VisitId;
@@ -107,7 +109,7 @@ class MailedVisitTests {
     private Visits visits;
 
     @Autowired
-    private Pumps pumps;
+    private PumpBook pumps;
 
     @Autowired
     private Outbox outbox;
@@ -280,11 +282,13 @@ class MailedVisitTests {
                 var moved = book(child, kind.id(), TUESDAY.minusDays(1));
                 visits.move(DESK, moved, TUESDAY, 1);
             }
-            pumps.record(
-                    People.with(Role.NURSE),
+            PumpBooks.refilled(
+                    pumps,
+                    Team.colleague(accounts, "Iris Vale", Role.NURSE),
+                    Team.colleague(accounts, "Dr. Otto Brand", Role.PHYSICIAN),
                     child,
-                    new Pumps.FillData(LocalDate.of(2026, 3, 11), LocalDate.of(2026, 5, 20), 5, "thin stream"),
-                    0);
+                    LocalDate.of(2026, 3, 11),
+                    LocalDate.of(2026, 5, 20));
             var last = Instant.parse("2026-05-20T00:00:00Z");
             for (var day = clock.instant(); day.isBefore(last); day = day.plus(Duration.ofDays(1))) {
                 clock.set(day);

@@ -40,8 +40,9 @@ import org.hearthway.medicine.events.TaperConfirmed;
 import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.path.Plans;
 import org.hearthway.pump.Pumps;
-import org.hearthway.pump.engine.RefillBy;
-import org.hearthway.pump.events.RefillDateChanged;
+import org.hearthway.pump.engine.RefillRules;
+import org.hearthway.pump.engine.RefillWindow;
+import org.hearthway.pump.events.PumpEntryChecked;
 import org.hearthway.reminder.Outbox;
 import org.hearthway.reminder.Outbox.Channel;
 import org.hearthway.reminder.Outbox.Message;
@@ -466,9 +467,17 @@ class OutboxTests {
 
     private void refillBy(LocalDate day) {
         var filled = day.minusDays(100);
-        known.refills.put(child, RefillBy.of(filled, day.plusDays(5), 5, 180));
-        inTransaction.executeWithoutResult(status ->
-                events.publishEvent(new RefillDateChanged(child, DESK, clock.instant(), day, new Bilingual("a", "b"))));
+        known.refills.put(
+                child,
+                RefillWindow.of(
+                        filled,
+                        Optional.empty(),
+                        Optional.of(day.plusDays(5)),
+                        Optional.empty(),
+                        RefillRules.usual(),
+                        open -> true));
+        inTransaction.executeWithoutResult(status -> events.publishEvent(
+                new PumpEntryChecked(child, DESK, clock.instant(), Optional.of(new Bilingual("a", "b")))));
     }
 
     /** OB1. */

@@ -1,0 +1,79 @@
+package org.hearthway.program.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hearthway.base.Problem;
+import org.hearthway.program.engine.ProgramLine.Side;
+import org.hearthway.program.engine.ProgramRules.Bound;
+
+/**
+ * All that a therapist says of how much: the dose of a time, what it is done against, how often in a week, how hard it
+ * should feel, and when more may be proposed.
+ *
+ * @param dose rounds, repetitions or minutes, hold, times a day
+ * @param restSeconds between two rounds, 0 to 600
+ * @param side which side does it
+ * @param load what it is done against
+ * @param rhythm how many days a week, and how they lie
+ * @param effort how hard it should feel, 0 to 10; empty when that is left open
+ * @param progression when more is proposed, if ever
+ */
+public record Prescription(
+        Dose dose,
+        int restSeconds,
+        Side side,
+        Load load,
+        Rhythm rhythm,
+        Optional<Integer> effort,
+        Optional<Progression> progression) {
+
+    /** Seconds of rest between two rounds. */
+    public static final Bound REST_SECONDS = new Bound(0, 600);
+    /** How hard it should feel. */
+    public static final Bound EFFORT = new Bound(0, 10);
+
+    /**
+     * Minutes of one time, rounded up to whole minutes; at least 1.
+     *
+     * @param secondsARepetition of one repetition, besides its hold
+     */
+    public int minutes(int secondsARepetition) {
+        var once = new Dose(dose.sets(), dose.repetitions(), dose.holdSeconds(), dose.minutes(), 1);
+        return new Pace(secondsARepetition, restSeconds).minutes(once, side);
+    }
+
+    /** Minutes of a whole week, from the rounded minutes of one time. */
+    public int minutesAWeek(int secondsARepetition) {
+        return minutes(secondsARepetition) * dose.timesADay() * rhythm.days();
+    }
+
+    /**
+     * Everything that is wrong with it, its progression included; empty when all is well.
+     *
+     * @param line which line of the program it is, counted from 0
+     */
+    public List<Problem> check(int line) {
+        var problems = new ArrayList<>(ProgramRules.checkDose(line, dose));
+        if (!REST_SECONDS.holds(restSeconds)) {
+            problems.add(at(line, "restSeconds", "program.problem.restSeconds", REST_SECONDS.max()));
+        }
+        if (effort.filter(target -> !EFFORT.holds(target)).isPresent()) {
+            problems.add(at(line, "effort", "program.problem.effort", EFFORT.max()));
+        }
+        progression.ifPresent(rule -> {
+            if (!ProgramRules.checkDose(line, rule.next()).isEmpty()) {
+                problems.add(at(line, "progression", "program.problem.progression"));
+            } else if (rule.next().equals(dose) && rule.nextLoad().equals(load)) {
+                problems.add(at(line, "progression", "program.problem.progression.same"));
+            }
+        });
+        return List.copyOf(problems);
+    }
+
+    private static Problem at(int line, String field, String key, Object... bounds) {
+        var args = new ArrayList<Object>(List.of(line + 1));
+        args.addAll(List.of(bounds));
+        return new Problem(ProgramRules.field(line, field), key, args);
+    }
+}

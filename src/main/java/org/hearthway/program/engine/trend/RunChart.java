@@ -1,0 +1,148 @@
+package org.hearthway.program.engine.trend;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Whether a row of numbers changed, or only went up and down. Run chart: the numbers are looked at as above or below
+ * their median, those on it aside. A run that is longer, or crossings of the median that are fewer, than chance explains
+ * are a signal: more than round(log2 n + 3) in a row, or fewer than the 5 % quantile of a binomial with n - 1 throws of a
+ * coin. J. Anhøj and A. V. Olesen, Run charts revisited: a simulation study of run chart rules for detection of
+ * non-random variation in health care processes, PLoS ONE 2014; 9(11): e113825. A chart in which nothing changed still
+ * signals at times: it asks for a look and is no finding.
+ *
+ * @param points in the order of their days
+ * @param median of all of them
+ * @param useful how many do not lie on it
+ * @param longestRun most in a row on one side
+ * @param longestUsual more than so many are a signal
+ * @param crossings how often the row changes sides
+ * @param fewestUsual fewer than so many are a signal
+ * @param change what that says
+ */
+public record RunChart(
+        List<Point> points,
+        BigDecimal median,
+        int useful,
+        int longestRun,
+        int longestUsual,
+        int crossings,
+        int fewestUsual,
+        Change change) {
+
+    /** With fewer than so many useful points nothing is said; common practice with run charts. */
+    public static final int ENOUGH = 10;
+
+    private static final int HALF = 2;
+
+    public RunChart {
+        points = List.copyOf(points);
+    }
+
+    /** A number of a day. */
+    public record Point(LocalDate day, int number) {}
+
+    /** What a row of numbers says. */
+    public enum Change {
+        /** Too few numbers off their median to say anything. */
+        TOO_FEW,
+        /** Nothing but the usual ups and downs. */
+        NONE,
+        /** A signal, and the later half is higher than the earlier. */
+        RISING,
+        /** A signal, and the later half is lower than the earlier. */
+        FALLING,
+        /** A signal, and no difference between the halves: it came and went. */
+        OTHER
+    }
+
+    /** Looks at a row; the order in which the points are given does not matter. */
+    public static RunChart of(Collection<Point> points) {
+        var row = points.stream()
+                .sorted(Comparator.comparing(Point::day).thenComparingInt(Point::number))
+                .toList();
+        var median = median(row);
+        var sides = row.stream()
+                .mapToInt(point -> BigDecimal.valueOf(point.number()).compareTo(median))
+                .filter(side -> side != 0)
+                .toArray();
+        var longest = longest(sides);
+        var crossings = crossings(sides);
+        var usual = longestUsual(sides.length);
+        var fewest = fewestUsual(sides.length);
+        var change = sides.length < ENOUGH
+                ? Change.TOO_FEW
+                : longest > usual || crossings < fewest ? direction(row) : Change.NONE;
+        return new RunChart(row, median, sides.length, longest, usual, crossings, fewest, change);
+    }
+
+    /** Whether more of it should be looked at. */
+    public boolean isSignal() {
+        return change == Change.RISING || change == Change.FALLING || change == Change.OTHER;
+    }
+
+    /** The longest run that is usual among so many useful points: log2 n + 3, rounded; 0 for none. */
+    public static int longestUsual(int useful) {
+        return useful == 0 ? 0 : (int) Math.round(Math.log(useful) / Math.log(2) + 3);
+    }
+
+    /** The fewest crossings that are usual among so many useful points: the 5 % quantile, counted exactly. */
+    public static int fewestUsual(int useful) {
+        if (useful == 0) {
+            return 0;
+        }
+        var throwsOfACoin = useful - 1;
+        var all = BigInteger.ONE.shiftLeft(throwsOfACoin);
+        var ways = BigInteger.ONE;
+        var sum = ways;
+        var fewest = 0;
+        // the smallest number of which chance gives at least one in twenty so few
+        while (sum.multiply(BigInteger.valueOf(20)).compareTo(all) < 0) {
+            ways = ways.multiply(BigInteger.valueOf(throwsOfACoin - fewest)).divide(BigInteger.valueOf(fewest + 1L));
+            sum = sum.add(ways);
+            fewest++;
+        }
+        return fewest;
+    }
+
+    private static BigDecimal median(List<Point> row) {
+        if (row.isEmpty()) {
+            return BigDecimal.ZERO;
+        }
+        var numbers = row.stream().mapToInt(Point::number).sorted().toArray();
+        var sum = numbers[(numbers.length - 1) / HALF] + numbers[numbers.length / HALF];
+        return BigDecimal.valueOf(sum).divide(BigDecimal.valueOf(HALF), 1, RoundingMode.UNNECESSARY);
+    }
+
+    private static int longest(int[] sides) {
+        var longest = 0;
+        var run = 0;
+        for (int i = 0; i < sides.length; i++) {
+            run = i > 0 && sides[i] == sides[i - 1] ? run + 1 : 1;
+            longest = Math.max(longest, run);
+        }
+        return longest;
+    }
+
+    private static int crossings(int[] sides) {
+        return (int) IntStream.range(1, sides.length)
+                .filter(i -> sides[i] != sides[i - 1])
+                .count();
+    }
+
+    /** The means of both halves, the point in the middle aside. */
+    private static Change direction(List<Point> row) {
+        var half = row.size() / HALF;
+        var earlier = row.subList(0, half).stream().mapToInt(Point::number).sum();
+        var later = row.subList(row.size() - half, row.size()).stream()
+                .mapToInt(Point::number)
+                .sum();
+        return later > earlier ? Change.RISING : later < earlier ? Change.FALLING : Change.OTHER;
+    }
+}
