@@ -37,6 +37,12 @@ final class PumpPage extends Div {
                     figures, reading.outlook().refills(), reading.rules().residual()));
         }
         add(new PumpHistory(figures, reading, acts));
+        if (reading.mayRecord() && reading.takenOutOn().isEmpty()) {
+            var around = new NativeDetails(say.say("pump.after.title"));
+            around.addClassNames("hw-sums", "hw-noprint");
+            around.setContent(new AfterImplant(figures, words, reading));
+            add(around);
+        }
     }
 
     private void discrepancy(Words words, Consumer<String> explain) {
