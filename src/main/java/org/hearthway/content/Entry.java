@@ -6,6 +6,7 @@ import java.time.Period;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -112,6 +113,11 @@ public final class Entry {
         mistakes.add(file, tuple == null ? line : lineOf(tuple.getValueNode()), wrong, expected);
     }
 
+    /** Whether no mistake was noted in this file so far. */
+    public boolean isSound() {
+        return mistakes.areNoneIn(file);
+    }
+
     /** A text that must be there. */
     public String text(String key) {
         var node = need(key, "a text");
@@ -190,6 +196,59 @@ public final class Entry {
     /** A whole number within bounds that may be there. */
     public Optional<Integer> maybeInteger(String key, int min, int max) {
         return has(key) ? Optional.of(integer(key, min, max)) : Optional.empty();
+    }
+
+    /** A number within bounds, both allowed; {@code unit} is said in what was expected. */
+    public double number(String key, double min, double max, String unit) {
+        var expected = plain(min) + " to " + plain(max) + " " + unit;
+        var node = need(key, expected);
+        return node == null ? min : number(key, node, min, max, expected);
+    }
+
+    private double number(String key, Node node, double min, double max, String expected) {
+        return scalar(key, node, expected)
+                .map(text -> {
+                    try {
+                        var number = Double.parseDouble(text);
+                        if (number >= min && number <= max) {
+                            return number;
+                        }
+                    } catch (NumberFormatException notANumber) {
+                        // told below
+                    }
+                    mistakes.add(file, lineOf(node), "\"" + key + "\" is " + text, expected);
+                    return min;
+                })
+                .orElse(min);
+    }
+
+    private static String plain(double bound) {
+        return bound == Math.rint(bound) ? String.valueOf((long) bound) : String.valueOf(bound);
+    }
+
+    /** A number within bounds that may be there. */
+    public Optional<Double> maybeNumber(String key, double min, double max, String unit) {
+        return has(key) ? Optional.of(number(key, min, max, unit)) : Optional.empty();
+    }
+
+    /** A list of so many numbers. */
+    public List<Double> numbers(String key, int count) {
+        var expected = "a list of " + count + " numbers";
+        var node = need(key, expected);
+        if (node instanceof SequenceNode sequence && sequence.getValue().size() == count) {
+            return sequence.getValue().stream()
+                    .map(one -> number(key, one, -Double.MAX_VALUE, Double.MAX_VALUE, "a number"))
+                    .collect(Collectors.toList());
+        }
+        if (node != null) {
+            wrong(key, "\"" + key + "\" is " + describe(node), expected);
+        }
+        return Collections.nCopies(count, 0.0);
+    }
+
+    /** Whether exactly this text stands at the key; marks the key as asked for. */
+    public boolean isText(String key, String text) {
+        return find(key) instanceof ScalarNode scalar && scalar.getValue().equals(text);
     }
 
     /** {@code yes} or {@code no}; no when the key is not there. */
@@ -324,6 +383,41 @@ public final class Entry {
         return sequence.getValue().stream()
                 .map(item -> new Entry(file, item, mistakes))
                 .collect(Collectors.toList());
+    }
+
+    /** A block, or a list of blocks; empty when the key is not there. */
+    public List<Entry> blocks(String key) {
+        return isBlock(key) ? List.of(block(key)) : list(key);
+    }
+
+    /**
+     * Something named, with what is said of it.
+     *
+     * @param settings empty when only the name stands there
+     */
+    public record Named(String name, Entry settings) {}
+
+    /** A list of names, some with a block of settings: {@code [mat, {bench: {half: 0.2}}]}. */
+    public List<Named> named(String key) {
+        var node = find(key);
+        if (node == null) {
+            return List.of();
+        }
+        if (!(node instanceof SequenceNode sequence)) {
+            wrong(key, "\"" + key + "\" is " + describe(node), "a list");
+            return List.of();
+        }
+        var all = new ArrayList<Named>();
+        for (var item : sequence.getValue()) {
+            if (item instanceof MappingNode) {
+                var entry = new Entry(file, item, mistakes);
+                entry.keys().forEach(name -> all.add(new Named(name, entry.block(name))));
+            } else {
+                scalar(key, item, "a name")
+                        .ifPresent(name -> all.add(new Named(name, new Entry(file, empty(), mistakes))));
+            }
+        }
+        return all;
     }
 
     /**

@@ -23,6 +23,10 @@ public final class Mistakes {
         found.add(new Mistake(file, line, wrong + ", expected " + expected));
     }
 
+    boolean areNoneIn(String file) {
+        return found.stream().noneMatch(mistake -> mistake.file().equals(file));
+    }
+
     /** One line each, {@code content/…:line: what is wrong, expected …}, in the order of files and lines. */
     public List<String> lines() {
         return found.stream()

@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.hearthway.parts.Drawing;
-import org.hearthway.parts.Still;
 import org.hearthway.parts.Stone;
 import org.hearthway.parts.SvgText;
 import org.hearthway.parts.Tags;
@@ -68,17 +67,16 @@ final class DosePicture {
         }
         switch (planned.line().side()) {
             case NONE, LEFT, RIGHT -> all.add(new Drawing(marks(rows(dose))));
-            case EACH -> List.of(Side.RIGHT, Side.LEFT).forEach(side -> all.add(ofSide(planned, side)));
+            case EACH -> List.of(Side.RIGHT, Side.LEFT).forEach(side -> all.add(ofSide(reader, planned, side)));
         }
         return all;
     }
 
     /** The figure shows which side: it is drawn with the right, for the left it is seen in a mirror. */
-    private static Component ofSide(Planned planned, Side side) {
-        var still = Still.of(planned.exercise().picture(), Still.Pose.END, "");
+    private static Component ofSide(Reader reader, Planned planned, Side side) {
         return Tags.div(
                 "side",
-                Tags.div("hw-well" + (side == Side.LEFT ? " mirror" : ""), still),
+                Tags.div("hw-well", Pictures.end(reader, planned.exercise(), side == Side.LEFT)),
                 new Drawing(marks(rows(planned.line().dose()))));
     }
 

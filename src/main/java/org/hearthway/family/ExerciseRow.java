@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.Article;
 import com.vaadin.flow.component.html.NativeButton;
 import java.util.Optional;
 import org.hearthway.parts.Icon;
-import org.hearthway.parts.Still;
 import org.hearthway.parts.Tags;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Planned;
@@ -30,7 +29,7 @@ class ExerciseRow extends Article {
         var says = planned.logged()
                 .map(logged -> DayWords.said(reader, logged))
                 .orElseGet(() -> DoseWords.said(reader, planned.line(), planned.minutes()));
-        add(Tags.div("hw-well" + Side.mirror(planned.line()), Still.of(exercise.picture(), Still.Pose.END, "")));
+        add(Tags.div("hw-well", Pictures.end(reader, exercise, Side.isLeft(planned.line()))));
         add(Tags.div("", Bits.el("h2", "name", Tags.link("", address, name)), Tags.p("dose", says)));
         add(state(planned, name, ticked));
         if (lit && ticked.isPresent()) {

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Objects;
 import java.util.Optional;
+import org.hearthway.figure.Figure;
 import org.jspecify.annotations.Nullable;
 
 /** What the family's pages share: they are made for one reader and made afresh each time something changed. */
@@ -48,6 +49,11 @@ abstract class FamilyPage extends Div implements BeforeEnterObserver, HasDynamic
     /** For whom the page is made; who may not see the child gets no page. */
     Reader read(Readers from, String child) {
         return from.read(child);
+    }
+
+    /** The picture of a child at rest. */
+    final Figure resting() {
+        return readers.resting();
     }
 
     /** Draws the page into this empty element. */

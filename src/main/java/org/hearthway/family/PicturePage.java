@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hearthway.parts.DayWay;
 import org.hearthway.parts.Icon;
-import org.hearthway.parts.Still;
 import org.hearthway.parts.Tags;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Outcome;
@@ -70,7 +69,7 @@ abstract class PicturePage extends TickPage {
         } else if (day.mood() == DayStory.Mood.CALL_FIRST) {
             add(new StopPage(reader, day, lines.lines()));
         } else if (day.planned().isEmpty()) {
-            add(heading(reader), RestDay.figure(reader), turns(reader, Optional.empty(), Optional.empty()));
+            add(heading(reader), RestDay.figure(reader, resting()), turns(reader, Optional.empty(), Optional.empty()));
         } else {
             draw(reader, day, here(day));
         }
@@ -119,13 +118,13 @@ abstract class PicturePage extends TickPage {
     /** Both poses with an arrow from the first to the second; pressing them opens how it is done. */
     private static Component figures(Reader reader, Planned planned) {
         var name = reader.text(planned.exercise().name());
-        var well = "hw-well" + Side.mirror(planned.line());
+        var left = Side.isLeft(planned.line());
         var figures = Tags.link(
                 "figs",
                 reader.address("exercise/" + planned.exercise().id()),
-                Tags.div(well, Still.of(planned.exercise().picture(), Still.Pose.START, "")),
+                Tags.div("hw-well", Pictures.start(reader, planned.exercise().figure(), left)),
                 Icon.NEXT.draw(),
-                Tags.div(well, Still.of(planned.exercise().picture(), Still.Pose.END, "")));
+                Tags.div("hw-well", Pictures.end(reader, planned.exercise(), left)));
         figures.getElement().setAttribute("aria-label", reader.say("family.pictures.how", name));
         return figures;
     }

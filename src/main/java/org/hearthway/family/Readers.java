@@ -12,6 +12,8 @@ import org.hearthway.child.Child;
 import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Helpers;
 import org.hearthway.child.Merges;
+import org.hearthway.figure.Figure;
+import org.hearthway.figure.Figures;
 import org.hearthway.words.Words;
 import org.springframework.stereotype.Component;
 
@@ -25,14 +27,23 @@ class Readers {
     private final Merges merges;
     private final Words words;
     private final Clock clock;
+    private final Figures figures;
 
-    Readers(SignedIn signedIn, ChildRegister children, Helpers helpers, Merges merges, Words words, Clock clock) {
+    Readers(
+            SignedIn signedIn,
+            ChildRegister children,
+            Helpers helpers,
+            Merges merges,
+            Words words,
+            Clock clock,
+            Figures figures) {
         this.signedIn = signedIn;
         this.children = children;
         this.helpers = helpers;
         this.merges = merges;
         this.words = words;
         this.clock = clock;
+        this.figures = figures;
     }
 
     /**
@@ -64,6 +75,11 @@ class Readers {
 
     List<Helpers.Glimpse> helped(Viewer.Person viewer) {
         return helpers.mine(viewer);
+    }
+
+    /** A child at rest: the bridge begins lying on the back. */
+    Figure resting() {
+        return figures.named("bridge");
     }
 
     String words(Language language, String key) {

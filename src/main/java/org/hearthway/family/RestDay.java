@@ -2,9 +2,9 @@ package org.hearthway.family;
 
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.html.Div;
+import org.hearthway.figure.Figure;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.Icon;
-import org.hearthway.parts.Still;
 import org.hearthway.parts.Stone;
 import org.hearthway.parts.SvgText;
 import org.hearthway.parts.Tags;
@@ -12,8 +12,8 @@ import org.hearthway.parts.Tags;
 /** A day without exercises: what the day is for, and what comes tomorrow. */
 class RestDay extends Div {
 
-    RestDay(Reader reader, DayStory tomorrow, boolean begun) {
-        add(figure(reader));
+    RestDay(Reader reader, Figure resting, DayStory tomorrow, boolean begun) {
+        add(figure(reader, resting));
         add(Tags.p("u-lead", reader.say(begun ? "family.rest.why" : "family.today.none.then")));
         var stack = Tags.div("hw-stack u-mt5");
         if (!tomorrow.planned().isEmpty()) {
@@ -27,13 +27,9 @@ class RestDay extends Div {
     }
 
     /** A child lies resting by the hearth. */
-    static HtmlContainer figure(Reader reader) {
-        // the bridge begins lying on the back: a child at rest
+    static HtmlContainer figure(Reader reader, Figure resting) {
         return Bits.el(
-                "figure",
-                "hw-rest",
-                hearth(reader.say("family.rest.picture")),
-                Still.of("figure/stills/bridge.svg", Still.Pose.START, ""));
+                "figure", "hw-rest", hearth(reader.say("family.rest.picture")), Pictures.start(reader, resting, false));
     }
 
     private static com.vaadin.flow.component.Component tomorrow(Reader reader, DayStory tomorrow) {

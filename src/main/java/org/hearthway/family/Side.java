@@ -7,8 +7,7 @@ final class Side {
 
     private Side() {}
 
-    /** The class that mirrors the picture, or nothing. */
-    static String mirror(ProgramLine line) {
-        return line.side() == ProgramLine.Side.LEFT ? " mirror" : "";
+    static boolean isLeft(ProgramLine line) {
+        return line.side() == ProgramLine.Side.LEFT;
     }
 }

@@ -85,7 +85,7 @@ class TodayView extends TickPage {
             add(Tags.link("hw-button plain wide u-mb3", reader.address("today"), reader.say("family.today.back")));
         }
         if (day.mood() == DayStory.Mood.REST) {
-            add(new RestDay(reader, new DayStory(days.get(1)), begun));
+            add(new RestDay(reader, resting(), new DayStory(days.get(1)), begun));
         } else {
             add(listed(reader, day));
         }

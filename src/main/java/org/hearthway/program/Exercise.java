@@ -6,6 +6,7 @@ import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.content.Provenance;
 import org.hearthway.content.SignOff;
+import org.hearthway.figure.Figure;
 import org.hearthway.program.engine.Dose;
 
 /**
@@ -22,7 +23,7 @@ import org.hearthway.program.engine.Dose;
  * @param sided whether it is done with one side at a time
  * @param helper whether a grown-up's hands are needed
  * @param usual the usual dose that adding it fills in
- * @param figure name of its picture
+ * @param figure its pictures
  * @param easier identifier of an easier variant, if any
  * @param harder identifier of a harder variant, if any
  * @param provenance source, version, reviews
@@ -39,7 +40,7 @@ public record Exercise(
         boolean sided,
         boolean helper,
         Dose usual,
-        String figure,
+        Figure figure,
         Optional<String> easier,
         Optional<String> harder,
         Provenance provenance) {
@@ -62,10 +63,5 @@ public record Exercise(
     /** What a clinic accepts when it shows this exercise to families. */
     public SignOff.Item item() {
         return new SignOff.Item("exercises", id, provenance.version());
-    }
-
-    /** Address of its picture. */
-    public String picture() {
-        return "figure/stills/" + figure + ".svg";
     }
 }

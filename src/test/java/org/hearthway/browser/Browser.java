@@ -345,6 +345,14 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /** Lets pages move, which for most walks is not wanted, so that nothing must be waited for. */
+    public Browser inMotion() {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", "no-preference"))));
+        return this;
+    }
+
     /** Fails with the rule and the place for everything that axe-core finds wrong with this page. */
     public Browser accessible(String page) {
         return accessible(page, true);

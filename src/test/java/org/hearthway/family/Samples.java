@@ -20,6 +20,7 @@ import org.hearthway.child.Child;
 import org.hearthway.child.ChildData;
 import org.hearthway.child.Names;
 import org.hearthway.content.Provenance;
+import org.hearthway.figure.internal.ShippedFigures;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Entry;
@@ -66,7 +67,7 @@ final class Samples {
                 true,
                 false,
                 new Dose(2, 8, 0, 0, 1),
-                "bridge",
+                ShippedFigures.all().named("bridge"),
                 Optional.empty(),
                 Optional.empty(),
                 new Provenance("common practice, no source", 1, Optional.empty(), Optional.empty()));

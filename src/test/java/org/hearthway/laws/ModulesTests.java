@@ -26,6 +26,7 @@ class ModulesTests {
             Map.entry("child", 5),
             Map.entry("access", 6),
             Map.entry("path", 7),
+            Map.entry("figure", 7),
             Map.entry("pump", 8),
             Map.entry("stimulator", 8),
             Map.entry("medicine", 8),

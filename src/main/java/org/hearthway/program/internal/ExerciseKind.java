@@ -10,13 +10,13 @@ import org.hearthway.base.Bilingual;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
 import org.hearthway.content.FamilyText;
+import org.hearthway.figure.Figures;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.Pace;
 import org.hearthway.program.engine.ProgramRules;
 import org.hearthway.program.engine.ProgramRules.Bound;
-import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 
 /** Reads {@code content/exercises}, one file an exercise. */
@@ -28,11 +28,13 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
     private final Map<String, Read> read = new LinkedHashMap<>();
     private final PrecautionTags known;
     private final PaceSetting pace;
+    private final Figures figures;
     private List<Exercise> sorted = List.of();
 
-    ExerciseKind(PrecautionTags known, PaceSetting pace) {
+    ExerciseKind(PrecautionTags known, PaceSetting pace, Figures figures) {
         this.known = known;
         this.pace = pace;
+        this.figures = figures;
     }
 
     @Override
@@ -71,7 +73,7 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
                 file.yes("sided"),
                 file.yes("helper"),
                 dose(file.block("dose")),
-                file.text("figure"),
+                figures.named(file.text("figure")),
                 file.maybeText("easier"),
                 file.maybeText("harder"),
                 file.provenance());
@@ -116,8 +118,12 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
         }
         link(one, "easier", exercise.easier());
         link(one, "harder", exercise.harder());
-        if (!new ClassPathResource("META-INF/resources/" + exercise.picture()).exists()) {
-            one.file().wrong("figure", "there is no picture " + exercise.figure(), "a picture of figure/stills");
+        if (!figures.has(exercise.figure().id())) {
+            one.file()
+                    .wrong(
+                            "figure",
+                            "there is no picture " + exercise.figure().id(),
+                            "the name of a file of content/figures");
         }
     }
 

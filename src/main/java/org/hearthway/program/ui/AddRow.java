@@ -192,7 +192,7 @@ final class AddRow extends NativeTableRow {
                 .setAttribute("aria-disabled", String.valueOf(offer.lock().isPresent()));
         item.setClassName("off", offer.lock().isPresent());
         item.add(
-                Cells.figure(say.library(), exercise.id()),
+                Cells.figure(say, exercise.id(), offer.line().side()),
                 Tags.span("hw-b", say.name(exercise.id())),
                 Tags.span("g", say.muscles(exercise)),
                 offer.lock()

@@ -4,13 +4,18 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.dom.Element;
+import org.hearthway.figure.Figure;
 import org.hearthway.parts.Still;
 import org.hearthway.parts.Tags;
-import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.Exercise;
 import org.hearthway.program.HomeWeek.Entry;
+import org.hearthway.program.engine.ProgramLine.Side;
 
 /** Small parts of the program's table. */
 final class Cells {
+
+    /** The tone of skin that the picture's author chose. */
+    private static final int AS_DRAWN = 0;
 
     private Cells() {}
 
@@ -29,9 +34,12 @@ final class Cells {
     }
 
     /** The exercise's figure; empty ground where the library does not know it. The name stands beside it. */
-    static Div figure(ExerciseLibrary library, String exercise) {
+    static Div figure(Say say, String exercise, Side side) {
         var well = Tags.div("hw-well");
-        library.find(exercise).ifPresent(e -> well.add(Still.of(e.picture(), Still.Pose.END, "")));
+        say.library().find(exercise).map(Exercise::figure).ifPresent(figure -> {
+            var address = figure.address(Figure.Shown.END, side == Side.LEFT, AS_DRAWN, say.language());
+            well.add(Still.of(address, figure.ratio(), Still.Pose.END, ""));
+        });
         return well;
     }
 

@@ -94,6 +94,6 @@ final class FamilyPeek extends Div {
         var tick = new Span();
         tick.addClassName("hw-tick");
         tick.getElement().setAttribute("aria-hidden", "true");
-        return Tags.div("row", Cells.figure(say.library(), line.exercise()), says, tick);
+        return Tags.div("row", Cells.figure(say, line.exercise(), line.side()), says, tick);
     }
 }

@@ -68,7 +68,7 @@ final class LineRow extends NativeTableRow {
         wrong.setId(id + "-wrong");
         add(
                 order(first, end),
-                Cells.cell("pic", Cells.figure(say.library(), line.exercise())),
+                Cells.cell("pic", Cells.figure(say, line.exercise(), line.side())),
                 what(),
                 dose(),
                 days(),

@@ -107,7 +107,7 @@ final class Versions extends Div {
             row.add(
                     Cells.cell(
                             "with-pic",
-                            Cells.figure(say.library(), line.exercise()),
+                            Cells.figure(say, line.exercise(), line.side()),
                             Tags.span("hw-b", say.name(line.exercise()))),
                     Cells.cell("", LineStory.of(say, line, List.of())));
             table.getBody().add(row);

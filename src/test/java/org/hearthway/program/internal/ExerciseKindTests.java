@@ -12,6 +12,8 @@ import org.hearthway.content.ContentBroken;
 import org.hearthway.content.ContentFolder;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.ContentReading;
+import org.hearthway.figure.Figures;
+import org.hearthway.figure.internal.ShippedFigures;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.junit.jupiter.api.Test;
@@ -32,6 +34,7 @@ class ExerciseKindTests {
             context.getEnvironment()
                     .getPropertySources()
                     .addFirst(new MapPropertySource("test", java.util.Map.of("hearthway.content", folder.toString())));
+            context.registerBean(Figures.class, ShippedFigures::all);
             context.register(
                     ExerciseKind.class, PrecautionTags.class, PaceSetting.class, ContentFolder.class, contentCheck());
             context.refresh();

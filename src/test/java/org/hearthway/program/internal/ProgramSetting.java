@@ -18,6 +18,8 @@ import org.hearthway.base.Bilingual;
 import org.hearthway.base.Change;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
+import org.hearthway.figure.Figures;
+import org.hearthway.figure.internal.ShippedFigures;
 import org.hearthway.path.Plans;
 import org.hearthway.path.engine.Course;
 import org.hearthway.path.engine.Plan;
@@ -65,6 +67,11 @@ class ProgramSetting {
     @Bean
     SignOff signOff(Accepted accepted) {
         return accepted.signOff;
+    }
+
+    @Bean
+    Figures figures() {
+        return ShippedFigures.all();
     }
 
     @Bean

@@ -1,0 +1,63 @@
+package org.hearthway.figure.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.hearthway.base.Language;
+import org.hearthway.figure.Figures;
+import org.junit.jupiter.api.Test;
+
+/** What those hear who do not see the picture. */
+class FigureWordsTests {
+
+    private static final Figures FIGURES = ShippedFigures.all();
+
+    private static String english(String id, boolean left) {
+        return FIGURES.named(id).words(Language.EN, left);
+    }
+
+    @Test
+    void sayWhereTheChildIsAndWhatMoves() {
+        assertThat(english("hamstring-helper", false))
+                .isEqualTo("Child lying on the back on a mat. Right side: bends at the hip."
+                        + " A grown-up helper holds and guides.");
+        assertThat(FIGURES.named("hamstring-helper").words(Language.ES, false))
+                .isEqualTo("Niño o niña boca arriba en una colchoneta. Lado derecho: dobla la cadera."
+                        + " Una persona adulta sostiene y guía.");
+    }
+
+    @Test
+    void changeSidesWithThePicture() {
+        assertThat(english("side-lying-abduction", false))
+                .contains("lying on the left side", "Right side: the leg moves out to the side");
+        assertThat(english("side-lying-abduction", true))
+                .contains("lying on the right side", "Left side: the leg moves out to the side");
+        assertThat(english("seated-trunk-reach", false)).contains("Leans to the right");
+        assertThat(english("seated-trunk-reach", true)).contains("Leans to the left");
+        assertThat(english("roll-helper", false)).contains("Rolls to the right");
+        assertThat(english("roll-helper", true)).contains("Rolls to the left");
+    }
+
+    @Test
+    void tellBothSidesAsOneAndANewPosture() {
+        assertThat(english("bridge", false)).contains("The hips lift up", "Both sides: straightens at the hip");
+        assertThat(english("sit-to-stand", false)).contains("Child sitting with a bench. Ends standing.");
+    }
+
+    @Test
+    void markTheSideByTheLettersOfTheLanguage() {
+        var kind = new FigureKind();
+        org.hearthway.content.ContentReading.shipped(kind);
+        var words = new FigureWords(new org.hearthway.words.Words());
+        var sheet = kind.find("clam").orElseThrow();
+        assertThat(words.marks(sheet, Language.EN, false).side()).hasValue("R");
+        assertThat(words.marks(sheet, Language.EN, true).side()).hasValue("L");
+        assertThat(words.marks(sheet, Language.ES, false).side()).hasValue("D");
+        assertThat(words.marks(sheet, Language.ES, true).side()).hasValue("I");
+        assertThat(words.marks(sheet, Language.ES, false).hold()).hasValue("3 s");
+        assertThat(words.marks(kind.find("bridge").orElseThrow(), Language.EN, false)
+                        .side())
+                .isEmpty();
+        var frame = kind.find("standing-frame").orElseThrow();
+        assertThat(words.marks(frame, Language.EN, false).hold()).hasValue("30 min");
+    }
+}
