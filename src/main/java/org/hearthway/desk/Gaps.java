@@ -103,7 +103,14 @@ record Gaps(LocalDate today, int aheadDays, String refillKind) {
         }
         return refill.window().stream()
                 .map(window -> new Wanted(REFILL, refillKind, window.opens(), window.day(), window.alarm()))
-                .flatMap(wanted -> refill(child, wanted, visits));
+                .flatMap(wanted -> refill(child, wanted, after(refill.filled(), visits)));
+    }
+
+    /** The visit at which it was filled last does not answer for the next time. */
+    private static List<Visit> after(LocalDate filled, List<Visit> visits) {
+        return visits.stream()
+                .filter(visit -> visit.start().toLocalDate().isAfter(filled))
+                .toList();
     }
 
     private Stream<Gap> refill(ChildId child, Wanted wanted, List<Visit> visits) {

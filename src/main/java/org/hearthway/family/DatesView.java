@@ -5,7 +5,6 @@ import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
@@ -91,8 +90,7 @@ class DatesView extends FamilyPage {
         var longDate = reader.words().longDate(reader.language(), reader.today());
         add(Bits.hero(reader.large(longDate), reader.say("family.dates.of", reader.name())));
         var list = Tags.div("hw-stack u-gap3");
-        pumps.refill(reader.viewer(), reader.id())
-                .ifPresent(refill -> list.add(refill(reader, refill, RefillCard.visit(coming))));
+        pumps.refill(reader.viewer(), reader.id()).ifPresent(refill -> list.add(refill(reader, refill, coming)));
         pumps.unfilledSince(reader.viewer(), reader.id())
                 .ifPresent(since -> list.add(RefillCard.withoutDay(reader, RefillCard.visit(coming))));
         var fresh = news.of(reader);
@@ -123,13 +121,14 @@ class DatesView extends FamilyPage {
         add(list);
     }
 
-    private Component refill(Reader reader, Refill refill, Optional<Visit> booked) {
+    private Component refill(Reader reader, Refill refill, List<Visit> coming) {
         if (refill.beingChecked()) {
             return RefillCard.beingChecked(reader, refill.filled(), refillSigns);
         }
         return refill.window()
-                .<Component>map(window -> new RefillCard(reader, window, booked, lines.lines(), refillSigns))
-                .orElseGet(() -> RefillCard.withoutDay(reader, booked));
+                .<Component>map(window ->
+                        new RefillCard(reader, window, RefillCard.visit(coming, window), lines.lines(), refillSigns))
+                .orElseGet(() -> RefillCard.withoutDay(reader, RefillCard.visit(coming)));
     }
 
     private VisitCard.Answers answers(Reader reader) {

@@ -10,6 +10,7 @@ import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Refill;
+import org.hearthway.pump.engine.RefillWindow;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
 import org.springframework.stereotype.Component;
@@ -39,8 +40,9 @@ class Facts {
     private Anchor next(Reader reader) {
         var coming = visits.upcoming(reader.viewer(), reader.id());
         var refill = pumps.refill(reader.viewer(), reader.id())
-                .flatMap(Refill::day)
-                .filter(day -> RefillCard.visit(coming).isEmpty())
+                .flatMap(Refill::window)
+                .filter(window -> RefillCard.visit(coming, window).isEmpty())
+                .map(RefillWindow::day)
                 .filter(day ->
                         coming.isEmpty() || !day.isAfter(coming.get(0).start().toLocalDate()));
         if (refill.isPresent()) {

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.pump.engine.RefillWindow;
@@ -111,11 +112,21 @@ class RefillCard extends Section {
                         refill.marginDays());
     }
 
-    /** The booked visit that fills the pump, if there is one. */
+    /** The booked visit that keeps the window, if there is one. */
+    static Optional<Visit> visit(List<Visit> coming, RefillWindow window) {
+        return visits(coming)
+                .filter(visit -> window.isKeptOn(visit.start().toLocalDate()))
+                .findFirst();
+    }
+
+    /** Any booked visit that fills the pump, while nobody knows by when. */
     static Optional<Visit> visit(List<Visit> coming) {
+        return visits(coming).findFirst();
+    }
+
+    private static Stream<Visit> visits(List<Visit> coming) {
         return coming.stream()
                 .filter(visit -> visit.kind().id().equals(REFILL)
-                        || visit.purpose().filter(REFILL::equals).isPresent())
-                .findFirst();
+                        || visit.purpose().filter(REFILL::equals).isPresent());
     }
 }

@@ -92,6 +92,16 @@ class GapsTests {
     }
 
     @Test
+    void theVisitAtWhichItWasFilledDoesNotAnswerForTheNextTime() {
+        var next = Optional.of(refillBy(TODAY.plusDays(90)));
+        var today = visit("r", "refill", TODAY.atTime(11, 0), Optional.empty(), Answer.NONE, State.BOOKED);
+        assertThat(next.get().filled()).isEqualTo(TODAY);
+        assertThat(new Gaps(TODAY, 120, "refill").of(CHILD, List.of(), next, List.of(today)))
+                .singleElement()
+                .satisfies(gap -> assertThat(gap.misplaced()).isEmpty());
+    }
+
+    @Test
     void aRefillFarAheadIsNotShownYet() {
         var gaps = new Gaps(TODAY, 60, "refill");
         assertThat(gaps.of(CHILD, List.of(), Optional.of(refillBy(TODAY.plusDays(67))), List.of()))

@@ -138,12 +138,12 @@ class ChildFacts {
 
     private Optional<Facts.Refill> refill(Viewer viewer, ChildId child) {
         return pumps.refill(viewer, child)
-                .flatMap(Refill::day)
-                .map(by -> new Facts.Refill(
-                        by,
+                .flatMap(Refill::window)
+                .map(window -> new Facts.Refill(
+                        window.day(),
                         visits.upcoming(viewer, child).stream()
                                 .anyMatch(visit -> visit.kind().id().equals(content.refillKind())
-                                        && !visit.start().toLocalDate().isAfter(by))));
+                                        && window.isKeptOn(visit.start().toLocalDate()))));
     }
 
     /** A late check is kept by a visit that is booked from today on within the same time. */

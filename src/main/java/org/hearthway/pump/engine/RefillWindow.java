@@ -67,6 +67,11 @@ public record RefillWindow(
         return printed.filter(print -> !ours.filter(print::isAfter).isPresent()).or(() -> ours);
     }
 
+    /** Whether a refill on a day would keep it: after the last fill, and not later than its last day. */
+    public boolean isKeptOn(LocalDate visit) {
+        return visit.isAfter(filled) && !visit.isAfter(day);
+    }
+
     /** Whether the drug's life in the reservoir, not the alarm, sets the day. */
     public boolean lifeDecides() {
         return decides != RefillForecast.Limit.ALARM;

@@ -242,12 +242,8 @@ class Planner {
                         visits.past(Family.MACHINE, child, PAST_VISITS).stream())
                 .filter(visit -> visit.kind().id().equals(kind)
                         && visit.state() != State.NOT_ATTENDED
-                        && liesIn(visit.start().toLocalDate(), by))
+                        && by.isKeptOn(visit.start().toLocalDate()))
                 .max(java.util.Comparator.comparing(visit -> standing(Optional.of(visit))));
-    }
-
-    private static boolean liesIn(LocalDate day, RefillWindow by) {
-        return day.isAfter(by.filled()) && !day.isAfter(by.day());
     }
 
     /** What all reminders of one occasion share. */
