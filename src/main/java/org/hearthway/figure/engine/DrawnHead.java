@@ -1,6 +1,7 @@
 package org.hearthway.figure.engine;
 
 import java.util.ArrayList;
+import java.util.List;
 
 /** Head, hair, ears and eyes; no mouth. */
 final class DrawnHead {
@@ -64,9 +65,17 @@ final class DrawnHead {
                         Lump.ball(at(-.62, -.36, 0), .06 * h)));
     }
 
+    /** With a fold inside, or it looks like a mouth when the child lies down. */
     private void ear(int side) {
-        var middle = at(-.03, -.06, side * .36);
+        var middle = at(-.05, -.06, side * .36);
         canvas.paint("ear" + side, "skin", canvas.small(new Lump(middle, body.skull, .075 * h, .10 * h, .045 * h)));
+        canvas.stroke(
+                "fold" + side,
+                Path.smooth(List.of(
+                        canvas.page(at(-.02, -.005, side * .40)),
+                        canvas.page(at(-.105, -.02, side * .40)),
+                        canvas.page(at(-.045, -.115, side * .40)))),
+                2);
     }
 
     private void eye(int side) {

@@ -162,6 +162,16 @@ class EveryFigureTests {
         var left = one.picture().end(MIRRORED, "words");
         assertThat(left).contains("scale(-1 1)");
         assertThat(paths(left)).isEqualTo(paths(right));
+        var there = viewBox(right);
+        var here = viewBox(left);
+        assertThat(here.get(0)).isEqualTo(-there.get(0) - there.get(2), within(1.0));
+        assertThat(here.subList(1, 4)).isEqualTo(there.subList(1, 4));
+    }
+
+    private static List<Double> viewBox(String svg) {
+        var box = Pattern.compile("viewBox=\"([^\"]+)\"").matcher(svg);
+        assertThat(box.find()).isTrue();
+        return Stream.of(box.group(1).split(" ")).map(Double::valueOf).toList();
     }
 
     private static List<String> paths(String svg) {

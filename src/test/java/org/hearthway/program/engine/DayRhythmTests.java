@@ -20,7 +20,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.hearthway.program.engine.Rhythm.Spread;
 import org.junit.jupiter.api.Test;
 
-class RhythmTests {
+class DayRhythmTests {
 
     /** Verschuren and others 2016 (reference values, EX-03, from memory): strength on days that do not touch. */
     @Test
