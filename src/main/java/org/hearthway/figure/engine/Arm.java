@@ -19,7 +19,7 @@ record Arm(
         int m = side.sign;
         double flex = pose.get(side, Joint.SHOULDER);
         double out = pose.get(side, Joint.SHOULDER_ABD);
-        double forward = .022 * Math.sin(Math.toRadians(Math.max(-60, Math.min(120, flex))));
+        double forward = .022 * StrictMath.sin(Math.toRadians(Math.max(-60, Math.min(120, flex))));
         double up = .020 * Math.max(0, Math.max(flex, out)) / 180;
         var shoulder = thorax.from(line, forward, up, m * size.shoulders());
         var upper = thorax.sag(-flex).abd(m * out).rot(m * pose.get(side, Joint.SHOULDER_ROT));
@@ -61,8 +61,8 @@ record Arm(
 
     /** Out along the hand's edge, or across the palm when it closes. */
     Vec thumbTip() {
-        double c = Math.cos(Math.toRadians(thumb));
-        double s = Math.sin(Math.toRadians(thumb));
+        double c = StrictMath.cos(Math.toRadians(thumb));
+        double s = StrictMath.sin(Math.toRadians(thumb));
         var way = hand.f().times(.030 * c).plus(palmward().times(.034 * s));
         return wrist.plus(hand.u().times(-.46 * length)).plus(way);
     }

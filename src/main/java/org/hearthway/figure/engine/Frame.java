@@ -11,22 +11,22 @@ record Frame(Vec f, Vec u, Vec r) {
 
     /** Bends forward when positive. */
     Frame sag(double degrees) {
-        double c = Math.cos(Math.toRadians(degrees));
-        double s = Math.sin(Math.toRadians(degrees));
+        double c = StrictMath.cos(Math.toRadians(degrees));
+        double s = StrictMath.sin(Math.toRadians(degrees));
         return new Frame(mix(f, c, u, -s), mix(u, c, f, s), r);
     }
 
     /** Swings the far end of a limb to the right when positive. */
     Frame abd(double degrees) {
-        double c = Math.cos(Math.toRadians(degrees));
-        double s = Math.sin(Math.toRadians(degrees));
+        double c = StrictMath.cos(Math.toRadians(degrees));
+        double s = StrictMath.sin(Math.toRadians(degrees));
         return new Frame(f, mix(u, c, r, -s), mix(r, c, u, s));
     }
 
     /** Turns forward toward right about the long axis when positive. */
     Frame rot(double degrees) {
-        double c = Math.cos(Math.toRadians(degrees));
-        double s = Math.sin(Math.toRadians(degrees));
+        double c = StrictMath.cos(Math.toRadians(degrees));
+        double s = StrictMath.sin(Math.toRadians(degrees));
         return new Frame(mix(f, c, r, s), u, mix(r, c, f, -s));
     }
 
@@ -42,7 +42,7 @@ record Frame(Vec f, Vec u, Vec r) {
     /** The frame part of the way to another, turning about the one axis that joins them. */
     Frame toward(Frame other, double part) {
         double cos = (f.dot(other.f) + u.dot(other.u) + r.dot(other.r) - 1) / 2;
-        double angle = Math.acos(Math.max(-1, Math.min(1, cos)));
+        double angle = StrictMath.acos(Math.max(-1, Math.min(1, cos)));
         if (angle < 1e-9) {
             return this;
         }
@@ -52,7 +52,7 @@ record Frame(Vec f, Vec u, Vec r) {
     }
 
     private static Vec turned(Vec v, Vec axis, double angle) {
-        double c = Math.cos(angle);
-        return v.times(c).plus(axis.cross(v).times(Math.sin(angle))).plus(axis.times(axis.dot(v) * (1 - c)));
+        double c = StrictMath.cos(angle);
+        return v.times(c).plus(axis.cross(v).times(StrictMath.sin(angle))).plus(axis.times(axis.dot(v) * (1 - c)));
     }
 }

@@ -38,15 +38,17 @@ final class Hair {
         }
         var toViewer = seen.minus(n.times(along)).unit();
         var aside = n.cross(toViewer);
-        double rimEnd = rimCos <= -1 ? Math.PI : Math.acos(rimCos);
+        double rimEnd = rimCos <= -1 ? Math.PI : StrictMath.acos(rimCos);
         var points = new ArrayList<Vec>();
         int count = rimCos <= -1 ? 2 * HALF : HALF;
         for (int i = 0; i < count; i++) {
             double a = -rimEnd + 2 * rimEnd * i / (rimCos <= -1 ? count : count - 1);
-            points.add(n.times(cut).plus(toViewer.times(rim * Math.cos(a))).plus(aside.times(rim * Math.sin(a))));
+            points.add(n.times(cut)
+                    .plus(toViewer.times(rim * StrictMath.cos(a)))
+                    .plus(aside.times(rim * StrictMath.sin(a))));
         }
         if (rimCos > -1) {
-            edge(points, n, seen, along, Math.acos(Math.max(-1, Math.min(1, edgeCos))));
+            edge(points, n, seen, along, StrictMath.acos(Math.max(-1, Math.min(1, edgeCos))));
         }
         return Optional.of(points.stream().map(p -> onto(lump, p)).toList());
     }
@@ -55,19 +57,19 @@ final class Hair {
         var top = n.minus(seen.times(along)).unit();
         var aside = seen.cross(top);
         var last = points.get(points.size() - 1);
-        double sign = top.times(Math.cos(end))
-                                .plus(aside.times(Math.sin(end)))
+        double sign = top.times(StrictMath.cos(end))
+                                .plus(aside.times(StrictMath.sin(end)))
                                 .minus(last)
                                 .length()
-                        < top.times(Math.cos(end))
-                                .minus(aside.times(Math.sin(end)))
+                        < top.times(StrictMath.cos(end))
+                                .minus(aside.times(StrictMath.sin(end)))
                                 .minus(last)
                                 .length()
                 ? 1
                 : -1;
         for (int i = 0; i < HALF; i++) {
             double a = sign * (end - 2 * end * i / (HALF - 1));
-            points.add(top.times(Math.cos(a)).plus(aside.times(Math.sin(a))));
+            points.add(top.times(StrictMath.cos(a)).plus(aside.times(StrictMath.sin(a))));
         }
     }
 

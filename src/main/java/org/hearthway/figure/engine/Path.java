@@ -40,8 +40,8 @@ record Path(String data, double left, double top, double right, double bottom) {
         var supports = new Point[directions];
         var reaches = new double[directions];
         for (int i = 0; i < directions; i++) {
-            double x = Math.cos((i + .5) * turn);
-            double y = Math.sin((i + .5) * turn);
+            double x = StrictMath.cos((i + .5) * turn);
+            double y = StrictMath.sin((i + .5) * turn);
             reaches[i] = Double.NEGATIVE_INFINITY;
             for (var blob : blobs) {
                 if (blob.reach(x, y) > reaches[i]) {
@@ -71,9 +71,10 @@ record Path(String data, double left, double top, double right, double bottom) {
     private static Point meeting(int i, double reach, double next, double turn) {
         double a = (i + .5) * turn;
         double b = a + turn;
-        double det = Math.sin(turn);
+        double det = StrictMath.sin(turn);
         return new Point(
-                (reach * Math.sin(b) - next * Math.sin(a)) / det, (next * Math.cos(a) - reach * Math.cos(b)) / det);
+                (reach * StrictMath.sin(b) - next * StrictMath.sin(a)) / det,
+                (next * StrictMath.cos(a) - reach * StrictMath.cos(b)) / det);
     }
 
     static Path polygon(List<Point> points) {

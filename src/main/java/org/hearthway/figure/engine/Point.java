@@ -16,7 +16,7 @@ record Point(double x, double y) {
     }
 
     double length() {
-        return Math.hypot(x, y);
+        return StrictMath.hypot(x, y);
     }
 
     Point unit() {

@@ -226,8 +226,9 @@ final class Settling {
     /** The lowest of them, smoothed so that the body rolls from one to the next without a jerk. */
     private static double ground(List<Lump> lumps) {
         double sharp = 250;
-        double sum =
-                lumps.stream().mapToDouble(l -> Math.exp(-sharp * l.lowest())).sum();
-        return -Math.log(sum) / sharp;
+        double sum = lumps.stream()
+                .mapToDouble(l -> StrictMath.exp(-sharp * l.lowest()))
+                .sum();
+        return -StrictMath.log(sum) / sharp;
     }
 }

@@ -12,13 +12,13 @@ public record View(double yaw, double pitch) {
 
     private Vec right() {
         double a = Math.toRadians(yaw);
-        return new Vec(Math.cos(a), 0, -Math.sin(a));
+        return new Vec(StrictMath.cos(a), 0, -StrictMath.sin(a));
     }
 
     Vec viewer() {
         double a = Math.toRadians(yaw);
         double p = Math.toRadians(pitch);
-        return new Vec(Math.sin(a) * Math.cos(p), Math.sin(p), Math.cos(a) * Math.cos(p));
+        return new Vec(StrictMath.sin(a) * StrictMath.cos(p), StrictMath.sin(p), StrictMath.cos(a) * StrictMath.cos(p));
     }
 
     private Vec up() {
@@ -28,7 +28,7 @@ public record View(double yaw, double pitch) {
     /** How near to the viewer, along the ground: a camera from above must not make what is low look deep. */
     double nearness(Vec place) {
         double a = Math.toRadians(yaw);
-        return place.x() * Math.sin(a) + place.z() * Math.cos(a);
+        return place.x() * StrictMath.sin(a) + place.z() * StrictMath.cos(a);
     }
 
     Point page(Vec place) {

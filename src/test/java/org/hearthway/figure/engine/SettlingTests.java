@@ -75,7 +75,10 @@ class SettlingTests {
         }
     }
 
-    /** A body that rolls is carried by whatever is lowest, on the whole way. */
+    /**
+     * A body that rolls is carried by whatever is lowest, on the whole way. Where three parts are equally low, the
+     * smoothed minimum lies log(3) / 250 under them.
+     */
     @Test
     void liesOnTheMatWhileItRolls() {
         var roll = picture("roll-helper").scenery();
@@ -83,7 +86,7 @@ class SettlingTests {
             var flesh = new Flesh(roll.body(i / 10.0));
             for (var ground : List.of(flesh.pelvisGround(), flesh.chestGround())) {
                 double lowest = ground.stream().mapToDouble(Lump::lowest).min().orElseThrow();
-                assertThat(lowest).as("at %d tenths", i).isBetween(-.004, .004);
+                assertThat(lowest).as("at %d tenths", i).isBetween(-.004, Math.log(3) / 250);
             }
         }
     }

@@ -53,7 +53,9 @@ class DoseCallsTests {
     }
 
     private List<Task> open() {
-        return tasks.of(nurse, child).stream().filter(task -> task.isOpenOn(TODAY)).toList();
+        return tasks.of(nurse, child).stream()
+                .filter(task -> task.isOpenOn(TODAY))
+                .toList();
     }
 
     @Test
