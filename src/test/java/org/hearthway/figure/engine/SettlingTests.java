@@ -76,8 +76,8 @@ class SettlingTests {
     }
 
     /**
-     * A body that rolls is carried by whatever is lowest, on the whole way. Where three parts are equally low, the
-     * smoothed minimum lies log(3) / 250 under them.
+     * A body that rolls is carried by whatever is lowest. Towards the end it comes to lie on hip and shoulder as the author
+     * wrote, which lifts the pelvis by less than a hundredth of the height; on the way there nothing else does.
      */
     @Test
     void liesOnTheMatWhileItRolls() {
@@ -86,7 +86,8 @@ class SettlingTests {
             var flesh = new Flesh(roll.body(i / 10.0));
             for (var ground : List.of(flesh.pelvisGround(), flesh.chestGround())) {
                 double lowest = ground.stream().mapToDouble(Lump::lowest).min().orElseThrow();
-                assertThat(lowest).as("at %d tenths", i).isBetween(-.004, Math.log(3) / 250);
+                var onTheWay = i > 0 && i <= 6;
+                assertThat(lowest).as("at %d tenths", i).isBetween(-.005, onTheWay ? .0025 : .0075);
             }
         }
     }
