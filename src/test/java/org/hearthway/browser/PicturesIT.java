@@ -39,9 +39,10 @@ class PicturesIT {
                 // what is pictured is the dose of the program
                 var dose = one.line().dose();
                 var sides = one.line().side() == Side.EACH ? 2 : 1;
-                assertThat(phone.all(".hw-marks .mk"))
-                        .as(one.exercise().id())
-                        .hasSize(sides * dose.sets() * Math.max(dose.repetitions(), dose.minutes()));
+                var marks = sides * dose.sets() * Math.max(dose.repetitions(), dose.minutes());
+                phone.waitFor(
+                        marks + " marks for " + one.exercise().id(),
+                        () -> phone.all(".hw-marks .mk").size() == marks);
                 assertThat(phone.all(".hw-marks .mk-sun")).hasSize(dose.timesADay() > 1 ? dose.timesADay() : 0);
                 assertThat(((Number) phone.run(SMALLEST)).intValue()).isGreaterThanOrEqualTo(64);
                 phone.fitsItsWidth(one.exercise().id())
