@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.hearthway.base.ChildId;
+import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Device;
 import org.hearthway.paper.EmergencySheet.PlanData;
@@ -31,6 +32,8 @@ import org.hearthway.pump.engine.PumpModel;
 import org.hearthway.pump.engine.RefillForecast;
 import org.hearthway.pump.engine.Volume;
 import org.hearthway.pump.engine.VolumePerLength;
+import org.hearthway.task.Assignee;
+import org.hearthway.task.Task;
 
 /** The pump of a story: entered from its cards, filled, its dose changed, each typed again; its emergency plan signed. */
 record Implant(
@@ -44,6 +47,8 @@ record Implant(
     private static final LocalTime IN = LocalTime.of(9, 40);
     private static final LocalTime FILL = LocalTime.of(11, 5);
     private static final LocalTime STEP = LocalTime.of(14, 20);
+    private static final LocalTime CALL = LocalTime.of(15, 10);
+    private static final int DAYS_TO_CALL = 2;
     private static final int MINUTES_TO_CHECK = 12;
     private static final int YEARS_OF_LIFE = 7;
     private static final int ALARM = 2;
@@ -53,12 +58,14 @@ record Implant(
         acts.at(days.atWork(story.day(), IN.plusMinutes(MINUTES_TO_CHECK)), () -> checkLast(story.checked()));
         for (var fill : fills) {
             acts.at(days.atWork(fill.day(), FILL), () -> fill(fill));
+            acts.at(days.atWork(fill.day() + DAYS_TO_CALL, CALL), () -> called(fill.by(), days.open(fill.day())));
             fill.checked()
                     .ifPresent(second -> acts.at(
                             days.atWork(fill.day(), FILL.plusMinutes(MINUTES_TO_CHECK)), () -> checkLast(second)));
         }
         for (var step : story.steps()) {
             acts.at(days.atWork(step.day(), STEP), () -> step(step));
+            acts.at(days.atWork(step.day() + DAYS_TO_CALL, CALL), () -> called(step.by(), days.open(step.day())));
             step.checked()
                     .ifPresent(second -> acts.at(
                             days.atWork(step.day(), STEP.plusMinutes(MINUTES_TO_CHECK)), () -> checkLast(second)));
@@ -198,6 +205,15 @@ record Implant(
                         new Again(
                                 entry.what().keyFigures(),
                                 entry.what().setting().map(Setting::dosing)));
+    }
+
+    /** The family was called after the change of that day. */
+    private void called(String by, LocalDate changed) {
+        var nurse = person.apply(by);
+        services.tasks().of(nurse, child.get()).stream()
+                .filter(task -> task.end().isEmpty() && task.to().equals(new Assignee.AnyOf(Role.NURSE)))
+                .filter(task -> task.givenAt().atZone(days.zone()).toLocalDate().equals(changed))
+                .forEach(task -> services.tasks().end(nurse, task.id(), Task.Outcome.DONE, "", task.version()));
     }
 
     private void sign(Story.Plan plan) {
