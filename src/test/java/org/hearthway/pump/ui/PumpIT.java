@@ -7,19 +7,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.Period;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.hearthway.access.Accounts;
-import org.hearthway.access.NewAccount;
-import org.hearthway.access.Passwords;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
-import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.browser.Browser;
+import org.hearthway.browser.Colleagues;
 import org.hearthway.browser.RunningClinic;
 import org.hearthway.browser.WalkOrder;
 import org.hearthway.child.ChildData;
@@ -65,7 +60,6 @@ import org.openqa.selenium.Keys;
 class PumpIT {
 
     private static final Viewer SETUP = new Viewer.Machine("test");
-    private static final String PASSWORD = "seven quiet stones by the river";
     private static final Path PICTURES = Path.of("target", "screens", "pump");
     private static final LocalDate IMPLANTED = LocalDate.of(2024, 5, 1);
     private static final String SEND = "Ask for second check";
@@ -73,18 +67,18 @@ class PumpIT {
     private RunningClinic clinic;
     private Browser desk;
     private Browser second;
-    private Viewer.Person nurse = person(AccountId.random(), Role.NURSE);
-    private Viewer.Person physician = person(AccountId.random(), Role.PHYSICIAN);
+    private Viewer.Person nurse = Colleagues.person(AccountId.random(), Role.NURSE);
+    private Viewer.Person physician = Colleagues.person(AccountId.random(), Role.PHYSICIAN);
 
     @BeforeAll
     void open() {
         clinic = RunningClinic.real();
-        nurse = person(account("nurse", Role.NURSE), Role.NURSE);
-        physician = person(account("physician", Role.PHYSICIAN), Role.PHYSICIAN);
+        nurse = Colleagues.person(Colleagues.account(clinic, "nurse", Role.NURSE), Role.NURSE);
+        physician = Colleagues.person(Colleagues.account(clinic, "physician", Role.PHYSICIAN), Role.PHYSICIAN);
         desk = Browser.desk(clinic);
-        signIn(desk, "nurse");
+        Colleagues.signIn(desk, "nurse");
         second = Browser.desk(clinic);
-        signIn(second, "physician");
+        Colleagues.signIn(second, "physician");
     }
 
     @AfterAll
@@ -92,27 +86,6 @@ class PumpIT {
         second.close();
         desk.close();
         clinic.close();
-    }
-
-    private static Viewer.Person person(AccountId account, Role role) {
-        return new Viewer.Person(account, "somebody", Set.of(role), Language.EN, ZoneId.of("America/New_York"));
-    }
-
-    private AccountId account(String name, Role role) {
-        var zone = ZoneId.of("America/New_York");
-        var invitation = clinic.part(Accounts.class)
-                .invite(SETUP, new NewAccount(name, name + "@clinic.example", "", Set.of(role), Language.EN, zone));
-        var token = invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
-        clinic.part(Passwords.class).set(token, PASSWORD);
-        return invitation.account();
-    }
-
-    private static void signIn(Browser browser, String name) {
-        browser.open("/sign-in")
-                .type("Email", name + "@clinic.example")
-                .type("Password", PASSWORD)
-                .press("Sign in");
-        browser.waitFor("signing in", () -> !browser.path().startsWith("/sign-in"));
     }
 
     private ChildId child(String name) {
@@ -178,7 +151,8 @@ class PumpIT {
     @Test
     void theWholeRefillByTwoPeopleUntilTheFamilyReadsTheNewDays() {
         var child = filled("Moss");
-        clinic.part(Households.class).link(SETUP, child, account("parent", Role.CAREGIVER), Reach.FULL);
+        clinic.part(Households.class)
+                .link(SETUP, child, Colleagues.account(clinic, "parent", Role.CAREGIVER), Reach.FULL);
         refill(desk, child)
                 .type("Drawn out", "6.2")
                 .see("Drawn out against expected")
@@ -198,7 +172,7 @@ class PumpIT {
         desk.see("waits for the second check").see("Refilled on Mar 12, 2026; the next date is being checked.");
 
         try (var phone = Browser.phone(clinic)) {
-            signIn(phone, "parent");
+            Colleagues.signIn(phone, "parent");
             phone.open("/my/" + child + "/dates")
                     .see("The next date is being checked")
                     .seeNoMore("May 14");

@@ -7,16 +7,12 @@ import java.time.Period;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.hearthway.access.Accounts;
-import org.hearthway.access.NewAccount;
-import org.hearthway.access.Passwords;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
-import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.browser.Browser;
+import org.hearthway.browser.Colleagues;
 import org.hearthway.browser.RunningClinic;
 import org.hearthway.browser.WalkOrder;
 import org.hearthway.child.ChildData;
@@ -59,7 +55,6 @@ import org.junit.jupiter.api.TestInstance;
 class PumpPageIT {
 
     private static final Viewer SETUP = new Viewer.Machine("test");
-    private static final String PASSWORD = "seven quiet stones by the river";
     private static final Path PICTURES = Path.of("target", "screens", "pump");
     private static final ZoneId ZONE = ZoneId.of("America/New_York");
     private static final LocalDate IMPLANTED = LocalDate.of(2023, 5, 2);
@@ -69,38 +64,22 @@ class PumpPageIT {
 
     private RunningClinic clinic;
     private Browser desk;
-    private Viewer.Person nurse = person(AccountId.random(), Role.NURSE);
-    private Viewer.Person physician = person(AccountId.random(), Role.PHYSICIAN);
+    private Viewer.Person nurse = Colleagues.person(AccountId.random(), Role.NURSE);
+    private Viewer.Person physician = Colleagues.person(AccountId.random(), Role.PHYSICIAN);
 
     @BeforeAll
     void open() {
         clinic = RunningClinic.real();
-        nurse = person(account("nurse", Role.NURSE), Role.NURSE);
-        physician = person(account("physician", Role.PHYSICIAN), Role.PHYSICIAN);
+        nurse = Colleagues.person(Colleagues.account(clinic, "nurse", Role.NURSE), Role.NURSE);
+        physician = Colleagues.person(Colleagues.account(clinic, "physician", Role.PHYSICIAN), Role.PHYSICIAN);
         desk = Browser.desk(clinic);
-        desk.open("/sign-in")
-                .type("Email", "nurse@clinic.example")
-                .type("Password", PASSWORD)
-                .press("Sign in");
-        desk.waitFor("signing in", () -> !desk.path().startsWith("/sign-in"));
+        Colleagues.signIn(desk, "nurse");
     }
 
     @AfterAll
     void close() {
         desk.close();
         clinic.close();
-    }
-
-    private static Viewer.Person person(AccountId account, Role role) {
-        return new Viewer.Person(account, "somebody", Set.of(role), Language.EN, ZONE);
-    }
-
-    private AccountId account(String name, Role role) {
-        var invitation = clinic.part(Accounts.class)
-                .invite(SETUP, new NewAccount(name, name + "@clinic.example", "", Set.of(role), Language.EN, ZONE));
-        var token = invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
-        clinic.part(Passwords.class).set(token, PASSWORD);
-        return invitation.account();
     }
 
     private ChildId childWithPump(String name) {
@@ -220,11 +199,7 @@ class PumpPageIT {
                 refill(Optional.of("5.7"), Dosing.constant("132"), LocalDate.of(2026, 5, 19)));
         var other = Browser.desk(clinic);
         try (other) {
-            other.open("/sign-in")
-                    .type("Email", "physician@clinic.example")
-                    .type("Password", PASSWORD)
-                    .press("Sign in");
-            other.waitFor("signing in", () -> !other.path().startsWith("/sign-in"));
+            Colleagues.signIn(other, "physician");
             other.open("/staff/child/" + child + "/pump")
                     .see("Refilled on Mar 12, 2026; the next date is being checked.")
                     .see("Its figures stay hidden")

@@ -3,20 +3,15 @@ package org.hearthway.pump.ui;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
-import org.hearthway.access.Accounts;
-import org.hearthway.access.NewAccount;
-import org.hearthway.access.Passwords;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
-import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.browser.Browser;
+import org.hearthway.browser.Colleagues;
 import org.hearthway.browser.RunningClinic;
 import org.hearthway.browser.WalkOrder;
 import org.hearthway.child.ChildData;
@@ -42,7 +37,6 @@ import org.junit.jupiter.api.TestInstance;
 class ReplacedPumpIT {
 
     private static final Viewer SETUP = new Viewer.Machine("test");
-    private static final String PASSWORD = "seven quiet stones by the river";
     private static final Path PICTURES = Path.of("target", "screens", "pump");
     private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
     private static final LocalDate OLD = LocalDate.of(2020, 3, 2);
@@ -52,43 +46,22 @@ class ReplacedPumpIT {
 
     private RunningClinic clinic;
     private Browser desk;
-    private Viewer.Person nurse = person(AccountId.random(), Role.NURSE);
-    private Viewer.Person physician = person(AccountId.random(), Role.PHYSICIAN);
+    private Viewer.Person nurse = Colleagues.person(AccountId.random(), Role.NURSE);
+    private Viewer.Person physician = Colleagues.person(AccountId.random(), Role.PHYSICIAN);
 
     @BeforeAll
     void open() {
         clinic = RunningClinic.real();
-        nurse = person(account("nurse", Role.NURSE), Role.NURSE);
-        physician = person(account("physician", Role.PHYSICIAN), Role.PHYSICIAN);
+        nurse = Colleagues.person(Colleagues.account(clinic, "nurse", Role.NURSE), Role.NURSE);
+        physician = Colleagues.person(Colleagues.account(clinic, "physician", Role.PHYSICIAN), Role.PHYSICIAN);
         desk = Browser.desk(clinic);
-        signIn(desk, "nurse");
+        Colleagues.signIn(desk, "nurse");
     }
 
     @AfterAll
     void close() {
         desk.close();
         clinic.close();
-    }
-
-    private static Viewer.Person person(AccountId account, Role role) {
-        return new Viewer.Person(account, "somebody", Set.of(role), Language.EN, ZoneId.of("America/New_York"));
-    }
-
-    private AccountId account(String name, Role role) {
-        var zone = ZoneId.of("America/New_York");
-        var invitation = clinic.part(Accounts.class)
-                .invite(SETUP, new NewAccount(name, name + "@clinic.example", "", Set.of(role), Language.EN, zone));
-        var token = invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
-        clinic.part(Passwords.class).set(token, PASSWORD);
-        return invitation.account();
-    }
-
-    private static void signIn(Browser browser, String name) {
-        browser.open("/sign-in")
-                .type("Email", name + "@clinic.example")
-                .type("Password", PASSWORD)
-                .press("Sign in");
-        browser.waitFor("signing in", () -> !browser.path().startsWith("/sign-in"));
     }
 
     private ChildId child(String name) {
@@ -159,10 +132,10 @@ class ReplacedPumpIT {
     @Test
     void aNewPumpHasNoDayUntilItsFirstFillAndTheFamilyIsToldNoneOfTheOldOne() {
         var child = child("Fern");
-        var parent = account("parent", Role.CAREGIVER);
+        var parent = Colleagues.account(clinic, "parent", Role.CAREGIVER);
         clinic.part(Households.class).link(SETUP, child, parent, Reach.FULL);
         try (var phone = Browser.phone(clinic)) {
-            signIn(phone, "parent");
+            Colleagues.signIn(phone, "parent");
             phone.open("/my/" + child + "/today").see("Fern");
             clinic.clock().advance(Duration.ofMinutes(5));
             var device = withPump(child);

@@ -2,19 +2,13 @@ package org.hearthway.stimulator.ui;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.hearthway.access.Accounts;
-import org.hearthway.access.NewAccount;
-import org.hearthway.access.Passwords;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
-import org.hearthway.base.Language;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
 import org.hearthway.browser.Browser;
+import org.hearthway.browser.Colleagues;
 import org.hearthway.browser.RunningClinic;
 import org.hearthway.browser.WalkOrder;
 import org.hearthway.child.ChildData;
@@ -39,7 +33,6 @@ import org.junit.jupiter.api.TestInstance;
 class StimulatorIT {
 
     private static final Viewer SETUP = new Viewer.Machine("test");
-    private static final String PASSWORD = "seven quiet stones by the river";
     private static final Path PICTURES = Path.of("target", "screens", "stimulator");
 
     private RunningClinic clinic;
@@ -48,8 +41,8 @@ class StimulatorIT {
     @BeforeAll
     void open() {
         clinic = RunningClinic.real();
-        account("nurse", Role.NURSE);
-        account("physician", Role.PHYSICIAN);
+        Colleagues.account(clinic, "nurse", Role.NURSE);
+        Colleagues.account(clinic, "physician", Role.PHYSICIAN);
         desk = Browser.desk(clinic);
     }
 
@@ -57,23 +50,6 @@ class StimulatorIT {
     void close() {
         desk.close();
         clinic.close();
-    }
-
-    private AccountId account(String name, Role role) {
-        var zone = ZoneId.of("America/New_York");
-        var invitation = clinic.part(Accounts.class)
-                .invite(SETUP, new NewAccount(name, name + "@clinic.example", "", Set.of(role), Language.EN, zone));
-        var token = invitation.url().substring(invitation.url().lastIndexOf('/') + 1);
-        clinic.part(Passwords.class).set(token, PASSWORD);
-        return invitation.account();
-    }
-
-    private static void signIn(Browser browser, String name) {
-        browser.open("/sign-in")
-                .type("Email", name + "@clinic.example")
-                .type("Password", PASSWORD)
-                .press("Sign in");
-        browser.waitFor("signing in", () -> !browser.path().startsWith("/sign-in"));
     }
 
     private ChildId child(String name) {
@@ -112,10 +88,10 @@ class StimulatorIT {
     @Test
     void aReadingCountsOnceASecondPersonTypedTheSame() {
         var child = child("Wyn");
-        var parent = account("parent", Role.CAREGIVER);
+        var parent = Colleagues.account(clinic, "parent", Role.CAREGIVER);
         clinic.part(Households.class).link(SETUP, child, parent, Reach.FULL);
         var place = "/staff/child/" + child + "/stimulator";
-        signIn(desk, "nurse");
+        Colleagues.signIn(desk, "nurse");
         bothSizes(place, "No stimulator on record", "none");
         clinic.part(Devices.class)
                 .enter(
@@ -139,7 +115,7 @@ class StimulatorIT {
         bothSizes(place, "A second person reads the device", "waits");
 
         desk.forget();
-        signIn(desk, "physician");
+        Colleagues.signIn(desk, "physician");
         bothSizes(place, "kept back until you have read the device", "second");
         desk.seeNoMore("88 %");
         figures("again", "87");
@@ -152,7 +128,7 @@ class StimulatorIT {
         bothSizes(place, "Settings that two people confirmed", "confirmed");
 
         try (var phone = Browser.phone(clinic)) {
-            signIn(phone, "parent");
+            Colleagues.signIn(phone, "parent");
             phone.open("/my/" + child + "/dates")
                     .see("We read the battery on Mar 12, 2026")
                     .see("Next battery check: by Oct 1, 2026");
