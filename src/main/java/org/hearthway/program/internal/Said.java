@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
@@ -181,7 +182,7 @@ class Said {
         private List<Problem> problems(Tick tick, LocalDate today) {
             var problems = new ArrayList<Problem>();
             var exercise = tick.entry().exercise();
-            if (versions.stream().flatMap(v -> v.lines().stream()).noneMatch(line -> isOf(line, exercise))) {
+            if (lines().noneMatch(line -> isOf(line, exercise))) {
                 problems.add(Problem.at("exercise", "program.said.never"));
             }
             problems.addAll(rules.words(tick.entry(), today));
@@ -195,19 +196,33 @@ class Said {
         /** What became of the exercise by now: of the day it was for and of the day it comes, the stricter. */
         private Optional<Became> became(Entry entry, LocalDate today) {
             var days = List.of(entry.day(), today);
-            if (days.stream().anyMatch(day -> cautions.lock(entry.exercise(), day, care).isPresent())) {
+            if (days.stream().anyMatch(day -> isForbidden(entry.exercise(), day))) {
                 return Optional.of(Became.FORBIDDEN);
             }
-            return days.stream().allMatch(day -> isInProgram(entry.exercise(), day))
+            return library.find(entry.exercise()).isPresent()
+                            && days.stream().allMatch(day -> line(entry.exercise(), day).isPresent())
                     ? Optional.empty()
                     : Optional.of(Became.TAKEN_OUT);
         }
 
-        private boolean isInProgram(String exercise, LocalDate day) {
-            return library.find(exercise).isPresent()
-                    && WeekSchedule.versionOn(versions, day).stream()
-                            .flatMap(version -> version.lines().stream())
-                            .anyMatch(line -> isOf(line, exercise));
+        private boolean isForbidden(String exercise, LocalDate day) {
+            return line(exercise, day)
+                    .or(() -> lines().filter(line -> isOf(line, exercise)).findFirst())
+                    .flatMap(line -> cautions.lock(line, day, care))
+                    .isPresent();
+        }
+
+        /** The exercise in the version that holds on a day. */
+        private Optional<ProgramLine> line(String exercise, LocalDate day) {
+            return WeekSchedule.versionOn(versions, day).stream()
+                    .flatMap(version -> version.lines().stream())
+                    .filter(line -> isOf(line, exercise))
+                    .findFirst();
+        }
+
+        /** All lines there ever were, those of the newest version first. */
+        private Stream<ProgramLine> lines() {
+            return versions.stream().flatMap(version -> version.lines().stream());
         }
 
         private boolean isOf(ProgramLine line, String exercise) {

@@ -86,8 +86,8 @@ class StoredHomeWeek implements HomeWeek {
                         day.lines().stream()
                                 .filter(line -> pauses.stream().noneMatch(pause -> pause.holdsOn(day.date())))
                                 .filter(line -> shown.contains(line.exercise()))
-                                .filter(line -> cautions.lock(line.exercise(), day.date(), care)
-                                        .isEmpty())
+                                .filter(line ->
+                                        cautions.lock(line, day.date(), care).isEmpty())
                                 .map(line -> planned(line, day.date(), entries))
                                 .toList()))
                 .toList();
@@ -145,17 +145,15 @@ class StoredHomeWeek implements HomeWeek {
         var days = days(viewer, child, from, count);
         var care = cautions.rules(WEEK, child);
         var forbiddenFrom = new LinkedHashMap<String, LocalDate>();
-        for (var exercise : days.stream()
+        var lines = days.stream()
                 .flatMap(day -> day.planned().stream())
-                .map(planned -> planned.exercise().id())
-                .distinct()
-                .toList()) {
-            days.stream()
-                    .map(Day::date)
-                    .filter(day -> cautions.lock(exercise, day, care).isPresent())
-                    .findFirst()
-                    .ifPresent(day -> forbiddenFrom.put(exercise, day));
-        }
+                .map(Planned::line)
+                .collect(Collectors.toMap(ProgramLine::exercise, Function.identity(), (first, later) -> later));
+        lines.forEach((exercise, line) -> days.stream()
+                .map(Day::date)
+                .filter(day -> cautions.lock(line, day, care).isPresent())
+                .findFirst()
+                .ifPresent(day -> forbiddenFrom.put(exercise, day)));
         return new Carried(programs.latest(child).map(Programs.Version::number).orElse(0), days, forbiddenFrom);
     }
 
