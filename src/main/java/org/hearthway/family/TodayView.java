@@ -87,6 +87,9 @@ class TodayView extends TickPage {
         if (day.mood() == DayStory.Mood.REST) {
             add(new RestDay(reader, resting(), new DayStory(days.get(1)), begun));
         } else {
+            if (present && day.open() > 0 && gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id())) {
+                add(SessionLink.of(reader));
+            }
             add(listed(reader, day));
         }
         if (present) {
