@@ -75,11 +75,13 @@ class ProgramSetting {
     }
 
     @Bean
-    SmartInitializingSingleton content(PrecautionTags tags, PaceSetting pace, ExerciseKind exercises) {
+    SmartInitializingSingleton content(
+            PrecautionTags tags, PaceSetting pace, ExerciseKind exercises, StarterKind starters) {
         return () -> {
             assertThat(ContentReading.shipped(tags)).isEmpty();
             assertThat(ContentReading.shipped(pace)).isEmpty();
             assertThat(ContentReading.shipped(exercises)).isEmpty();
+            assertThat(ContentReading.shipped(starters)).isEmpty();
         };
     }
 
