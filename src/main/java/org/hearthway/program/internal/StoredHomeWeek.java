@@ -40,6 +40,7 @@ class StoredHomeWeek implements HomeWeek {
     private final ExerciseLibrary library;
     private final SignOff signOff;
     private final Standings standings;
+    private final PauseRows pauses;
     private final Said said;
 
     StoredHomeWeek(
@@ -50,6 +51,7 @@ class StoredHomeWeek implements HomeWeek {
             ExerciseLibrary library,
             SignOff signOff,
             Standings standings,
+            PauseRows pauses,
             Said said) {
         this.programs = programs;
         this.sessions = sessions;
@@ -58,6 +60,7 @@ class StoredHomeWeek implements HomeWeek {
         this.library = library;
         this.signOff = signOff;
         this.standings = standings;
+        this.pauses = pauses;
         this.said = said;
     }
 
@@ -79,12 +82,14 @@ class StoredHomeWeek implements HomeWeek {
         // whoever sees the week need not see the path and the status that it follows from
         var care = cautions.rules(WEEK, child);
         var shown = shown(viewer, plan);
-        var pauses = standings.pauses(WEEK, child);
+        var closed = standings.pauses(WEEK, child);
+        var resting = pauses.of(child);
         return plan.stream()
                 .map(day -> new Day(
                         day.date(),
                         day.lines().stream()
-                                .filter(line -> pauses.stream().noneMatch(pause -> pause.holdsOn(day.date())))
+                                .filter(line -> closed.stream().noneMatch(pause -> pause.holdsOn(day.date())))
+                                .filter(line -> resting.stream().noneMatch(pause -> pause.holdsOn(day.date())))
                                 .filter(line -> shown.contains(line.exercise()))
                                 .filter(line ->
                                         cautions.lock(line, day.date(), care).isEmpty())
