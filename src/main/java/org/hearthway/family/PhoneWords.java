@@ -111,20 +111,28 @@ final class PhoneWords {
     /** Words that stand as they are. */
     static Map<String, String> single(Reader reader) {
         var words = new LinkedHashMap<String, String>();
-        SESSION.forEach(key -> words.put(key.substring("family.".length()), reader.say(key)));
+        SESSION.forEach(key -> words.put(shortly(key), reader.say(key)));
         for (var outcome : Outcome.values()) {
-            words.put("outcome." + outcome, reader.say("family.outcome." + outcome));
+            var key = "family.outcome." + outcome;
+            words.put(shortly(key), reader.say(key));
         }
         for (var reason : Reason.values()) {
-            words.put("reason." + reason, reader.large(reader.say("family.reason." + reason)));
+            var key = "family.reason." + reason;
+            words.put(shortly(key), reader.large(reader.say(key)));
         }
         for (var who : RatedBy.values()) {
-            words.put("rated." + who, reader.say("family.rated." + who, reader.name()));
+            var key = "family.rated." + who;
+            words.put(shortly(key), reader.say(key, reader.name()));
         }
         if (reader.isHelper()) {
             words.put("session.tell", reader.say("family.help.tell", reader.name()));
         }
         return words;
+    }
+
+    /** A key without the name of the feature. */
+    private static String shortly(String key) {
+        return key.substring(key.indexOf('.') + 1);
     }
 
     /** Words that differ with a number. */
