@@ -86,7 +86,8 @@ public final class Telling {
         note(Movement.SIDE, m * (to.get(Axis.TRUNK_SIDE) - from.get(Axis.TRUNK_SIDE)), Who.WHOLE);
         double roll = to.get(Axis.TURN) - from.get(Axis.TURN);
         if (Math.abs(roll) > Movement.ROLL.from) {
-            found.add(new Sized(new Change(Movement.ROLL, m * roll > 0, Who.WHOLE), Double.MAX_VALUE));
+            var movement = posture.frame().u().y() < .5 ? Movement.ROLL : Movement.PIVOT;
+            found.add(new Sized(new Change(movement, m * roll > 0, Who.WHOLE), Double.MAX_VALUE));
         }
     }
 
