@@ -27,7 +27,8 @@ public record Support(Kind kind, Map<String, Double> settings) {
         CUSHION("cushion", "at height depth half"),
         BALL("ball", "at r"),
         TREADMILL("treadmill", "at height"),
-        LINE("line", "");
+        LINE("line", ""),
+        BED("bed", "at height depth half");
 
         private final String key;
         private final String knows;
@@ -76,6 +77,7 @@ public record Support(Kind kind, Map<String, Double> settings) {
             case CUSHION -> get("height", .06);
             case BALL -> 2 * get("r", .125) - SINKS;
             case TREADMILL -> get("height", .05);
+            case BED -> get("height", .32);
         };
     }
 
