@@ -28,8 +28,7 @@ final class Faces {
     static List<Piece> effortPieces(int band) {
         return IntStream.rangeClosed(0, band)
                 .mapToObj(i -> new Piece(
-                        "p sv-effort",
-                        Stone.outline(20, 28 - 7.2 * i, 10.6 - 1.8 * i, 4.4 - 0.35 * i, i + 40 + band)))
+                        "p sv-effort", Stone.outline(20, 28 - 7.2 * i, 10.6 - 1.8 * i, 4.4 - 0.35 * i, i + 40 + band)))
                 .toList();
     }
 

@@ -23,8 +23,8 @@ final class HoldRing extends Component {
         getElement().setAttribute("rest", String.valueOf(rest));
         getElement().setAttribute("sides", String.join("|", sides));
         for (var word : List.of(
-                "name", "start", "pause", "go-on", "again", "rest", "over", "seconds", "minutes", "hold", "left", "skip",
-                "sound", "buzz")) {
+                "name", "start", "pause", "go-on", "again", "rest", "over", "seconds", "minutes", "hold", "left",
+                "skip", "sound", "buzz")) {
             getElement().setAttribute("word-" + word, reader.say("family.ring." + word));
         }
     }
@@ -39,8 +39,7 @@ final class HoldRing extends Component {
         var dose = line.dose();
         var rest = line.prescription().restSeconds().orElse(usualRest);
         if (dose.minutes() > 0) {
-            return Optional.of(
-                    new HoldRing(reader, dose.minutes() * 60, dose.sets(), 1, rest, sides(reader, line)));
+            return Optional.of(new HoldRing(reader, dose.minutes() * 60, dose.sets(), 1, rest, sides(reader, line)));
         }
         return dose.holdSeconds() > 0
                 ? Optional.of(new HoldRing(

@@ -43,13 +43,7 @@ class PhoneSheets {
     private final Signs signs;
     private final Pause pauses;
 
-    PhoneSheets(
-            HomeWeek week,
-            ExerciseLibrary library,
-            FamilyPlans plans,
-            CallLines lines,
-            Signs signs,
-            Pause pauses) {
+    PhoneSheets(HomeWeek week, ExerciseLibrary library, FamilyPlans plans, CallLines lines, Signs signs, Pause pauses) {
         this.week = week;
         this.library = library;
         this.plans = plans;

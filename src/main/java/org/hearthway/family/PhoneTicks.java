@@ -73,7 +73,8 @@ final class PhoneTicks {
     }
 
     private void need(String field, Optional<?> found) {
-        if (found.isEmpty() && problems.stream().noneMatch(problem -> problem.field().equals(field))) {
+        if (found.isEmpty()
+                && problems.stream().noneMatch(problem -> problem.field().equals(field))) {
             problems.add(wrong(field));
         }
     }
@@ -128,7 +129,8 @@ final class PhoneTicks {
     /** Only as phones write it: in other spellings one key would be several. */
     private Optional<UUID> uuid(String text) {
         try {
-            return Optional.of(UUID.fromString(text)).filter(key -> key.toString().equals(text));
+            return Optional.of(UUID.fromString(text))
+                    .filter(key -> key.toString().equals(text));
         } catch (IllegalArgumentException notAKey) {
             return Optional.empty();
         }

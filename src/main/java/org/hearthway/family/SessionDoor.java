@@ -117,8 +117,7 @@ class SessionDoor {
     /** Whoever comes back from signing in goes on where the session was left. */
     @GetMapping("/session/{child}/again")
     String again(@PathVariable String child) {
-        return "redirect:/session/"
-                + ChildId.parse(child).map(Object::toString).orElse("");
+        return "redirect:/session/" + ChildId.parse(child).map(Object::toString).orElse("");
     }
 
     @GetMapping("/session/worker.js")
@@ -134,8 +133,8 @@ class SessionDoor {
     @GetMapping("/session/here")
     ResponseEntity<Object> here(CsrfToken token) {
         return signedIn.person()
-                .<ResponseEntity<Object>>map(person -> kept(HttpStatus.OK)
-                        .body(new Here(person.account().toString(), clock.millis(), token(token))))
+                .<ResponseEntity<Object>>map(person ->
+                        kept(HttpStatus.OK).body(new Here(person.account().toString(), clock.millis(), token(token))))
                 .orElseGet(() -> signedOut());
     }
 
@@ -196,9 +195,7 @@ class SessionDoor {
             if (list.size() > HomeWeek.MOST_TICKS) {
                 throw new Invalid(Problem.at("ticks", "family.session.problem.many", HomeWeek.MOST_TICKS));
             }
-            var id = readers.goesOnAs(child)
-                    .or(() -> ChildId.parse(child))
-                    .orElseThrow(NotAvailable::new);
+            var id = readers.goesOnAs(child).or(() -> ChildId.parse(child)).orElseThrow(NotAvailable::new);
             var read = StreamSupport.stream(list.spliterator(), false)
                     .map(PhoneTicks::read)
                     .toList();
@@ -212,18 +209,19 @@ class SessionDoor {
         }
     }
 
-    private List<Answer> answers(
-            Viewer.Person person, ChildId child, List<PhoneTicks.Read> read) {
+    private List<Answer> answers(Viewer.Person person, ChildId child, List<PhoneTicks.Read> read) {
         var arrived = week.bring(
-                        person, child, read.stream().flatMap(r -> r.tick().stream()).toList())
+                        person,
+                        child,
+                        read.stream().flatMap(r -> r.tick().stream()).toList())
                 .iterator();
         var answers = new ArrayList<Answer>();
         for (var each : read) {
             var key = each.key().map(Object::toString).orElse(null);
             answers.add(each.tick()
                     .map(tick -> answer(person, tick, arrived.next()))
-                    .orElseGet(() -> new Answer(
-                            key, written(Arrival.REFUSED), null, null, faults(person, each.problems()))));
+                    .orElseGet(() ->
+                            new Answer(key, written(Arrival.REFUSED), null, null, faults(person, each.problems()))));
         }
         return answers;
     }

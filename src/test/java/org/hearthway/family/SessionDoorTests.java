@@ -114,11 +114,7 @@ class SessionDoorTests {
         var entered = Children.enter(register);
         var bridge = library.find("bridge").orElseThrow();
         signOff.accept(ADMINISTRATOR, List.of(bridge.item()));
-        programs.save(
-                THERAPIST,
-                entered,
-                new Programs.Draft(TODAY, List.of(line("bridge")), "First weeks"),
-                0);
+        programs.save(THERAPIST, entered, new Programs.Draft(TODAY, List.of(line("bridge")), "First weeks"), 0);
         return entered;
     }
 
@@ -224,10 +220,12 @@ class SessionDoorTests {
         bad.put("pain", "much");
         var answers = read(send(List.of(early, bad, tick(TODAY), "no tick", Map.of())))
                 .get("answers");
-        assertThat(answers).extracting(a -> a.get("state").asText())
+        assertThat(answers)
+                .extracting(a -> a.get("state").asText())
                 .containsExactly("refused", "refused", "kept", "refused", "refused");
         assertThat(answers.get(0).get("problems").get(0).get("field").asText()).isEqualTo("day");
-        assertThat(answers.get(0).get("problems").get(0).get("message").asText()).contains("Mar 12, 2026");
+        assertThat(answers.get(0).get("problems").get(0).get("message").asText())
+                .contains("Mar 12, 2026");
         assertThat(answers.get(1).get("problems").get(0).get("field").asText()).isEqualTo("pain");
         assertThat(answers.get(4).get("problems"))
                 .extracting(p -> p.get("field").asText())
@@ -326,8 +324,9 @@ class SessionDoorTests {
         assertThat(answer.get("state").asText()).isEqualTo("kept");
         assertThat(answer.get("became").asText()).isEqualTo("taken-out");
         assertThat(answer.get("says").asText()).contains("Bridge");
-        assertThat(kept()).singleElement().satisfies(logged -> assertThat(logged.version())
-                .contains(1));
+        assertThat(kept())
+                .singleElement()
+                .satisfies(logged -> assertThat(logged.version()).contains(1));
     }
 
     /** AC2 at this door. */
@@ -372,7 +371,13 @@ class SessionDoorTests {
         var sheet = sheet(session(somebody), child);
         assertThat(sheet.get("helper").asBoolean()).isTrue();
         assertThat(sheet.get("home").asText()).isEqualTo("/help/" + child + "/today");
-        assertThat(sheet.get("days").get(1).get("planned").get(0).get("said").get("outcome").asText())
+        assertThat(sheet.get("days")
+                        .get(1)
+                        .get("planned")
+                        .get(0)
+                        .get("said")
+                        .get("outcome")
+                        .asText())
                 .isEqualTo("DONE");
         assertThat(sheet.toString()).doesNotContain("She cried").doesNotContain("Ana Lindgren");
     }
@@ -381,9 +386,7 @@ class SessionDoorTests {
     void nobodySignedInIsAnsweredWith401AndTheEmptyPage() throws Exception {
         web.perform(get("/session/" + child + "/week")).andExpect(status().isUnauthorized());
         web.perform(get("/session/here")).andExpect(status().isUnauthorized());
-        web.perform(post("/session/" + child + "/ticks")
-                        .with(csrf().asHeader())
-                        .content("{}"))
+        web.perform(post("/session/" + child + "/ticks").with(csrf().asHeader()).content("{}"))
                 .andExpect(status().isUnauthorized());
         var page = web.perform(get("/session/" + child))
                 .andExpect(status().isOk())
@@ -396,8 +399,7 @@ class SessionDoorTests {
 
     @Test
     void aSessionThatWasEndedIsAnsweredWith401() throws Exception {
-        sessions.getAllSessions(
-                        sessions.getSessionInformation(signedIn.getId()).getPrincipal(), false)
+        sessions.getAllSessions(sessions.getSessionInformation(signedIn.getId()).getPrincipal(), false)
                 .forEach(SessionInformation::expireNow);
         web.perform(get("/session/" + child + "/week").session(signedIn)).andExpect(status().isUnauthorized());
     }

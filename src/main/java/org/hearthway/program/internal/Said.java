@@ -168,14 +168,13 @@ class Said {
             }
             var became = became(tick.entry(), today);
             try {
-                var kept = once(() -> add(
-                        by, child, tick.entry(), Optional.of(tick.before()), tick.version(), became, said(tick)));
+                var kept = once(() ->
+                        add(by, child, tick.entry(), Optional.of(tick.before()), tick.version(), became, said(tick)));
                 return new Arrived(kept ? Arrival.KEPT : Arrival.KNOWN, became, List.of());
             } catch (NotAvailable notAvailable) {
                 // the right to log ended a moment ago, or the key is that of another child's tick
                 gate.require(by, Action.LOG_SESSION, child);
-                return new Arrived(
-                        Arrival.REFUSED, Optional.empty(), List.of(Problem.at("key", "program.said.key")));
+                return new Arrived(Arrival.REFUSED, Optional.empty(), List.of(Problem.at("key", "program.said.key")));
             }
         }
 
@@ -200,7 +199,8 @@ class Said {
                 return Optional.of(Became.FORBIDDEN);
             }
             return library.find(entry.exercise()).isPresent()
-                            && days.stream().allMatch(day -> line(entry.exercise(), day).isPresent())
+                            && days.stream()
+                                    .allMatch(day -> line(entry.exercise(), day).isPresent())
                     ? Optional.empty()
                     : Optional.of(Became.TAKEN_OUT);
         }

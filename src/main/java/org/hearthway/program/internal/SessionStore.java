@@ -108,7 +108,8 @@ class SessionStore {
     /** Whether something that counts for an exercise on a day was said by this account. */
     boolean isSaidBy(ChildId child, String exercise, LocalDate day, AccountId account) {
         return Together.counting(rows(child, day, day)).stream()
-                .anyMatch(row -> row.logged().entry().exercise().equals(exercise) && row.by().equals(account));
+                .anyMatch(row -> row.logged().entry().exercise().equals(exercise)
+                        && row.by().equals(account));
     }
 
     /** What counts, newest first. */

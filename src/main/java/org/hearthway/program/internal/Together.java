@@ -37,8 +37,7 @@ final class Together {
         }
 
         private boolean standsInThePlaceOf(Row earlier) {
-            return logged.turn() > earlier.logged.turn()
-                    && (by.equals(earlier.by) || over >= earlier.logged.turn());
+            return logged.turn() > earlier.logged.turn() && (by.equals(earlier.by) || over >= earlier.logged.turn());
         }
     }
 
@@ -46,8 +45,7 @@ final class Together {
 
     /** The rows that count, the first first. */
     static List<Row> counting(List<Row> rows) {
-        var slots = rows.stream()
-                .collect(Collectors.groupingBy(Row::slot, LinkedHashMap::new, Collectors.toList()));
+        var slots = rows.stream().collect(Collectors.groupingBy(Row::slot, LinkedHashMap::new, Collectors.toList()));
         return slots.values().stream()
                 .flatMap(of -> of.stream()
                         .filter(row -> !row.takesBack() && of.stream().noneMatch(o -> o.standsInThePlaceOf(row))))

@@ -195,10 +195,12 @@ class BroughtTicksTests {
     @Test
     void aTimeThatCannotHaveBeenIsTheNearestThatCan() {
         clock.advance(Duration.ofDays(2));
-        var early = new Tick(
-                entry("bridge", TODAY, Outcome.DONE, null, ""), Instant.EPOCH, Optional.empty(), 0);
+        var early = new Tick(entry("bridge", TODAY, Outcome.DONE, null, ""), Instant.EPOCH, Optional.empty(), 0);
         var late = new Tick(
-                entry("clam", TODAY, Outcome.DONE, null, ""), Instant.parse("2031-01-01T00:00:00Z"), Optional.empty(), 0);
+                entry("clam", TODAY, Outcome.DONE, null, ""),
+                Instant.parse("2031-01-01T00:00:00Z"),
+                Optional.empty(),
+                0);
         assertThat(week.bring(dana, child, List.of(early, late)))
                 .extracting(Arrived::arrival)
                 .containsOnly(Arrival.KEPT);
@@ -263,9 +265,7 @@ class BroughtTicksTests {
     void whoSawWhatTheOtherSaidStandsInItsPlace() {
         bring(ruth, done("bridge", TODAY));
         var seen = counted("bridge", TODAY).turn();
-        bring(
-                dana,
-                new Tick(entry("bridge", TODAY, Outcome.SOME, null, ""), clock.instant(), Optional.of(1), seen));
+        bring(dana, new Tick(entry("bridge", TODAY, Outcome.SOME, null, ""), clock.instant(), Optional.of(1), seen));
 
         assertThat(counted("bridge", TODAY).names()).containsExactly("Dana");
         assertThat(counted("bridge", TODAY).entry().outcome()).isEqualTo(Outcome.SOME);
@@ -311,8 +311,8 @@ class BroughtTicksTests {
         var other = ChildId.random();
         programs.save(therapist, other, new Draft(TODAY, List.of(Lines.line("bridge")), "because"), 0);
         assertThat(week.bring(dana, other, List.of(tick)))
-                .containsExactly(new Arrived(
-                        Arrival.REFUSED, Optional.empty(), List.of(Problem.at("key", "program.said.key"))));
+                .containsExactly(
+                        new Arrived(Arrival.REFUSED, Optional.empty(), List.of(Problem.at("key", "program.said.key"))));
         assertThat(week.entries(dana, other, TODAY, TODAY)).isEmpty();
     }
 
@@ -339,7 +339,9 @@ class BroughtTicksTests {
         var carried = week.carry(dana, child, TODAY.minusDays(1), 9);
         assertThat(carried.version()).isEqualTo(1);
         assertThat(carried.days()).hasSize(9);
-        assertThat(carried.forbiddenFrom()).containsOnlyKeys("roll-helper").containsEntry("roll-helper", TODAY.plusDays(2));
+        assertThat(carried.forbiddenFrom())
+                .containsOnlyKeys("roll-helper")
+                .containsEntry("roll-helper", TODAY.plusDays(2));
         assertThat(carried.days().get(2).planned()).hasSize(3);
     }
 }
