@@ -14,6 +14,7 @@ let token = null;
 let tries = 0;
 let timer = 0;
 let running = null;
+let again = false;
 let listener = null;
 
 /** Is told after each try, with whether anything came in. */
@@ -108,24 +109,28 @@ function later() {
   }
 }
 
-/** Sends all that waits; at most once at a time. */
-export function send() {
-  running ??= (async () => {
-    let came = false;
-    try {
-      if (kept.waiting().length) {
-        came = await alone(sendAll);
-        state.reach = 'sent';
-        tries = 0;
-      }
-    } catch (trouble) {
-      state.reach = trouble instanceof SignedOut ? 'signed-out' : 'no-signal';
-    } finally {
-      running = null;
-      later();
-      listener?.(Boolean(came));
+async function attempt() {
+  let came = false;
+  try {
+    if (kept.waiting().length) {
+      came = await alone(sendAll);
+      state.reach = 'sent';
+      tries = 0;
     }
-  })();
+  } catch (trouble) {
+    state.reach = trouble instanceof SignedOut ? 'signed-out' : 'no-signal';
+  }
+  later();
+  await listener?.(Boolean(came));
+}
+
+/** Sends all that waits; at most once at a time, and once more when something was said meanwhile. */
+export function send() {
+  again = Boolean(running);
+  running ??= attempt().finally(() => {
+    running = null;
+    if (again) send();
+  });
   return running;
 }
 
