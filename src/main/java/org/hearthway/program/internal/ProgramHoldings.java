@@ -19,6 +19,10 @@ class ProgramHoldings implements Holdings {
         return List.of(
                 Chain.of("program_version", "child", OF_THE_ONE_THAT_STAYS, "saved_at"),
                 Chain.of("program_draft", "child", SILENTLY, "kept_at", "author"),
-                Rows.of("session-entry", "session_entry", "child", "turn"));
+                Rows.of("session-entry", "session_entry", "child", "turn"),
+                Chain.of("family_times", "child", OF_THE_ONE_THAT_STAYS, "saved_at"),
+                Rows.of("family-away", "family_away", "child", "away_key"),
+                Chain.of("week_layout", "child", SILENTLY, "saved_at"),
+                Rows.of("week-move", "week_move", "child", "move_key"));
     }
 }
