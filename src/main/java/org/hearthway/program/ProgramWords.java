@@ -11,6 +11,7 @@ import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Load;
 import org.hearthway.program.engine.ProgramDiff;
 import org.hearthway.program.engine.ProgramDiff.Field;
 import org.hearthway.program.engine.ProgramDiff.LineDiff;
@@ -24,6 +25,11 @@ public class ProgramWords {
 
     /** More sentences than these are counted, not told. */
     private static final int TOLD = 4;
+
+    /** Characters of what is told in the news. */
+    private static final int ROOM = 1000;
+
+    private static final int KILOGRAM = 1000;
 
     private static final Set<DayOfWeek> WORKING = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
 
@@ -42,10 +48,37 @@ public class ProgramWords {
         if (line.side() != ProgramLine.Side.NONE) {
             parts.add(side(language, line.side()));
         }
+        if (!(line.prescription().load() instanceof Load.Body)) {
+            parts.add(load(language, line.prescription().load()));
+        }
         if (dose.timesADay() > 1) {
             parts.add(words.say(language, "program.dose.aDay", dose.timesADay()));
         }
         return String.join(", ", parts);
+    }
+
+    /** "with 500 g", "with band 2", "without a load". */
+    public String load(Language language, Load load) {
+        if (load instanceof Load.Weight weight) {
+            return weight.grams() % KILOGRAM == 0
+                    ? words.say(language, "program.load.kilograms", weight.grams() / KILOGRAM)
+                    : words.say(language, "program.load.grams", weight.grams());
+        }
+        return load instanceof Load.Band band
+                ? words.say(language, "program.load.band", band.step())
+                : words.say(language, "program.load.body");
+    }
+
+    /** On which days a line is: the days themselves, or how many of them and how they lie. */
+    public String days(Language language, ProgramLine line) {
+        if (line.isOnFixedDays()) {
+            return days(language, line.days());
+        }
+        var rhythm = line.prescription().rhythm();
+        var often = words.say(language, "program.rhythm." + rhythm.spread().name(), rhythm.days());
+        return line.days().size() == DayOfWeek.values().length
+                ? often
+                : words.say(language, "program.rhythm.of", often, days(language, line.days()));
     }
 
     private String amount(Language language, Dose dose) {
@@ -103,12 +136,29 @@ public class ProgramWords {
         return told;
     }
 
-    /** What a new version tells the family. */
-    public Bilingual told(List<ProgramLine> before, List<ProgramLine> after) {
-        return new Bilingual(told(Language.EN, before, after), told(Language.ES, before, after));
+    /**
+     * What a new version tells the family.
+     *
+     * @param toFamily the word that comes with it, told as it was typed in both languages; may be empty
+     */
+    public Bilingual told(List<ProgramLine> before, List<ProgramLine> after, String toFamily) {
+        return new Bilingual(told(Language.EN, before, after, toFamily), told(Language.ES, before, after, toFamily));
     }
 
-    private String told(Language language, List<ProgramLine> before, List<ProgramLine> after) {
+    /** As many sentences as there is room for, the rest counted. */
+    private String told(Language language, List<ProgramLine> before, List<ProgramLine> after, String toFamily) {
+        for (int most = TOLD; most > 0; most--) {
+            var told = told(language, before, after, most);
+            var whole = toFamily.isBlank() ? told : words.say(language, "program.changed.word", told, toFamily);
+            if (whole.length() <= ROOM) {
+                return whole;
+            }
+        }
+        return words.say(
+                language, "program.changed.word", words.say(language, "program.changed.new-version"), toFamily);
+    }
+
+    private String told(Language language, List<ProgramLine> before, List<ProgramLine> after, int most) {
         if (before.isEmpty() && !after.isEmpty()) {
             return words.say(language, "program.changed.first", after.size());
         }
@@ -116,18 +166,18 @@ public class ProgramWords {
         if (sentences.isEmpty()) {
             return words.say(language, "program.changed.nothing");
         }
-        var first = String.join(" ", sentences.subList(0, Math.min(TOLD, sentences.size())));
-        return sentences.size() <= TOLD
+        var first = String.join(" ", sentences.subList(0, Math.min(most, sentences.size())));
+        return sentences.size() <= most
                 ? first
-                : words.say(language, "program.changed.more", first, sentences.size() - TOLD);
+                : words.say(language, "program.changed.more", first, sentences.size() - most);
     }
 
     private List<String> difference(Language language, LineDiff change) {
         var line = change.line();
         var name = name(language, line.exercise());
         if (change.isNew()) {
-            return List.of(words.say(
-                    language, "program.changed.new", name, dose(language, line), days(language, line.days())));
+            return List.of(
+                    words.say(language, "program.changed.new", name, dose(language, line), days(language, line)));
         }
         if (change.isTakenOut()) {
             return List.of(words.say(language, "program.changed.out", name));
@@ -155,12 +205,30 @@ public class ProgramWords {
             case TIMES_A_DAY -> number(language, "program.changed.aDay", name, is.timesADay(), was.timesADay());
             case SIDE -> words.say(language, "program.changed.side", name, side(language, after.side()));
             case DAYS ->
+                words.say(language, "program.changed.days", name, days(language, after), days(language, before));
+            case REST -> rest(language, name, after);
+            case LOAD ->
                 words.say(
                         language,
-                        "program.changed.days",
+                        "program.changed.load",
                         name,
-                        days(language, after.days()),
-                        days(language, before.days()));
+                        load(language, after.prescription().load()));
+            case EFFORT -> effort(language, name, after);
+            case PROGRESSION ->
+                words.say(
+                        language,
+                        after.prescription().progression().isEmpty()
+                                ? "program.changed.progression.none"
+                                : "program.changed.progression",
+                        name);
+            case PRIORITY ->
+                words.say(
+                        language, "program.changed.priority." + after.priority().name(), name);
+            case EXCEPTIONS ->
+                words.say(
+                        language,
+                        after.exceptions().isEmpty() ? "program.changed.exceptions.none" : "program.changed.exceptions",
+                        name);
             case FROM -> words.say(language, "program.changed.from", name, after.from());
             case UNTIL -> until(language, name, after.until());
             case NOTE ->
@@ -177,6 +245,20 @@ public class ProgramWords {
         return is.holdSeconds() == 0
                 ? words.say(language, "program.changed.hold.none", name)
                 : number(language, "program.changed.hold", name, is.holdSeconds(), was.holdSeconds());
+    }
+
+    private String rest(Language language, String name, ProgramLine is) {
+        return is.prescription()
+                .restSeconds()
+                .map(rest -> words.say(language, "program.changed.rest", name, rest))
+                .orElseGet(() -> words.say(language, "program.changed.rest.usual", name));
+    }
+
+    private String effort(Language language, String name, ProgramLine is) {
+        return is.prescription()
+                .effort()
+                .map(target -> words.say(language, "program.changed.effort", name, target))
+                .orElseGet(() -> words.say(language, "program.changed.effort.none", name));
     }
 
     private String until(Language language, String name, Optional<LocalDate> until) {

@@ -13,11 +13,9 @@ import java.util.stream.Collectors;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.FamilyTimes;
-import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.engine.week.Ask;
-import org.hearthway.program.engine.week.Ask.Phase;
 import org.hearthway.program.engine.week.Demand;
 import org.hearthway.program.engine.week.FamilyWeek;
 import org.hearthway.program.engine.week.Standing;
@@ -111,37 +109,31 @@ class Asking {
     }
 
     private Ask ask(String name, ProgramLine line, Exercise exercise, boolean timed) {
-        var dose = line.dose();
-        var once = new Dose(dose.sets(), dose.repetitions(), dose.holdSeconds(), dose.minutes(), 1);
-        var minutes = timed ? library.pace().minutes(once, line.side()) : library.pace().minutes(line);
+        var minutes = timed
+                ? line.prescription().minutes(library.pace())
+                : library.pace().minutes(line);
         return new Ask(
                 name,
-                Ask.Priority.SECOND,
+                line.priority(),
                 Math.min(LONGEST, minutes),
-                timed ? dose.timesADay() : 1,
-                rhythm(line),
+                timed ? line.dose().timesADay() : 1,
+                line.isOnFixedDays() ? Rhythm.on(line.days()) : line.prescription().rhythm(),
                 line.days(),
-                exercise.kind() == Exercise.Kind.STRENGTH ? muscles(exercise) : Set.of(),
-                phase(exercise),
-                "",
-                exercise.helper() ? Set.of(Standing.ONE) : Set.of());
+                exercise.kind() == Exercise.Kind.STRENGTH ? groups(exercise) : Set.of(),
+                exercise.traits().phase(),
+                exercise.traits().things().stream().map(Exercise.Named::id).sorted().collect(Collectors.joining("+")),
+                helpers(exercise));
     }
 
-    private static Rhythm rhythm(ProgramLine line) {
-        var days = line.days().size();
-        return new Rhythm(days, days == DayOfWeek.values().length ? Rhythm.Spread.DAILY : Rhythm.Spread.ANY);
+    private static Set<String> groups(Exercise exercise) {
+        return exercise.traits().muscleGroups().stream().map(Exercise.Named::id).collect(Collectors.toSet());
     }
 
-    private static Set<String> muscles(Exercise exercise) {
-        return Arrays.stream(exercise.muscles().en().split(", *")).collect(Collectors.toSet());
-    }
-
-    private static Phase phase(Exercise exercise) {
-        return switch (exercise.kind()) {
-            case STRETCH -> Phase.STRETCH;
-            case STRENGTH -> Phase.STRENGTH;
-            case POSITION -> Phase.POSITION;
-            case WALK, BALANCE, ARM -> Phase.SKILL;
+    private static Set<String> helpers(Exercise exercise) {
+        return switch (exercise.traits().help()) {
+            case NONE -> Set.of();
+            case NEAR, HANDS -> Set.of(Standing.ONE);
+            case TWO -> Set.of(Standing.TWO);
         };
     }
 }

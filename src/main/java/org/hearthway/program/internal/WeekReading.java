@@ -113,7 +113,7 @@ class WeekReading {
         var shown = shown(viewer, first.datesUntil(end.plusDays(1)).flatMap(day -> laid.named(day).values().stream()));
         return (line, day) -> pauses.stream().noneMatch(pause -> pause.holdsOn(day))
                 && shown.contains(line.exercise())
-                && cautions.lock(line.exercise(), day, care).isEmpty();
+                && cautions.lock(line, day, care).isEmpty();
     }
 
     /** Which exercises this viewer sees: a family only those the clinic has accepted, staff all. */

@@ -46,11 +46,11 @@ class EditingTests {
     }
 
     private static Version version(ProgramLine line) {
-        return new Version(1, DAY, List.of(line), AccountId.random(), Instant.EPOCH, "begins");
+        return new Version(1, DAY, List.of(line), AccountId.random(), Instant.EPOCH, "begins", "");
     }
 
     private static ProgramLine line(String exercise, int repetitions) {
-        return new ProgramLine(
+        return ProgramLine.of(
                 exercise,
                 new Dose(2, repetitions, 0, 0, 1),
                 Side.NONE,

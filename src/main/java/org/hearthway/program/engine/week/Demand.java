@@ -14,7 +14,7 @@ public record Demand(Ask ask, LocalDate from, Optional<LocalDate> until) {
 
     /** Whether the therapist named each of its days, so that there is nothing to choose. */
     public boolean isFixed() {
-        return ask.days().size() == ask.rhythm().days();
+        return ask.days().size() <= ask.rhythm().days();
     }
 
     /** Whether the line asks for anything on this day, its weekday aside. */

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.engine.week.FamilyWeek.Slot;
 import org.junit.jupiter.api.Test;
@@ -176,7 +177,7 @@ class LayingTests {
         var plain = ask(name, minutes, days);
         return new Ask(
                 name,
-                Ask.Priority.THIRD,
+                Priority.THIRD,
                 minutes,
                 1,
                 plain.rhythm(),
