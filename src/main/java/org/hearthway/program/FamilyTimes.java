@@ -117,11 +117,11 @@ public interface FamilyTimes {
         private static List<Slot> cut(Slot slot, Busy busy) {
             var one = new FamilyWeek.Slot(slot.day(), slot.start(), slot.minutes(), java.util.Set.of());
             return new FamilyWeek(List.of(one), java.util.Map.of())
-                    .without(List.of(new FamilyWeek.Busy(busy.day(), busy.from(), busy.until())), SHORTEST)
-                    .slots()
-                    .stream()
-                    .map(piece -> new Slot(piece.day(), piece.start(), piece.minutes(), slot.helpers()))
-                    .toList();
+                            .without(List.of(new FamilyWeek.Busy(busy.day(), busy.from(), busy.until())), SHORTEST)
+                            .slots()
+                            .stream()
+                            .map(piece -> new Slot(piece.day(), piece.start(), piece.minutes(), slot.helpers()))
+                            .toList();
         }
     }
 

@@ -69,8 +69,7 @@ public interface HomeWeek {
      * @param minutes of the whole day
      * @param times when it is done, as many as it is done a day; empty where the family has named no times
      */
-    record Planned(
-            Exercise exercise, ProgramLine line, int minutes, Optional<Logged> logged, List<LocalTime> times) {
+    record Planned(Exercise exercise, ProgramLine line, int minutes, Optional<Logged> logged, List<LocalTime> times) {
         public Planned {
             times = List.copyOf(times);
         }

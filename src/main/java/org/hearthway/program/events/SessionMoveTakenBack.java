@@ -7,4 +7,5 @@ import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 
 /** A family took back that it had moved a session. */
-public record SessionMoveTakenBack(ChildId child, Viewer by, Instant at, String exercise, LocalDate from, LocalDate to) implements Change {}
+public record SessionMoveTakenBack(ChildId child, Viewer by, Instant at, String exercise, LocalDate from, LocalDate to)
+        implements Change {}

@@ -7,4 +7,5 @@ import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 
 /** A family moved one session within its week. */
-public record SessionMoved(ChildId child, Viewer by, Instant at, String exercise, LocalDate from, LocalDate to) implements Change {}
+public record SessionMoved(ChildId child, Viewer by, Instant at, String exercise, LocalDate from, LocalDate to)
+        implements Change {}

@@ -55,7 +55,8 @@ class Asking {
         return new FamilyWeek(
                 times.free().stream().map(Asking::slot).toList(),
                 times.most()
-                        .map(most -> Arrays.stream(DayOfWeek.values()).collect(Collectors.toMap(day -> day, day -> most)))
+                        .map(most ->
+                                Arrays.stream(DayOfWeek.values()).collect(Collectors.toMap(day -> day, day -> most)))
                         .orElse(Map.of()));
     }
 
@@ -76,8 +77,8 @@ class Asking {
         named(lines)
                 .forEach((name, line) -> library.find(line.exercise())
                         .filter(exercise -> !line.days().isEmpty())
-                        .ifPresent(exercise -> demands.add(
-                                new Demand(ask(name, line, exercise, timed), line.from(), line.until()))));
+                        .ifPresent(exercise ->
+                                demands.add(new Demand(ask(name, line, exercise, timed), line.from(), line.until()))));
         var firm = demands.stream().filter(Demand::isFixed).toList();
         return demands.stream()
                 .map(demand -> demand.isFixed() && firm.stream().anyMatch(other -> clash(demand.ask(), other.ask()))
@@ -117,11 +118,16 @@ class Asking {
                 line.priority(),
                 Math.min(LONGEST, minutes),
                 timed ? line.dose().timesADay() : 1,
-                line.isOnFixedDays() ? Rhythm.on(line.days()) : line.prescription().rhythm(),
+                line.isOnFixedDays()
+                        ? Rhythm.on(line.days())
+                        : line.prescription().rhythm(),
                 line.days(),
                 exercise.kind() == Exercise.Kind.STRENGTH ? groups(exercise) : Set.of(),
                 exercise.traits().phase(),
-                exercise.traits().things().stream().map(Exercise.Named::id).sorted().collect(Collectors.joining("+")),
+                exercise.traits().things().stream()
+                        .map(Exercise.Named::id)
+                        .sorted()
+                        .collect(Collectors.joining("+")),
                 helpers(exercise));
     }
 

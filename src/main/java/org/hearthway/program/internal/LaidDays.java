@@ -86,8 +86,10 @@ record LaidDays(List<Dated> versions, List<Stretch> laid) {
                 .filter(name -> !layout.asked().contains(name))
                 .forEach(name -> times.put(name, List.of()));
         return times.entrySet().stream()
-                .filter(one -> there.containsKey(one.getKey()))
-                .map(one -> new On(one.getKey(), there.get(one.getKey()), one.getValue()))
+                .flatMap(
+                        one -> Optional.ofNullable(there.get(one.getKey()))
+                                .map(line -> new On(one.getKey(), line, one.getValue()))
+                                .stream())
                 .toList();
     }
 

@@ -165,7 +165,8 @@ class StoredFamilyTimes implements FamilyTimes {
         var away = store.away(child, day);
         return store.laid(child, day, Optional.of(day)).stream()
                 .findFirst()
-                .filter(laid -> away.stream().noneMatch(one -> !one.first().isAfter(laid.until().orElse(one.first()))))
+                .filter(laid -> away.stream()
+                        .noneMatch(one -> !one.first().isAfter(laid.until().orElse(one.first()))))
                 .filter(laid -> laid.layout().kind() == Layout.Kind.BY_TIME)
                 .flatMap(laid -> WeekSchedule.versionOn(versions, day)
                         .map(version -> new Fit(

@@ -89,17 +89,22 @@ class StoredHomeWeek implements HomeWeek {
                         .sorted()
                         .map(start -> time(read, start, whole))
                         .toList(),
-                whole ? read.moved().stream().flatMap(move -> moved(read, move).stream()).toList() : List.of());
+                whole
+                        ? read.moved().stream()
+                                .flatMap(move -> moved(read, move).stream())
+                                .toList()
+                        : List.of());
     }
 
     /** A time of the day; one that was moved to a time that is gone since is as long as what is in it. */
     private Time time(WeekReading.Read read, LocalTime start, boolean whole) {
-        var slot = read.layout()
-                .flatMap(layout -> layout.week().at(read.date().getDayOfWeek(), start));
-        var minutes = slot.map(FamilyWeek.Slot::minutes).orElseGet(() -> read.on().stream()
-                .filter(on -> on.times().contains(start))
-                .mapToInt(on -> library.pace().minutes(on.line()) / on.times().size())
-                .sum());
+        var slot = read.layout().flatMap(layout -> layout.week().at(read.date().getDayOfWeek(), start));
+        var minutes = slot.map(FamilyWeek.Slot::minutes)
+                .orElseGet(() -> read.on().stream()
+                        .filter(on -> on.times().contains(start))
+                        .mapToInt(on ->
+                                library.pace().minutes(on.line()) / on.times().size())
+                        .sum());
         var helpers = slot.filter(there -> whole).map(FamilyWeek.Slot::helpers).orElse(Set.of()).stream()
                 .filter(name -> !name.equals(Standing.ONE) && !name.equals(Standing.TWO))
                 .sorted()

@@ -138,7 +138,10 @@ class StoredMissed implements Missed {
 
     /** What the lines in force today ask for, those that show nowhere in the week left out. */
     private List<Ask> asks(List<Read> days, LocalDate today, boolean timed) {
-        var there = days.stream().flatMap(day -> day.on().stream()).map(LaidDays.On::name).toList();
+        var there = days.stream()
+                .flatMap(day -> day.on().stream())
+                .map(LaidDays.On::name)
+                .toList();
         return asking.demands(days.get(today.getDayOfWeek().getValue() - 1).lines(), timed).stream()
                 .map(Demand::ask)
                 .filter(ask -> there.contains(ask.exercise()))
@@ -207,7 +210,8 @@ class StoredMissed implements Missed {
         if (move.to().isBefore(today) || said) {
             throw new Overtaken();
         }
-        if (weeks.moves(child, move.from(), move.to()).stream().anyMatch(one -> one.key().equals(key))) {
+        if (weeks.moves(child, move.from(), move.to()).stream()
+                .anyMatch(one -> one.key().equals(key))) {
             var now = clock.instant();
             weeks.add(child, by, now, move, true);
             events.publishEvent(new SessionMoveTakenBack(child, viewer, now, exercise, move.from(), move.to()));

@@ -53,7 +53,9 @@ final class TimesRules {
         if (times.busy().size() > FamilyTimes.BUSY) {
             problems.add(Problem.at("busy", "program.times.busy.many", FamilyTimes.BUSY));
         }
-        if (times.most().filter(most -> most < SHORTEST || most > FamilyTimes.LONGEST).isPresent()) {
+        if (times.most()
+                .filter(most -> most < SHORTEST || most > FamilyTimes.LONGEST)
+                .isPresent()) {
             problems.add(Problem.at("most", "program.times.most", SHORTEST, FamilyTimes.LONGEST));
         }
         return problems;
@@ -67,10 +69,14 @@ final class TimesRules {
         } else if (minute(slot.start()) + slot.minutes() >= MINUTES_A_DAY) {
             problems.add(Problem.at(field, "program.times.midnight"));
         } else if (i > 0 && overlap(times.slots().get(i - 1), slot)) {
-            problems.add(Problem.at(field, "program.times.overlap", times.slots().get(i - 1).end()));
+            problems.add(Problem.at(
+                    field, "program.times.overlap", times.slots().get(i - 1).end()));
         }
-        var sameDay = times.slots().stream().filter(other -> other.day() == slot.day()).count();
-        if (sameDay > FamilyTimes.TIMES_A_DAY && (i == 0 || times.slots().get(i - 1).day() != slot.day())) {
+        var sameDay = times.slots().stream()
+                .filter(other -> other.day() == slot.day())
+                .count();
+        if (sameDay > FamilyTimes.TIMES_A_DAY
+                && (i == 0 || times.slots().get(i - 1).day() != slot.day())) {
             problems.add(Problem.at(field, "program.times.many", FamilyTimes.TIMES_A_DAY));
         }
         if (slot.helpers().size() > FamilyTimes.HELPERS) {

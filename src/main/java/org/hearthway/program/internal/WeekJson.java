@@ -57,7 +57,8 @@ final class WeekJson {
         return new Times(
                 each(
                         root.required("slots"),
-                        node -> new Slot(day(node), time(node, "start"), whole(node, "minutes"), texts(node, "helpers"))),
+                        node -> new Slot(
+                                day(node), time(node, "start"), whole(node, "minutes"), texts(node, "helpers"))),
                 each(
                         root.required("busy"),
                         node -> new Busy(day(node), time(node, "from"), time(node, "until"), text(node, "what"))),
@@ -110,9 +111,9 @@ final class WeekJson {
         var root = read(text);
         var most = new EnumMap<DayOfWeek, Integer>(DayOfWeek.class);
         root.required("most")
-                .fields()
-                .forEachRemaining(one -> most.put(
-                        DayOfWeek.valueOf(one.getKey()), one.getValue().asInt()));
+                .properties()
+                .forEach(one ->
+                        most.put(DayOfWeek.valueOf(one.getKey()), one.getValue().asInt()));
         return new Layout(
                 Layout.Kind.valueOf(text(root, "kind")),
                 each(

@@ -63,7 +63,8 @@ class WeekLaying {
         var times = weeks.times(child);
         var away = weeks.away(child, first.minusDays(7));
         var laid = weeks.laid(child, first.minusDays(7), Optional.empty());
-        var before = new LaidDays(versions.stream().filter(v -> v.effective().isBefore(first)).toList(), laid);
+        var before = new LaidDays(
+                versions.stream().filter(v -> v.effective().isBefore(first)).toList(), laid);
         var known = new HashMap<List<Object>, Standing>();
         var stretches = Laying.from(
                 first,
@@ -71,8 +72,7 @@ class WeekLaying {
                 day -> standing(known, versions, times, day),
                 day -> away.stream().anyMatch(one -> holds(one, day)),
                 before::placed);
-        if (!laid.isEmpty()
-                || stretches.stream().anyMatch(one -> one.layout().kind() != Layout.Kind.AS_WRITTEN)) {
+        if (!laid.isEmpty() || stretches.stream().anyMatch(one -> one.layout().kind() != Layout.Kind.AS_WRITTEN)) {
             weeks.keep(child, clock.instant(), stretches);
         }
     }
@@ -92,7 +92,9 @@ class WeekLaying {
         var version = WeekSchedule.versionOn(versions, day);
         var named = times.stream().filter(one -> !one.effective().isAfter(day)).findFirst();
         return known.computeIfAbsent(
-                List.of(version.map(Dated::number).orElse(0), named.map(FamilyTimes.Version::number).orElse(0)),
+                List.of(
+                        version.map(Dated::number).orElse(0),
+                        named.map(FamilyTimes.Version::number).orElse(0)),
                 asked -> asking.standing(
                         version.map(Dated::lines).orElse(List.of()),
                         named.map(FamilyTimes.Version::times).orElse(FamilyTimes.Times.NONE)));

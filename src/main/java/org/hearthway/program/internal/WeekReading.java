@@ -80,8 +80,7 @@ class WeekReading {
         var moves = weeks.moves(child, from, last);
         var first = moves.isEmpty() ? from : from.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         var end = moves.isEmpty() ? last : last.with(TemporalAdjusters.nextOrSame(DayOfWeek.SUNDAY));
-        var laid = new LaidDays(
-                WeekLaying.versions(programs.all(child)), weeks.laid(child, first, Optional.of(end)));
+        var laid = new LaidDays(WeekLaying.versions(programs.all(child)), weeks.laid(child, first, Optional.of(end)));
         var shows = shows(viewer, child, laid, first, end);
         var days = new TreeMap<LocalDate, List<On>>();
         first.datesUntil(end.plusDays(1))
@@ -99,7 +98,8 @@ class WeekReading {
                         List.copyOf(laid.named(day).values()),
                         List.copyOf(days.getOrDefault(day, new ArrayList<>())),
                         applied.stream()
-                                .filter(move -> move.from().equals(day) || move.to().equals(day))
+                                .filter(move ->
+                                        move.from().equals(day) || move.to().equals(day))
                                 .toList()))
                 .toList();
     }
@@ -149,17 +149,22 @@ class WeekReading {
             Map<LocalDate, List<On>> days,
             LaidDays laid,
             BiPredicate<ProgramLine, LocalDate> shows) {
-        var there = days.get(move.from());
-        var target = days.get(move.to());
+        var there = days.getOrDefault(move.from(), new ArrayList<>());
+        var target = days.getOrDefault(move.to(), new ArrayList<>());
         var left = there.stream().filter(on -> on.name().equals(move.line())).findFirst();
         var line = Optional.ofNullable(laid.named(move.to()).get(move.line())).filter(to -> shows.test(to, move.to()));
         if (left.isEmpty() || line.isEmpty() || wasDone(child, left.get().line().exercise(), move.from())) {
             return false;
         }
-        var timed = laid.layout(move.to()).filter(l -> l.kind() == Layout.Kind.BY_TIME).isPresent();
+        var timed = laid.layout(move.to())
+                .filter(l -> l.kind() == Layout.Kind.BY_TIME)
+                .isPresent();
         var known = target.stream().filter(on -> on.name().equals(move.line())).findFirst();
         var times = new ArrayList<>(known.map(On::times).orElse(List.of()));
-        if (known.isPresent() && (!timed || times.contains(move.toStart()) || times.size() >= line.get().dose().timesADay())) {
+        if (known.isPresent()
+                && (!timed
+                        || times.contains(move.toStart())
+                        || times.size() >= line.get().dose().timesADay())) {
             return false;
         }
         if (timed) {
@@ -186,7 +191,7 @@ class WeekReading {
     /** Whether it was done after all on the day it left, so that the move would double it. */
     private boolean wasDone(ChildId child, String exercise, LocalDate day) {
         return sessions.counting(child, day, day).stream()
-                .anyMatch(said -> said.entry().exercise().equals(exercise)
-                        && said.entry().outcome() != Outcome.COULD_NOT);
+                .anyMatch(said ->
+                        said.entry().exercise().equals(exercise) && said.entry().outcome() != Outcome.COULD_NOT);
     }
 }

@@ -63,8 +63,9 @@ class WeekStore {
      */
     void insert(ChildId child, Viewer.Person by, Version version) {
         try {
-            jdbc.sql("insert into family_times (child, version_number, effective, body, said_by, said_by_name, on_behalf,"
-                            + " saved_at) values (:child, :number, :effective, :body, :saidBy, :saidByName, :onBehalf, :at)")
+            jdbc.sql(
+                            "insert into family_times (child, version_number, effective, body, said_by, said_by_name, on_behalf,"
+                                    + " saved_at) values (:child, :number, :effective, :body, :saidBy, :saidByName, :onBehalf, :at)")
                     .param("child", child.value())
                     .param("number", version.number())
                     .param("effective", version.effective())
@@ -83,10 +84,11 @@ class WeekStore {
 
     /** What counts of the days away that end on the day or later, the next first. */
     List<Away> away(ChildId child, LocalDate day) {
-        return jdbc.sql("select a.away_key, a.first_day, a.last_day, a.reason, a.said_by_name, a.on_behalf from family_away a"
-                        + " where a.child = :child and a.last_day >= :day and a.last_day >= a.first_day and a.turn ="
-                        + " (select max(n.turn) from family_away n where n.away_key = a.away_key)"
-                        + " order by a.first_day, a.turn")
+        return jdbc.sql(
+                        "select a.away_key, a.first_day, a.last_day, a.reason, a.said_by_name, a.on_behalf from family_away a"
+                                + " where a.child = :child and a.last_day >= :day and a.last_day >= a.first_day and a.turn ="
+                                + " (select max(n.turn) from family_away n where n.away_key = a.away_key)"
+                                + " order by a.first_day, a.turn")
                 .param("child", child.value())
                 .param("day", day)
                 .query((row, n) -> new Away(
@@ -109,9 +111,10 @@ class WeekStore {
     }
 
     void add(ChildId child, Viewer.Person by, Instant at, Away away) {
-        jdbc.sql("insert into family_away (away_key, child, first_day, last_day, reason, said_by, said_by_name, on_behalf,"
-                        + " said_at) values (:awayKey, :child, :firstDay, :lastDay, :reason, :saidBy, :saidByName,"
-                        + " :onBehalf, :at)")
+        jdbc.sql(
+                        "insert into family_away (away_key, child, first_day, last_day, reason, said_by, said_by_name, on_behalf,"
+                                + " said_at) values (:awayKey, :child, :firstDay, :lastDay, :reason, :saidBy, :saidByName,"
+                                + " :onBehalf, :at)")
                 .param("awayKey", away.key())
                 .param("child", child.value())
                 .param("firstDay", away.first())

@@ -51,7 +51,9 @@ public final class Laying {
         this.standing = standing;
         this.away = away;
         this.before = before;
-        this.lastSteady = week(monday(first).plusWeeks(1)).flatMap(day -> before.apply(day).stream()).toList();
+        this.lastSteady = week(monday(first).plusWeeks(1))
+                .flatMap(day -> before.apply(day).stream())
+                .toList();
     }
 
     /**
@@ -125,8 +127,7 @@ public final class Laying {
         if (alike && days.size() == WEEK && !meets(works(whole.on(DayOfWeek.MONDAY), stands), sunday)) {
             return whole;
         }
-        if (days.stream().noneMatch(away)
-                && days.stream().map(standing).allMatch(Standing::isWritten)) {
+        if (days.stream().noneMatch(away) && days.stream().map(standing).allMatch(Standing::isWritten)) {
             return written(stands);
         }
         return pieced(monday, days, whole, sunday);
@@ -216,23 +217,20 @@ public final class Laying {
                 .toList();
     }
 
-    private List<Ask> asks(List<LocalDate> piece, List<Placed> placed, Layout whole, Set<String> sunday, List<Placed> last) {
+    private List<Ask> asks(
+            List<LocalDate> piece, List<Placed> placed, Layout whole, Set<String> sunday, List<Placed> last) {
         var asks = new ArrayList<Ask>();
         var begin = piece.get(0);
         var stands = standing.apply(begin);
         var end = piece.get(piece.size() - 1);
-        var ahead = end.getDayOfWeek() == DayOfWeek.SUNDAY
-                ? works(whole.on(DayOfWeek.MONDAY), stands)
-                : Set.<String>of();
+        var ahead =
+                end.getDayOfWeek() == DayOfWeek.SUNDAY ? works(whole.on(DayOfWeek.MONDAY), stands) : Set.<String>of();
         var behind = begin.getDayOfWeek() == DayOfWeek.MONDAY
                 ? sunday
                 : works(on(placed, begin.getDayOfWeek().minus(1)), standing.apply(begin.minusDays(1)));
         for (var demand : stands.demands()) {
             var days = EnumSet.noneOf(DayOfWeek.class);
-            piece.stream()
-                    .filter(away.negate())
-                    .filter(demand::isOn)
-                    .forEach(day -> days.add(day.getDayOfWeek()));
+            piece.stream().filter(away.negate()).filter(demand::isOn).forEach(day -> days.add(day.getDayOfWeek()));
             var rests = needsRest(demand.ask());
             if (meets(rests, behind)) {
                 days.remove(begin.getDayOfWeek());
@@ -259,7 +257,8 @@ public final class Laying {
         if (demand.isFixed()) {
             return ask.rhythm().days();
         }
-        var left = (int) piece.stream().filter(away.negate()).filter(demand::holdsOn).count();
+        var left = (int)
+                piece.stream().filter(away.negate()).filter(demand::holdsOn).count();
         var share = (2 * ask.rhythm().days() * left + WEEK) / (2 * WEEK);
         var kept = (int) piece.stream()
                 .filter(away.negate())

@@ -44,7 +44,9 @@ class LayingTests {
 
     private static Standing timed(int minutes, Ask... asks) {
         return new Standing(
-                true, everyDay(minutes), Arrays.stream(asks).map(LayingTests::demand).toList());
+                true,
+                everyDay(minutes),
+                Arrays.stream(asks).map(LayingTests::demand).toList());
     }
 
     private static List<Stretch> from(
@@ -132,8 +134,7 @@ class LayingTests {
     void whatHasBeenThisWeekIsNotAskedForAgain() {
         var before = List.of(new Placed("roll", DayOfWeek.MONDAY, SCHOOL_IS_OUT));
         var thursday = MONDAY.plusDays(3);
-        var laid = from(
-                thursday, timed(30, ask("roll", 10, 2)), HOME, day -> day.equals(MONDAY) ? before : List.of());
+        var laid = from(thursday, timed(30, ask("roll", 10, 2)), HOME, day -> day.equals(MONDAY) ? before : List.of());
         assertThat(days(laid, "roll", thursday, 4)).hasSize(1);
         assertThat(days(laid, "roll", MONDAY.plusDays(7), 7)).hasSize(2);
     }
@@ -176,16 +177,7 @@ class LayingTests {
     private static Ask third(String name, int minutes, int days) {
         var plain = ask(name, minutes, days);
         return new Ask(
-                name,
-                Priority.THIRD,
-                minutes,
-                1,
-                plain.rhythm(),
-                plain.days(),
-                Set.of(),
-                plain.phase(),
-                "",
-                Set.of());
+                name, Priority.THIRD, minutes, 1, plain.rhythm(), plain.days(), Set.of(), plain.phase(), "", Set.of());
     }
 
     @Test
@@ -197,7 +189,8 @@ class LayingTests {
                 NOTHING);
         assertThat(days(laid, "roll", MONDAY.plusDays(7), 7)).isEmpty();
         assertThat(days(laid, "roll", MONDAY.plusDays(14), 7)).hasSize(3);
-        assertThat(laid).allSatisfy(stretch -> assertThat(stretch.layout().out()).isEmpty());
+        assertThat(laid)
+                .allSatisfy(stretch -> assertThat(stretch.layout().out()).isEmpty());
     }
 
     @Test
