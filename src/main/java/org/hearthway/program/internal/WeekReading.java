@@ -46,6 +46,7 @@ class WeekReading {
     private final ExerciseLibrary library;
     private final SignOff signOff;
     private final Standings standings;
+    private final PauseRows pauses;
 
     WeekReading(
             ProgramStore programs,
@@ -54,7 +55,8 @@ class WeekReading {
             Cautions cautions,
             ExerciseLibrary library,
             SignOff signOff,
-            Standings standings) {
+            Standings standings,
+            PauseRows pauses) {
         this.programs = programs;
         this.weeks = weeks;
         this.sessions = sessions;
@@ -62,6 +64,7 @@ class WeekReading {
         this.library = library;
         this.signOff = signOff;
         this.standings = standings;
+        this.pauses = pauses;
     }
 
     /**
@@ -109,9 +112,11 @@ class WeekReading {
             Viewer viewer, ChildId child, LaidDays laid, LocalDate first, LocalDate end) {
         // whoever sees the week need not see the path and the status that it follows from
         var care = cautions.rules(WEEK, child);
-        var pauses = standings.pauses(WEEK, child);
+        var closed = standings.pauses(WEEK, child);
+        var resting = pauses.of(child);
         var shown = shown(viewer, first.datesUntil(end.plusDays(1)).flatMap(day -> laid.named(day).values().stream()));
-        return (line, day) -> pauses.stream().noneMatch(pause -> pause.holdsOn(day))
+        return (line, day) -> closed.stream().noneMatch(pause -> pause.holdsOn(day))
+                && resting.stream().noneMatch(pause -> pause.holdsOn(day))
                 && shown.contains(line.exercise())
                 && cautions.lock(line, day, care).isEmpty();
     }
