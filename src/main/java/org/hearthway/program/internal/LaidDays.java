@@ -47,7 +47,7 @@ record LaidDays(List<Dated> versions, List<Stretch> laid) {
     /** The lines in force on a day, by their names. */
     Map<String, ProgramLine> named(LocalDate day) {
         return WeekSchedule.versionOn(versions, day)
-                .map(version -> Asking.named(version.lines()))
+                .map(version -> WeekAsking.named(version.lines()))
                 .orElse(Map.of());
     }
 

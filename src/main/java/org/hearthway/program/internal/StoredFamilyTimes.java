@@ -189,7 +189,7 @@ class StoredFamilyTimes implements FamilyTimes {
     }
 
     private Optional<Exercise> exercise(Dated version, String name) {
-        return Optional.ofNullable(Asking.named(version.lines()).get(name))
+        return Optional.ofNullable(WeekAsking.named(version.lines()).get(name))
                 .flatMap(line -> library.find(line.exercise()));
     }
 }

@@ -44,7 +44,7 @@ class StoredMissed implements Missed {
     private final WeekReading reading;
     private final WeekStore weeks;
     private final SessionStore sessions;
-    private final Asking asking;
+    private final WeekAsking asking;
     private final ExerciseLibrary library;
     private final Gate gate;
     private final ApplicationEventPublisher events;
@@ -54,7 +54,7 @@ class StoredMissed implements Missed {
             WeekReading reading,
             WeekStore weeks,
             SessionStore sessions,
-            Asking asking,
+            WeekAsking asking,
             ExerciseLibrary library,
             Gate gate,
             ApplicationEventPublisher events,

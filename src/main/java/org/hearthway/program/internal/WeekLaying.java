@@ -31,11 +31,11 @@ class WeekLaying {
 
     private final ProgramStore programs;
     private final WeekStore weeks;
-    private final Asking asking;
+    private final WeekAsking asking;
     private final ClinicSettings clinic;
     private final Clock clock;
 
-    WeekLaying(ProgramStore programs, WeekStore weeks, Asking asking, ClinicSettings clinic, Clock clock) {
+    WeekLaying(ProgramStore programs, WeekStore weeks, WeekAsking asking, ClinicSettings clinic, Clock clock) {
         this.programs = programs;
         this.weeks = weeks;
         this.asking = asking;

@@ -23,13 +23,13 @@ import org.springframework.stereotype.Component;
 
 /** What the lines of a program ask of a week, and what the family's times offer, as the planner knows it. */
 @Component
-class Asking {
+class WeekAsking {
 
     private static final int LONGEST = 240;
 
     private final ExerciseLibrary library;
 
-    Asking(ExerciseLibrary library) {
+    WeekAsking(ExerciseLibrary library) {
         this.library = library;
     }
 
@@ -53,7 +53,7 @@ class Asking {
 
     private static FamilyWeek week(FamilyTimes.Times times) {
         return new FamilyWeek(
-                times.free().stream().map(Asking::slot).toList(),
+                times.free().stream().map(WeekAsking::slot).toList(),
                 times.most()
                         .map(most ->
                                 Arrays.stream(DayOfWeek.values()).collect(Collectors.toMap(day -> day, day -> most)))
