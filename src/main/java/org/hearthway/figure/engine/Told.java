@@ -32,7 +32,7 @@ public record Told(
      */
     public record Change(Movement movement, boolean more, Who who) {}
 
-    /** A movement that is worth a word when it is larger than so many degrees. */
+    /** A movement that is worth a word when it is larger than so many degrees, or so much of a breath. */
     public enum Movement {
         ROLL(45),
         HIPS(14),
@@ -46,7 +46,15 @@ public record Told(
         SHOULDER(20),
         SHOULDER_ABD(20),
         ELBOW(25),
-        WRIST(20);
+        WRIST(20),
+        PRON(40),
+        FINGERS(40),
+        TRUNK_TURN(12),
+        NECK(30),
+        NECK_SIDE(15),
+        NECK_TURN(40),
+        /** In shares of a deep breath. */
+        BREATH(.4);
 
         final double from;
 
