@@ -27,7 +27,7 @@ public final class Telling {
             Map.entry(Movement.SHOULDER_ABD, Joint.SHOULDER_ABD),
             Map.entry(Movement.ELBOW, Joint.ELBOW),
             Map.entry(Movement.WRIST, Joint.WRIST),
-            Map.entry(Movement.PRON, Joint.PRON),
+            Map.entry(Movement.PALM, Joint.PRON),
             Map.entry(Movement.FINGERS, Joint.FINGERS));
 
     private record Sized(Change change, double size) {}
@@ -80,7 +80,8 @@ public final class Telling {
         double tilt = to.get(Axis.TILT) - from.get(Axis.TILT);
         double bend = to.get(Axis.TRUNK) - from.get(Axis.TRUNK);
         if (posture == Posture.SUPINE) {
-            note(Movement.HIPS, -tilt, Who.WHOLE);
+            note(Movement.HIPS, Math.max(0, -tilt), Who.WHOLE);
+            note(Movement.CURL, bend + Math.max(0, tilt), Who.WHOLE);
         } else {
             note(Movement.TRUNK, tilt + bend, Who.WHOLE);
         }
@@ -88,7 +89,7 @@ public final class Telling {
         note(Movement.BREATH, to.get(Axis.BREATH) - from.get(Axis.BREATH), Who.WHOLE);
         int m = mirrored ? -1 : 1;
         note(Movement.SIDE, m * (to.get(Axis.TRUNK_SIDE) - from.get(Axis.TRUNK_SIDE)), Who.WHOLE);
-        note(Movement.TRUNK_TURN, m * (to.get(Axis.TRUNK_TURN) - from.get(Axis.TRUNK_TURN)), Who.WHOLE);
+        note(Movement.TWIST, m * (to.get(Axis.TRUNK_TURN) - from.get(Axis.TRUNK_TURN)), Who.WHOLE);
         note(Movement.NECK_SIDE, m * (to.get(Axis.NECK_SIDE) - from.get(Axis.NECK_SIDE)), Who.WHOLE);
         note(Movement.NECK_TURN, m * (to.get(Axis.NECK_TURN) - from.get(Axis.NECK_TURN)), Who.WHOLE);
         double roll = to.get(Axis.TURN) - from.get(Axis.TURN);
