@@ -83,7 +83,11 @@ class PhoneIT {
     /** Opens an exercise from the list and says how it went. */
     private void say(String exercise, String outcome, String... more) {
         phone.run("location.hash = ''");
-        phone.see(exercise).press(exercise).see("How to do it").press("How did it go?").see("Did it hurt?");
+        phone.see(exercise)
+                .press(exercise)
+                .see("How to do it")
+                .press("How did it go?")
+                .see("Did it hurt?");
         phone.press(outcome);
         for (var each : more) {
             phone.press(each);
@@ -165,20 +169,20 @@ class PhoneIT {
         assertThat(both.names()).containsExactly("Ben Albrecht", "Dana Albrecht");
         assertThat(both.entry().outcome()).isEqualTo(Outcome.DONE);
         assertThat(both.entry().pain()).contains(4);
-        assertThat(entries()).allSatisfy(logged -> assertThat(
-                        logged.at().atZone(People.ZONE).toLocalDate())
-                .isEqualTo(logged.entry().day()));
-        assertThat(entry("bridge", THURSDAY.plusDays(2)).received()).isEqualTo(clinic.clock().instant());
+        assertThat(entries())
+                .allSatisfy(logged -> assertThat(logged.at().atZone(People.ZONE).toLocalDate())
+                        .isEqualTo(logged.entry().day()));
+        assertThat(entry("bridge", THURSDAY.plusDays(2)).received())
+                .isEqualTo(clinic.clock().instant());
 
         phone.open("/my/" + juno + "/today?d=" + THURSDAY).see("Ben Albrecht and Dana Albrecht");
     }
 
     /** The other parent ticks, the therapist takes an exercise out, a pump is put in and forbids another one. */
     private void whatHappenedMeanwhile() {
-        var ben = new Viewer.Person(
-                AccountId.random(), "Ben Albrecht", Set.of(Role.CAREGIVER), Language.EN, People.ZONE);
-        clinic.part(Households.class)
-                .link(People.with(Role.ADMINISTRATOR), juno, ben.account(), Households.Reach.FULL);
+        var ben =
+                new Viewer.Person(AccountId.random(), "Ben Albrecht", Set.of(Role.CAREGIVER), Language.EN, People.ZONE);
+        clinic.part(Households.class).link(People.with(Role.ADMINISTRATOR), juno, ben.account(), Households.Reach.FULL);
         clinic.part(HomeWeek.class)
                 .log(
                         ben,
@@ -207,13 +211,14 @@ class PhoneIT {
                 latest.number());
         var plans = clinic.part(Plans.class);
         var start = new Plans.Start(
-                "itb",
-                Plans.Beginning.BESIDE,
-                Optional.of("operation"),
-                THURSDAY.plusDays(2),
-                Map.of());
+                "itb", Plans.Beginning.BESIDE, Optional.of("operation"), THURSDAY.plusDays(2), Map.of());
         var physician = People.with(Role.PHYSICIAN);
-        plans.begin(physician, juno, start, "operated on elsewhere", plans.outlook(physician, juno, start).version());
+        plans.begin(
+                physician,
+                juno,
+                start,
+                "operated on elsewhere",
+                plans.outlook(physician, juno, start).version());
     }
 
     @Test
