@@ -87,6 +87,9 @@ export function waiting() {
   return [...new Set(keys(prefix).map((key) => key.slice(prefix.length).split('|')[0]))];
 }
 
+/** Whether ticks of anybody wait on this phone: who is signed in now must be asked. */
+export const anyWaits = () => keys(TICK).length > 0;
+
 const formKey = (child, day, exercise) => FORM + who()?.account + '|' + child + '|' + day + '|' + exercise;
 
 export const form = (child, day, exercise) => get(formKey(child, day, exercise));

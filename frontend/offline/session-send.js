@@ -112,7 +112,7 @@ function later() {
 async function attempt() {
   let came = false;
   try {
-    if (kept.waiting().length) {
+    if (kept.anyWaits()) {
       came = await alone(sendAll);
       state.reach = 'sent';
       tries = 0;
