@@ -1,7 +1,11 @@
 package org.hearthway.caseload.internal;
 
 import java.time.Clock;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Change;
@@ -27,6 +31,7 @@ import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.program.events.SessionLogged;
+import org.hearthway.program.events.SessionTakenBack;
 import org.hearthway.pump.events.PumpEntered;
 import org.hearthway.pump.events.PumpEntryChecked;
 import org.hearthway.pump.events.PumpPrintOutExplained;
@@ -60,7 +65,7 @@ class NeedsWatch {
 
     private final ChildFacts facts;
     private final NeedItems items;
-    private final NeedsContent content;
+    private final StoredFigures figures;
     private final ChildRegister children;
     private final Standings standings;
     private final Escalations escalations;
@@ -68,11 +73,12 @@ class NeedsWatch {
     private final Clock clock;
     private final TransactionTemplate together;
     private final TransactionTemplate apart;
+    private final AtomicLong edition = new AtomicLong();
 
     NeedsWatch(
             ChildFacts facts,
             NeedItems items,
-            NeedsContent content,
+            StoredFigures figures,
             ChildRegister children,
             Standings standings,
             Escalations escalations,
@@ -82,7 +88,7 @@ class NeedsWatch {
             PlatformTransactionManager transactions) {
         this.facts = facts;
         this.items = items;
-        this.content = content;
+        this.figures = figures;
         this.children = children;
         this.standings = standings;
         this.escalations = escalations;
@@ -95,6 +101,7 @@ class NeedsWatch {
 
     @EventListener({
         SessionLogged.class,
+        SessionTakenBack.class,
         ProgramSaved.class,
         SignReported.class,
         PumpEntered.class,
@@ -131,6 +138,17 @@ class NeedsWatch {
         children.all(MACHINE).forEach(child -> look(child.id()));
     }
 
+    /** Looks at every child when the clinic's numbers are others, here or on another machine. */
+    @Scheduled(
+            initialDelayString = "${hearthway.needs.first:PT5S}",
+            fixedDelayString = "${hearthway.needs.numbers:PT15S}")
+    void lookWhenNumbersChanged() {
+        var now = figures.edition();
+        if (edition.getAndSet(now) != now) {
+            lookAtAll();
+        }
+    }
+
     /** Brings the child's open items in line with the facts. */
     void look(ChildId child) {
         together.executeWithoutResult(transaction -> {
@@ -150,12 +168,12 @@ class NeedsWatch {
                 || !(cause.rule() == Rule.TASK || cause.rule().isOfPath());
         var now = clock.instant();
         var today = office.dayOf(now);
-        var answered = items.lastAnswered(child, Rule.NO_LOG).map(office::dayOf);
-        var known = facts.of(MACHINE, child, today, office, answered);
+        var book = figures.book();
+        var known = facts.of(MACHINE, child, today, office, book, answered(child));
         var rows = items.openOf(child).stream()
                 .filter(row -> counts.test(row.cause()))
                 .toList();
-        var causes = new NeedsRules(content.book(), office)
+        var causes = new NeedsRules(book, office)
                 .causes(known, today).stream().filter(counts).toList();
         var work = Reconciliation.of(
                 rows.stream().map(NeedItems.Row::cause).toList(), items.settled(child), causes, known);
@@ -170,6 +188,16 @@ class NeedsWatch {
                 items.step(row.id(), row.version() + 1, "GONE", MACHINE.tag(), now, null, gone.name());
             }
         });
+    }
+
+    private Map<Rule, LocalDate> answered(ChildId child) {
+        var days = new EnumMap<Rule, LocalDate>(Rule.class);
+        items.lastAnswered(child).forEach((rule, at) -> {
+            if (rule.isOfHomeRecord()) {
+                days.put(rule, office.dayOf(at));
+            }
+        });
+        return days;
     }
 
     /** Who has it from the beginning: the one whose task it is, or whom the clinic named. */
