@@ -22,6 +22,8 @@ public enum Action {
     CHANGE_PATH(true),
     /** Save a version of the home program. */
     CHANGE_PROGRAM(true),
+    /** Give leave to do an exercise although a rule of care forbids the movement. */
+    LIFT_PRECAUTION(true),
     /** Record a fill or an alarm date. */
     RECORD_PUMP(true),
     /** Record what a stimulator showed, and check as the second person what somebody else recorded. */

@@ -187,7 +187,7 @@ class Childhood {
                         .find(line.exercise())
                         .orElseThrow(() -> new IllegalStateException("content/demo: no exercise " + line.exercise()))
                         .usual());
-        return new ProgramLine(line.exercise(), dose, line.side(), line.days(), from, Optional.empty(), line.note());
+        return ProgramLine.of(line.exercise(), dose, line.side(), line.days(), from, Optional.empty(), line.note());
     }
 
     private void tick(Story.Kept kept, Acts acts) {

@@ -46,8 +46,7 @@ record ChangedLines(LocalDate from, Map<String, Optional<ProgramLine>> before, L
     }
 
     private static boolean isSame(ProgramLine a, ProgramLine b) {
-        return a.dose().equals(b.dose())
-                && a.side() == b.side()
+        return a.prescription().equals(b.prescription())
                 && a.days().equals(b.days())
                 && a.note().equals(b.note());
     }

@@ -2,11 +2,15 @@ package org.hearthway.family;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Load;
 import org.hearthway.program.engine.ProgramLine;
 
 /** A dose in words: "3 holds of 30 seconds, each side · 8 minutes". */
 final class DoseWords {
+
+    private static final int KILOGRAM = 1000;
 
     /** One cell of the dose on an exercise's page: a large number or word, and what it counts. */
     record Cell(String large, String small) {}
@@ -26,10 +30,24 @@ final class DoseWords {
         if (line.side() != ProgramLine.Side.NONE) {
             words.append(", ").append(reader.say("family.side." + line.side()));
         }
+        load(reader, line.prescription().load())
+                .ifPresent(load -> words.append(", ").append(load));
         if (dose.timesADay() > 1) {
             words.append(", ").append(reader.say("family.dose.a-day", dose.timesADay()));
         }
         return words.toString();
+    }
+
+    private static Optional<String> load(Reader reader, Load load) {
+        if (load instanceof Load.Weight weight) {
+            return Optional.of(
+                    weight.grams() % KILOGRAM == 0
+                            ? reader.say("family.dose.kilograms", weight.grams() / KILOGRAM)
+                            : reader.say("family.dose.grams", weight.grams()));
+        }
+        return load instanceof Load.Band band
+                ? Optional.of(reader.say("family.dose.band", band.step()))
+                : Optional.empty();
     }
 
     private static String core(Reader reader, Dose dose) {

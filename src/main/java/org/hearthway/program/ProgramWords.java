@@ -11,6 +11,7 @@ import java.util.Set;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Language;
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Load;
 import org.hearthway.program.engine.ProgramDiff;
 import org.hearthway.program.engine.ProgramDiff.Field;
 import org.hearthway.program.engine.ProgramDiff.LineDiff;
@@ -24,6 +25,8 @@ public class ProgramWords {
 
     /** More sentences than these are counted, not told. */
     private static final int TOLD = 4;
+
+    private static final int KILOGRAM = 1000;
 
     private static final Set<DayOfWeek> WORKING = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
 
@@ -42,10 +45,37 @@ public class ProgramWords {
         if (line.side() != ProgramLine.Side.NONE) {
             parts.add(side(language, line.side()));
         }
+        if (!(line.prescription().load() instanceof Load.Body)) {
+            parts.add(load(language, line.prescription().load()));
+        }
         if (dose.timesADay() > 1) {
             parts.add(words.say(language, "program.dose.aDay", dose.timesADay()));
         }
         return String.join(", ", parts);
+    }
+
+    /** "with 500 g", "with band 2", "without a load". */
+    public String load(Language language, Load load) {
+        if (load instanceof Load.Weight weight) {
+            return weight.grams() % KILOGRAM == 0
+                    ? words.say(language, "program.load.kilograms", weight.grams() / KILOGRAM)
+                    : words.say(language, "program.load.grams", weight.grams());
+        }
+        return load instanceof Load.Band band
+                ? words.say(language, "program.load.band", band.step())
+                : words.say(language, "program.load.body");
+    }
+
+    /** On which days a line is: the days themselves, or how many of them and how they lie. */
+    public String days(Language language, ProgramLine line) {
+        if (line.isOnFixedDays()) {
+            return days(language, line.days());
+        }
+        var rhythm = line.prescription().rhythm();
+        var often = words.say(language, "program.rhythm." + rhythm.spread().name(), rhythm.days());
+        return line.days().size() == DayOfWeek.values().length
+                ? often
+                : words.say(language, "program.rhythm.of", often, days(language, line.days()));
     }
 
     private String amount(Language language, Dose dose) {
@@ -126,8 +156,8 @@ public class ProgramWords {
         var line = change.line();
         var name = name(language, line.exercise());
         if (change.isNew()) {
-            return List.of(words.say(
-                    language, "program.changed.new", name, dose(language, line), days(language, line.days())));
+            return List.of(
+                    words.say(language, "program.changed.new", name, dose(language, line), days(language, line)));
         }
         if (change.isTakenOut()) {
             return List.of(words.say(language, "program.changed.out", name));
@@ -155,12 +185,30 @@ public class ProgramWords {
             case TIMES_A_DAY -> number(language, "program.changed.aDay", name, is.timesADay(), was.timesADay());
             case SIDE -> words.say(language, "program.changed.side", name, side(language, after.side()));
             case DAYS ->
+                words.say(language, "program.changed.days", name, days(language, after), days(language, before));
+            case REST -> rest(language, name, after);
+            case LOAD ->
                 words.say(
                         language,
-                        "program.changed.days",
+                        "program.changed.load",
                         name,
-                        days(language, after.days()),
-                        days(language, before.days()));
+                        load(language, after.prescription().load()));
+            case EFFORT -> effort(language, name, after);
+            case PROGRESSION ->
+                words.say(
+                        language,
+                        after.prescription().progression().isEmpty()
+                                ? "program.changed.progression.none"
+                                : "program.changed.progression",
+                        name);
+            case PRIORITY ->
+                words.say(
+                        language, "program.changed.priority." + after.priority().name(), name);
+            case EXCEPTIONS ->
+                words.say(
+                        language,
+                        after.exceptions().isEmpty() ? "program.changed.exceptions.none" : "program.changed.exceptions",
+                        name);
             case FROM -> words.say(language, "program.changed.from", name, after.from());
             case UNTIL -> until(language, name, after.until());
             case NOTE ->
@@ -177,6 +225,20 @@ public class ProgramWords {
         return is.holdSeconds() == 0
                 ? words.say(language, "program.changed.hold.none", name)
                 : number(language, "program.changed.hold", name, is.holdSeconds(), was.holdSeconds());
+    }
+
+    private String rest(Language language, String name, ProgramLine is) {
+        return is.prescription()
+                .restSeconds()
+                .map(rest -> words.say(language, "program.changed.rest", name, rest))
+                .orElseGet(() -> words.say(language, "program.changed.rest.usual", name));
+    }
+
+    private String effort(Language language, String name, ProgramLine is) {
+        return is.prescription()
+                .effort()
+                .map(target -> words.say(language, "program.changed.effort", name, target))
+                .orElseGet(() -> words.say(language, "program.changed.effort.none", name));
     }
 
     private String until(Language language, String name, Optional<LocalDate> until) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.program.engine.Excepted;
 import org.hearthway.program.engine.ProgramLine;
 
 /** The versions of a child's home program. A version is written once and stays. */
@@ -36,8 +38,20 @@ public interface Programs {
         }
     }
 
-    /** A caution about a line: an exercise's tag meets a rule of care that holds on a day of the line. */
-    record Caution(int line, org.hearthway.path.engine.Plan.Care care) {}
+    /**
+     * A caution about a line: an exercise's tag meets a rule of care that holds on a day of the line.
+     *
+     * @param line counted from 0
+     * @param care the rule and its days
+     * @param leave leave to do it all the same, when the line has leave on all days that the rule forbids
+     */
+    record Caution(int line, Plan.Care care, Optional<Excepted> leave) {
+
+        /** Whether the exercise must not be done: the rule forbids, and nobody gave leave. */
+        public boolean isLocked() {
+            return care.rule().forbids() && leave.isEmpty();
+        }
+    }
 
     /** The newest version; empty when there is none yet. */
     Optional<Version> latest(Viewer viewer, ChildId child);
@@ -55,7 +69,8 @@ public interface Programs {
      * Saves a new version.
      *
      * @param seen number of the version the person started from, 0 for none
-     * @throws org.hearthway.base.Invalid naming line, field, bound
+     * @throws org.hearthway.base.Invalid naming line, field, bound; also when a rule of care forbids an exercise and there is
+     *     no leave, or when the draft gives leave that the newest version has not and the viewer may not give it
      * @throws org.hearthway.base.Overtaken when there is a newer version than {@code seen}; nothing is lost, the
      *     caller keeps its draft and reads {@link #latest}
      */

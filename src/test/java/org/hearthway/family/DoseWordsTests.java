@@ -7,6 +7,7 @@ import static org.hearthway.family.Samples.line;
 import static org.hearthway.family.Samples.reader;
 
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Load;
 import org.hearthway.program.engine.ProgramLine.Side;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +42,17 @@ class DoseWordsTests {
         var line = line("a", new Dose(2, 0, 0, 15, 3), Side.NONE);
         assertThat(DoseWords.amount(reader(EN), line)).isEqualTo("2 times 15\u00a0minutes, 3 times a day");
         assertThat(DoseWords.amount(reader(ES), line)).isEqualTo("2 veces 15\u00a0minutos, 3 veces al día");
+    }
+
+    @Test
+    void saysWhatItIsDoneAgainst() {
+        var line = line("a", new Dose(2, 10, 0, 0, 1), Side.NONE);
+        assertThat(DoseWords.amount(reader(EN), line.with(line.prescription().with(new Load.Weight(500)))))
+                .isEqualTo("2 rounds of 10, with 500 g");
+        assertThat(DoseWords.amount(reader(EN), line.with(line.prescription().with(new Load.Weight(2000)))))
+                .isEqualTo("2 rounds of 10, with 2 kg");
+        assertThat(DoseWords.amount(reader(ES), line.with(line.prescription().with(new Load.Band(2)))))
+                .endsWith("con la banda 2");
     }
 
     @Test

@@ -74,7 +74,7 @@ final class Samples {
     }
 
     static ProgramLine line(String exercise, Dose dose, ProgramLine.Side side) {
-        return new ProgramLine(
+        return ProgramLine.of(
                 exercise, dose, side, EnumSet.allOf(DayOfWeek.class), THURSDAY.minusDays(30), Optional.empty(), "");
     }
 

@@ -630,7 +630,7 @@ class HostileTextTests {
     }
 
     private static Programs.Draft draft(String note, String reason) {
-        var line = new ProgramLine(
+        var line = ProgramLine.of(
                 "bridge",
                 new Dose(2, 8, 0, 0, 1),
                 ProgramLine.Side.NONE,

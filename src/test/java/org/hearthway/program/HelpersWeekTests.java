@@ -85,7 +85,7 @@ class HelpersWeekTests {
                 child,
                 new Programs.Draft(
                         TODAY,
-                        List.of(new ProgramLine(
+                        List.of(ProgramLine.of(
                                 "bridge",
                                 bridge.usual(),
                                 Side.NONE,

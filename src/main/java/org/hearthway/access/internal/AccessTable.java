@@ -10,6 +10,7 @@ import static org.hearthway.base.Action.END_TASK;
 import static org.hearthway.base.Action.ENTER_CHILD;
 import static org.hearthway.base.Action.ENTER_FACTS;
 import static org.hearthway.base.Action.GIVE_TASK;
+import static org.hearthway.base.Action.LIFT_PRECAUTION;
 import static org.hearthway.base.Action.LINK_CAREGIVER;
 import static org.hearthway.base.Action.LINK_HELPER;
 import static org.hearthway.base.Action.LIST_CHILDREN;
@@ -115,6 +116,7 @@ final class AccessTable {
                         RECORD_SURVEILLANCE,
                         RECORD_MEDICINE,
                         CHANGE_STATUS,
+                        LIFT_PRECAUTION,
                         SIGN_EMERGENCY_PLAN,
                         SIGN_MEDICINE,
                         WORK_NEEDS,

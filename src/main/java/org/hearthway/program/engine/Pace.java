@@ -12,7 +12,8 @@ public record Pace(int secondsARepetition, int restSeconds) {
 
     /** Minutes of one day of the line, rounded up to whole minutes; at least 1. */
     public int minutes(ProgramLine line) {
-        return minutes(line.dose(), line.side());
+        var rest = line.prescription().restSeconds().orElse(restSeconds);
+        return new Pace(secondsARepetition, rest).minutes(line.dose(), line.side());
     }
 
     /** Minutes of one day of the dose, rounded up to whole minutes; at least 1. */

@@ -1,8 +1,10 @@
 package org.hearthway.program.engine;
 
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hearthway.base.Problem;
 import org.hearthway.program.engine.ProgramLine.Side;
 import org.hearthway.program.engine.ProgramRules.Bound;
@@ -12,7 +14,7 @@ import org.hearthway.program.engine.ProgramRules.Bound;
  * should feel, and when more may be proposed.
  *
  * @param dose rounds, repetitions or minutes, hold, times a day
- * @param restSeconds between two rounds, 0 to 600
+ * @param restSeconds between two rounds, 0 to 600; empty for what the clinic reckons with usually
  * @param side which side does it
  * @param load what it is done against
  * @param rhythm how many days a week, and how they lie
@@ -21,7 +23,7 @@ import org.hearthway.program.engine.ProgramRules.Bound;
  */
 public record Prescription(
         Dose dose,
-        int restSeconds,
+        Optional<Integer> restSeconds,
         Side side,
         Load load,
         Rhythm rhythm,
@@ -33,19 +35,41 @@ public record Prescription(
     /** How hard it should feel. */
     public static final Bound EFFORT = new Bound(0, 10);
 
-    /**
-     * Minutes of one time, rounded up to whole minutes; at least 1.
-     *
-     * @param secondsARepetition of one repetition, besides its hold
-     */
-    public int minutes(int secondsARepetition) {
+    /** A dose against nothing but the body, on these days, and nothing said beyond. */
+    public static Prescription of(Dose dose, Side side, Set<DayOfWeek> days) {
+        return new Prescription(
+                dose, Optional.empty(), side, new Load.Body(), Rhythm.on(days), Optional.empty(), Optional.empty());
+    }
+
+    /** The same with another dose. */
+    public Prescription with(Dose other) {
+        return new Prescription(other, restSeconds, side, load, rhythm, effort, progression);
+    }
+
+    /** The same for another side. */
+    public Prescription with(Side other) {
+        return new Prescription(dose, restSeconds, other, load, rhythm, effort, progression);
+    }
+
+    /** The same on other days of the week. */
+    public Prescription with(Rhythm other) {
+        return new Prescription(dose, restSeconds, side, load, other, effort, progression);
+    }
+
+    /** The same against another load. */
+    public Prescription with(Load other) {
+        return new Prescription(dose, restSeconds, side, other, rhythm, effort, progression);
+    }
+
+    /** Minutes of one time, rounded up to whole minutes; at least 1. */
+    public int minutes(Pace pace) {
         var once = new Dose(dose.sets(), dose.repetitions(), dose.holdSeconds(), dose.minutes(), 1);
-        return new Pace(secondsARepetition, restSeconds).minutes(once, side);
+        return new Pace(pace.secondsARepetition(), restSeconds.orElse(pace.restSeconds())).minutes(once, side);
     }
 
     /** Minutes of a whole week, from the rounded minutes of one time. */
-    public int minutesAWeek(int secondsARepetition) {
-        return minutes(secondsARepetition) * dose.timesADay() * rhythm.days();
+    public int minutesAWeek(Pace pace) {
+        return minutes(pace) * dose.timesADay() * rhythm.days();
     }
 
     /**
@@ -55,7 +79,7 @@ public record Prescription(
      */
     public List<Problem> check(int line) {
         var problems = new ArrayList<>(ProgramRules.checkDose(line, dose));
-        if (!REST_SECONDS.holds(restSeconds)) {
+        if (restSeconds.filter(rest -> !REST_SECONDS.holds(rest)).isPresent()) {
             problems.add(at(line, "restSeconds", "program.problem.restSeconds", REST_SECONDS.max()));
         }
         if (effort.filter(target -> !EFFORT.holds(target)).isPresent()) {

@@ -25,10 +25,16 @@ public record ProgramDiff(List<LineDiff> lines) {
         HOLD,
         MINUTES,
         TIMES_A_DAY,
+        REST,
         SIDE,
+        LOAD,
         DAYS,
         FROM,
         UNTIL,
+        EFFORT,
+        PROGRESSION,
+        PRIORITY,
+        EXCEPTIONS,
         NOTE
     }
 
@@ -139,10 +145,21 @@ public record ProgramDiff(List<LineDiff> lines) {
         add(fields, Field.HOLD, was.holdSeconds() != is.holdSeconds());
         add(fields, Field.MINUTES, was.minutes() != is.minutes());
         add(fields, Field.TIMES_A_DAY, was.timesADay() != is.timesADay());
+        var prescribed = before.prescription();
+        var prescribes = after.prescription();
+        add(fields, Field.REST, !prescribed.restSeconds().equals(prescribes.restSeconds()));
         add(fields, Field.SIDE, before.side() != after.side());
-        add(fields, Field.DAYS, !before.days().equals(after.days()));
+        add(fields, Field.LOAD, !prescribed.load().equals(prescribes.load()));
+        add(
+                fields,
+                Field.DAYS,
+                !before.days().equals(after.days()) || !prescribed.rhythm().equals(prescribes.rhythm()));
         add(fields, Field.FROM, !before.from().equals(after.from()));
         add(fields, Field.UNTIL, !before.until().equals(after.until()));
+        add(fields, Field.EFFORT, !prescribed.effort().equals(prescribes.effort()));
+        add(fields, Field.PROGRESSION, !prescribed.progression().equals(prescribes.progression()));
+        add(fields, Field.PRIORITY, before.priority() != after.priority());
+        add(fields, Field.EXCEPTIONS, !before.exceptions().equals(after.exceptions()));
         add(fields, Field.NOTE, !before.note().equals(after.note()));
         return fields;
     }

@@ -33,6 +33,8 @@ public final class ProgramRules {
     public static final Bound TIMES_A_DAY = new Bound(1, 6);
     /** Characters of a note to the family. */
     public static final int NOTE = 500;
+    /** Characters of what stands behind a dose outside the usual, or behind leave from a rule of care. */
+    public static final Bound BECAUSE = new Bound(3, 500);
     /** Characters of a reason. */
     public static final Bound REASON = new Bound(3, 500);
     /** Lines of a program. */
@@ -58,8 +60,10 @@ public final class ProgramRules {
         }
         for (int i = 0; i < lines.size(); i++) {
             checkExercise(i, lines.get(i), sided, problems);
-            checkDose(i, lines.get(i).dose(), problems);
+            problems.addAll(lines.get(i).prescription().check(i));
             checkDays(i, lines.get(i), problems);
+            checkRhythm(i, lines.get(i), problems);
+            checkBecause(i, lines.get(i), problems);
             if (lines.get(i).note().length() > NOTE) {
                 problems.add(Problem.at(field(i, "note"), "program.problem.note", i + 1, NOTE));
             }
@@ -139,6 +143,27 @@ public final class ProgramRules {
                 problems.add(Problem.at(field(i, "until"), "program.problem.until.far", i + 1));
             }
         });
+    }
+
+    /** The days must hold as many as the rhythm asks for, lying as it says. */
+    private static void checkRhythm(int i, ProgramLine line, List<Problem> problems) {
+        var rhythm = line.prescription().rhythm();
+        var most = rhythm.most(line.days());
+        if (!line.days().isEmpty() && most < rhythm.days()) {
+            problems.add(Problem.at(field(i, "rhythm"), "program.problem.rhythm", i + 1, rhythm.days(), most));
+        }
+    }
+
+    private static void checkBecause(int i, ProgramLine line, List<Problem> problems) {
+        if (line.beyond().length() > BECAUSE.max()) {
+            problems.add(Problem.at(field(i, "beyond"), "program.problem.beyond", i + 1, BECAUSE.min(), BECAUSE.max()));
+        }
+        for (var exception : line.exceptions()) {
+            if (!BECAUSE.holds(exception.reason().strip().length())) {
+                problems.add(Problem.at(
+                        field(i, "exceptions"), "program.problem.exception", i + 1, BECAUSE.min(), BECAUSE.max()));
+            }
+        }
     }
 
     /** A family says of one exercise on one day how it went, so it must not stand there twice. */

@@ -37,6 +37,11 @@ public record Rhythm(int days, Spread spread) {
         NOT_FOLLOWING
     }
 
+    /** Exactly these days, be it as it may how they lie; of none, as of one. */
+    public static Rhythm on(Set<DayOfWeek> days) {
+        return new Rhythm(Math.max(1, days.size()), Spread.ANY);
+    }
+
     /** Whether two of the days follow each other; Monday follows Sunday. */
     public static boolean touch(Collection<DayOfWeek> days) {
         return days.stream().anyMatch(day -> days.contains(day.plus(1)));

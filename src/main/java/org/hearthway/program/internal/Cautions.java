@@ -1,5 +1,6 @@
 package org.hearthway.program.internal;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,8 @@ import org.hearthway.path.engine.Plan;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.Programs.Caution;
 import org.hearthway.program.Programs.Draft;
+import org.hearthway.program.engine.Excepted;
+import org.hearthway.program.engine.ProgramLine;
 import org.springframework.stereotype.Component;
 
 /** Where exercises of a program meet rules of care of the child's path. */
@@ -32,6 +35,7 @@ class Cautions {
                 .toList();
     }
 
+    /** Where lines meet rules, rules that leave was given from included. */
     List<Caution> of(Draft draft, List<Plan.Care> rules) {
         var found = new ArrayList<Caution>();
         for (int i = 0; i < draft.lines().size(); i++) {
@@ -41,18 +45,32 @@ class Cautions {
                 var from = care.from().isBefore(first) ? first : care.from();
                 if (carries(line.exercise(), care)
                         && line.firstDayWithin(from, care.until()).isPresent()) {
-                    found.add(new Caution(i, care));
+                    found.add(new Caution(i, care, leave(line, care, from)));
                 }
             }
         }
         return List.copyOf(found);
     }
 
-    /** The rule that locks an exercise on a day, if one does. */
-    Optional<Plan.Care> lock(String exercise, java.time.LocalDate day, List<Plan.Care> rules) {
-        return rules.stream()
-                .filter(care -> care.rule().forbids() && care.holdsOn(day) && carries(exercise, care))
+    /** The leave after which no day of the line is left that the rule forbids. */
+    private static Optional<Excepted> leave(ProgramLine line, Plan.Care care, LocalDate from) {
+        return line.exceptions().stream()
+                .filter(leave -> leave.covers(care.rule().tag(), care.from(), from)
+                        && line.firstDayWithin(leave.until(), care.until()).isEmpty())
                 .findFirst();
+    }
+
+    /** The rule that locks a line on a day, if one does and no leave from it was given. */
+    Optional<Plan.Care> lock(ProgramLine line, LocalDate day, List<Plan.Care> rules) {
+        return rules.stream()
+                .filter(care -> care.rule().forbids() && care.holdsOn(day) && carries(line.exercise(), care))
+                .filter(care -> !hasLeave(line, care, day))
+                .findFirst();
+    }
+
+    private static boolean hasLeave(ProgramLine line, Plan.Care care, LocalDate day) {
+        return line.exceptions().stream()
+                .anyMatch(leave -> leave.covers(care.rule().tag(), care.from(), day));
     }
 
     private boolean carries(String exercise, Plan.Care care) {

@@ -12,7 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthway.program.Programs.Draft;
-import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Excepted;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramLine.Side;
 
@@ -20,7 +21,8 @@ import org.hearthway.program.engine.ProgramLine.Side;
 final class ProgramJson {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final int FORMAT = 1;
+    private static final int FIRST_FORMAT = 1;
+    private static final int FORMAT = 2;
 
     private ProgramJson() {}
 
@@ -51,19 +53,23 @@ final class ProgramJson {
         var array = root.putArray("lines");
         for (var line : lines) {
             var node = array.addObject().put("exercise", line.exercise());
-            var dose = line.dose();
-            node.putObject("dose")
-                    .put("sets", dose.sets())
-                    .put("repetitions", dose.repetitions())
-                    .put("holdSeconds", dose.holdSeconds())
-                    .put("minutes", dose.minutes())
-                    .put("timesADay", dose.timesADay());
-            node.put("side", line.side().name());
+            PrescriptionJson.write(node, line.prescription());
             var days = node.putArray("days");
             line.days().forEach(day -> days.add(day.name()));
             node.put("from", line.from().toString());
             line.until().ifPresent(until -> node.put("until", until.toString()));
             node.put("note", line.note());
+            node.put("priority", line.priority().name());
+            node.put("beyond", line.beyond());
+            var exceptions = node.putArray("exceptions");
+            for (var leave : line.exceptions()) {
+                exceptions
+                        .addObject()
+                        .put("tag", leave.tag())
+                        .put("begins", leave.begins().toString())
+                        .put("until", leave.until().toString())
+                        .put("reason", leave.reason());
+            }
         }
         return root;
     }
@@ -71,22 +77,46 @@ final class ProgramJson {
     private static List<ProgramLine> lines(JsonNode root) {
         var lines = new ArrayList<ProgramLine>();
         for (var node : root.required("lines")) {
-            var dose = node.required("dose");
-            lines.add(new ProgramLine(
-                    node.required("exercise").asText(),
-                    new Dose(
-                            dose.required("sets").asInt(),
-                            dose.required("repetitions").asInt(),
-                            dose.required("holdSeconds").asInt(),
-                            dose.required("minutes").asInt(),
-                            dose.required("timesADay").asInt()),
-                    Side.valueOf(node.required("side").asText()),
-                    days(node.required("days")),
-                    LocalDate.parse(node.required("from").asText()),
-                    Optional.ofNullable(node.get("until")).map(until -> LocalDate.parse(until.asText())),
-                    node.required("note").asText()));
+            lines.add(root.required("format").asInt() == FIRST_FORMAT ? firstLine(node) : line(node));
         }
         return lines;
+    }
+
+    /** A line of the first format: on fixed days, against nothing but the body. */
+    private static ProgramLine firstLine(JsonNode node) {
+        return ProgramLine.of(
+                node.required("exercise").asText(),
+                PrescriptionJson.dose(node.required("dose")),
+                Side.valueOf(node.required("side").asText()),
+                days(node.required("days")),
+                LocalDate.parse(node.required("from").asText()),
+                until(node),
+                node.required("note").asText());
+    }
+
+    private static ProgramLine line(JsonNode node) {
+        var exceptions = new ArrayList<Excepted>();
+        for (var leave : node.required("exceptions")) {
+            exceptions.add(new Excepted(
+                    leave.required("tag").asText(),
+                    LocalDate.parse(leave.required("begins").asText()),
+                    LocalDate.parse(leave.required("until").asText()),
+                    leave.required("reason").asText()));
+        }
+        return new ProgramLine(
+                node.required("exercise").asText(),
+                PrescriptionJson.read(node),
+                days(node.required("days")),
+                LocalDate.parse(node.required("from").asText()),
+                until(node),
+                node.required("note").asText(),
+                Priority.valueOf(node.required("priority").asText()),
+                node.required("beyond").asText(),
+                exceptions);
+    }
+
+    private static Optional<LocalDate> until(JsonNode node) {
+        return Optional.ofNullable(node.get("until")).map(until -> LocalDate.parse(until.asText()));
     }
 
     private static Set<DayOfWeek> days(JsonNode array) {
@@ -111,7 +141,8 @@ final class ProgramJson {
             // the parser's message would quote the text
             throw new IllegalStateException("a stored program cannot be read");
         }
-        if (root.required("format").asInt() != FORMAT) {
+        var format = root.required("format").asInt();
+        if (format != FIRST_FORMAT && format != FORMAT) {
             throw new IllegalStateException("a stored program has an unknown format");
         }
         return root;

@@ -101,8 +101,8 @@ class StoredHomeWeek implements HomeWeek {
                         day.lines().stream()
                                 .filter(line -> pauses.stream().noneMatch(pause -> pause.holdsOn(day.date())))
                                 .filter(line -> shown.contains(line.exercise()))
-                                .filter(line -> cautions.lock(line.exercise(), day.date(), care)
-                                        .isEmpty())
+                                .filter(line ->
+                                        cautions.lock(line, day.date(), care).isEmpty())
                                 .map(line -> planned(line, day.date(), logged))
                                 .toList()))
                 .toList();

@@ -94,8 +94,8 @@ class StoredPrograms implements Programs {
         if (!(viewer instanceof Viewer.Person author)) {
             throw new NotAvailable();
         }
-        check(viewer, child, draft);
         var before = store.latest(child);
+        check(viewer, child, draft, before.map(Version::lines).orElse(List.of()));
         if (before.map(Version::number).orElse(0) != seen) {
             throw new Overtaken();
         }
@@ -117,17 +117,36 @@ class StoredPrograms implements Programs {
         return version;
     }
 
-    private void check(Viewer viewer, ChildId child, Draft draft) {
+    private void check(Viewer viewer, ChildId child, Draft draft, List<ProgramLine> before) {
         var problems = new ArrayList<Problem>();
         problems.addAll(ProgramRules.check(draft.lines(), sided()));
         problems.addAll(ProgramRules.checkEffective(draft.effective(), LocalDate.now(clock.withZone(clinic.zone()))));
         problems.addAll(ProgramRules.checkReason(draft.reason()));
         for (var caution : cautions.of(draft, cautions.rules(viewer, child))) {
-            if (caution.care().rule().forbids()) {
+            if (caution.isLocked()) {
                 problems.add(locked(draft.lines().get(caution.line()), caution));
             }
         }
+        if (!gate.allows(viewer, Action.LIFT_PRECAUTION, child)) {
+            problems.addAll(newLeave(draft.lines(), before));
+        }
         Invalid.ifAny(problems);
+    }
+
+    /** Leave that stands in the draft and was not there before: only who may give it brings it in. */
+    private static List<Problem> newLeave(List<ProgramLine> lines, List<ProgramLine> before) {
+        var problems = new ArrayList<Problem>();
+        for (int i = 0; i < lines.size(); i++) {
+            var line = lines.get(i);
+            var given = before.stream()
+                    .filter(was -> was.exercise().equals(line.exercise()))
+                    .flatMap(was -> was.exceptions().stream())
+                    .collect(Collectors.toSet());
+            if (!given.containsAll(line.exceptions())) {
+                problems.add(Problem.at(ProgramRules.field(i, "exceptions"), "program.problem.leave", i + 1));
+            }
+        }
+        return problems;
     }
 
     private Problem locked(ProgramLine line, Caution caution) {

@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Prescription;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramLine.Side;
+import org.hearthway.program.engine.Rhythm;
 import org.jspecify.annotations.Nullable;
 
 /** A line while somebody edits it: what was typed stays as it was typed, be it a number or not. */
@@ -37,6 +39,9 @@ final class EditedLine {
     private static final Set<DayOfWeek> WORKING = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
 
     private final java.util.EnumMap<Amount, String> typed = new java.util.EnumMap<>(Amount.class);
+    /** The line as it was before anybody edited it. */
+    private final ProgramLine kept;
+
     private String exercise;
     private Side side;
     private final EnumSet<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
@@ -46,6 +51,7 @@ final class EditedLine {
     private boolean open;
 
     EditedLine(ProgramLine line) {
+        kept = line;
         exercise = line.exercise();
         dose(line.dose());
         side = line.side();
@@ -57,7 +63,7 @@ final class EditedLine {
 
     /** What adding an exercise puts there: its usual dose, Monday to Friday. */
     static ProgramLine usual(Exercise exercise, LocalDate from) {
-        return new ProgramLine(
+        return ProgramLine.of(
                 exercise.id(),
                 exercise.usual(),
                 exercise.sided() ? Side.EACH : Side.NONE,
@@ -87,8 +93,18 @@ final class EditedLine {
                 number(Amount.HOLD),
                 number(Amount.MINUTES),
                 number(Amount.TIMES_A_DAY));
+        var was = kept.prescription();
+        var rhythm = kept.isOnFixedDays() ? Rhythm.on(days) : was.rhythm();
         return new ProgramLine(
-                exercise, dose, side, days, from == null ? effective : from, Optional.ofNullable(until), note);
+                exercise,
+                new Prescription(dose, was.restSeconds(), side, was.load(), rhythm, was.effort(), was.progression()),
+                days,
+                from == null ? effective : from,
+                Optional.ofNullable(until),
+                note,
+                kept.priority(),
+                kept.beyond(),
+                kept.exceptions());
     }
 
     private int number(Amount number) {

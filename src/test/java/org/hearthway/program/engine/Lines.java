@@ -19,28 +19,27 @@ public final class Lines {
     private Lines() {}
 
     public static ProgramLine line(String exercise) {
-        return new ProgramLine(exercise, new Dose(2, 8, 0, 0, 1), Side.NONE, ALL_DAYS, DAY, Optional.empty(), "");
+        return ProgramLine.of(exercise, new Dose(2, 8, 0, 0, 1), Side.NONE, ALL_DAYS, DAY, Optional.empty(), "");
     }
 
     public static ProgramLine with(ProgramLine line, Dose dose) {
-        return new ProgramLine(line.exercise(), dose, line.side(), line.days(), line.from(), line.until(), line.note());
+        return line.with(line.prescription().with(dose));
     }
 
     public static ProgramLine with(ProgramLine line, Set<DayOfWeek> days) {
-        return new ProgramLine(line.exercise(), line.dose(), line.side(), days, line.from(), line.until(), line.note());
+        return ProgramLine.of(line.exercise(), line.dose(), line.side(), days, line.from(), line.until(), line.note());
     }
 
     public static ProgramLine with(ProgramLine line, Side side) {
-        return new ProgramLine(line.exercise(), line.dose(), side, line.days(), line.from(), line.until(), line.note());
+        return line.with(line.prescription().with(side));
     }
 
     public static ProgramLine with(ProgramLine line, String note) {
-        return new ProgramLine(line.exercise(), line.dose(), line.side(), line.days(), line.from(), line.until(), note);
+        return ProgramLine.of(line.exercise(), line.dose(), line.side(), line.days(), line.from(), line.until(), note);
     }
 
     public static ProgramLine between(ProgramLine line, LocalDate from, LocalDate until) {
-        return new ProgramLine(
-                line.exercise(), line.dose(), line.side(), line.days(), from, Optional.of(until), line.note());
+        return line.between(from, Optional.of(until));
     }
 
     /** Any lines, sound or not, of three exercises. */
@@ -61,7 +60,7 @@ public final class Lines {
                         from,
                         from.optional(),
                         Arbitraries.strings().alpha().ofMaxLength(600))
-                .as(ProgramLine::new);
+                .as(ProgramLine::of);
     }
 
     /** Sound lines of six exercises. */

@@ -16,8 +16,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PrescriptionTests {
 
+    private static final Pace PACE = new Pace(4, 30);
+
     private static Prescription of(Dose dose, int rest, Side side, Rhythm rhythm) {
-        return new Prescription(dose, rest, side, new Body(), rhythm, Optional.of(5), Optional.empty());
+        return new Prescription(dose, Optional.of(rest), side, new Body(), rhythm, Optional.of(5), Optional.empty());
     }
 
     /**
@@ -28,15 +30,15 @@ class PrescriptionTests {
     @CsvSource({"60,300", "90,450", "45,225", "30,150"})
     void standingOnFiveDaysAddsUp(int minutes, int week) {
         var standing = of(new Dose(1, 0, 0, minutes, 1), 0, Side.NONE, new Rhythm(5, Spread.ANY));
-        assertThat(standing.minutesAWeek(4)).isEqualTo(week);
+        assertThat(standing.minutesAWeek(PACE)).isEqualTo(week);
     }
 
     /** 2 rounds of 8 at 4 s on each side, 60 s of rest between: 188 s, 4 minutes; twice a day on 3 days 24. Common practice. */
     @Test
     void minutesAreThoseOfOneTime() {
         var clam = of(new Dose(2, 8, 0, 0, 2), 60, Side.EACH, new Rhythm(3, Spread.NOT_FOLLOWING));
-        assertThat(clam.minutes(4)).isEqualTo(4);
-        assertThat(clam.minutesAWeek(4)).isEqualTo(24);
+        assertThat(clam.minutes(PACE)).isEqualTo(4);
+        assertThat(clam.minutesAWeek(PACE)).isEqualTo(24);
     }
 
     /** Verschuren and others 2016 (reference values, EX-03, from memory): 50 to 85 % of a most of 20 kg is 10 to 17 kg. */
@@ -72,7 +74,7 @@ class PrescriptionTests {
         var dose = new Dose(2, 0, 0, 0, 1);
         var wrong = new Prescription(
                 dose,
-                601,
+                Optional.of(601),
                 Side.NONE,
                 new Body(),
                 new Rhythm(3, Spread.ANY),
@@ -92,9 +94,11 @@ class PrescriptionTests {
         var same = Optional.of(new Progression(4, 5, 4, dose, new Body()));
         var heavier = Optional.of(new Progression(4, 5, 4, dose, new Weight(500)));
         var rhythm = new Rhythm(3, Spread.ANY);
-        assertThat(new Prescription(dose, 0, Side.NONE, new Body(), rhythm, Optional.empty(), same).check(0))
+        assertThat(new Prescription(dose, Optional.of(0), Side.NONE, new Body(), rhythm, Optional.empty(), same)
+                        .check(0))
                 .containsExactly(Problem.at("lines[0].progression", "program.problem.progression.same", 1));
-        assertThat(new Prescription(dose, 600, Side.NONE, new Body(), rhythm, Optional.of(0), heavier).check(0))
+        assertThat(new Prescription(dose, Optional.of(600), Side.NONE, new Body(), rhythm, Optional.of(0), heavier)
+                        .check(0))
                 .isEmpty();
     }
 }

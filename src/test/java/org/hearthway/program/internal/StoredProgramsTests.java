@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
@@ -22,11 +25,19 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
+import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Excepted;
 import org.hearthway.program.engine.Lines;
+import org.hearthway.program.engine.Load;
+import org.hearthway.program.engine.Prescription;
+import org.hearthway.program.engine.Priority;
+import org.hearthway.program.engine.ProgramDiff;
 import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.program.engine.Progression;
+import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.HostileStrings;
@@ -47,6 +58,9 @@ class StoredProgramsTests {
 
     @Autowired
     Programs programs;
+
+    @Autowired
+    ProgramWords words;
 
     @Autowired
     ProgramSetting.Heard heard;
@@ -254,7 +268,7 @@ class StoredProgramsTests {
         assertThat(problems(draft(bridge(8), rolling)))
                 .extracting(Problem::field)
                 .containsExactly("lines[1].from");
-        var later = new ProgramLine(
+        var later = ProgramLine.of(
                 rolling.exercise(), rolling.dose(), rolling.side(), rolling.days(), until, rolling.until(), "");
         assertThat(programs.save(therapist, child, draft(bridge(8), later), 0).number())
                 .isEqualTo(1);
@@ -310,10 +324,153 @@ class StoredProgramsTests {
         assertThatThrownBy(() -> programs.dropDraft(therapist, child)).isInstanceOf(NotAvailable.class);
     }
 
+    /** What a program was before it could say more than dose, side and days stays as it was. */
+    @Test
+    void aRowOfTheFirstFormatIsALineOnFixedDaysAgainstNothingButTheBody() {
+        programs.save(therapist, child, draft(bridge(8)), 0);
+        jdbc.sql("update program_version set body = :body where child = :child")
+                .param("body", """
+                        {"format":1,"lines":[{"exercise":"clam","dose":{"sets":2,"repetitions":8,"holdSeconds":0,
+                        "minutes":0,"timesADay":1},"side":"EACH","days":["MONDAY","FRIDAY"],"from":"2026-03-12",
+                        "note":"slowly"}]}""")
+                .param("child", child.value())
+                .update();
+        assertThat(programs.latest(therapist, child).orElseThrow().lines())
+                .containsExactly(ProgramLine.of(
+                        "clam",
+                        new Dose(2, 8, 0, 0, 1),
+                        ProgramLine.Side.EACH,
+                        EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY),
+                        TODAY,
+                        Optional.empty(),
+                        "slowly"));
+    }
+
+    @Test
+    void everythingThatAPrescriptionSaysComesBack() {
+        var first = full(new Load.Weight(1500), new Rhythm(3, Rhythm.Spread.NOT_FOLLOWING), "bridge");
+        var second = full(new Load.Band(2), new Rhythm(7, Rhythm.Spread.DAILY), "sit-to-stand");
+        programs.save(therapist, child, draft(first, second), 0);
+        programs.keepDraft(therapist, child, draft(second, first), 1);
+        assertThat(programs.latest(therapist, child).orElseThrow().lines()).containsExactly(first, second);
+        assertThat(programs.keptDraft(therapist, child).orElseThrow().draft().lines())
+                .containsExactly(second, first);
+    }
+
+    private static ProgramLine full(Load load, Rhythm rhythm, String exercise) {
+        return new ProgramLine(
+                exercise,
+                new Prescription(
+                        new Dose(3, 10, 2, 0, 1),
+                        Optional.of(60),
+                        ProgramLine.Side.NONE,
+                        load,
+                        rhythm,
+                        Optional.of(5),
+                        Optional.of(new Progression(4, 5, 4, new Dose(3, 12, 2, 0, 1), load))),
+                Lines.ALL_DAYS,
+                TODAY,
+                Optional.of(TODAY.plusDays(50)),
+                "slowly",
+                Priority.FIRST,
+                "stronger than most",
+                List.of());
+    }
+
+    @Test
+    void tellsWhatElseIsNewInBothLanguages() {
+        programs.save(therapist, child, draft(Lines.line("bridge")), 0);
+        programs.save(
+                therapist,
+                child,
+                draft(full(new Load.Weight(1500), new Rhythm(3, Rhythm.Spread.NOT_FOLLOWING), "bridge")),
+                1);
+        var line = programs.latest(therapist, child).orElseThrow().lines().get(0);
+        var diff = ProgramDiff.between(List.of(Lines.line("bridge")), List.of(line));
+        assertThat(words.differences(Language.EN, diff))
+                .contains(
+                        "Bridge: rest for 60 seconds between rounds now.",
+                        "Bridge: now with 1,500 g.",
+                        "Bridge: now 3 days a week, never two in a row. It was every day.",
+                        "Bridge should feel about 5 out of 10 hard.",
+                        "Bridge comes first when a week is full.");
+        assertThat(words.differences(Language.ES, diff))
+                .contains("Puente: ahora 3 días por semana, nunca dos seguidos. Antes: todos los días.");
+        assertThat(words.days(Language.EN, Lines.with(line, EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY))))
+                .isEqualTo("Mon and Fri");
+    }
+
+    /** Three days of which no two follow each other are not to be had between Monday and Wednesday. */
+    @Test
+    void aRhythmThatItsDaysCannotHoldIsRefused() {
+        var line = full(new Load.Body(), new Rhythm(3, Rhythm.Spread.NOT_FOLLOWING), "bridge");
+        var days = EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY);
+        var tight = new ProgramLine(
+                line.exercise(),
+                line.prescription(),
+                days,
+                line.from(),
+                line.until(),
+                "",
+                line.priority(),
+                "",
+                List.of());
+        assertThat(problems(draft(tight)))
+                .containsExactly(Problem.at("lines[0].rhythm", "program.problem.rhythm", 1, 3, 2));
+    }
+
+    @Test
+    void leaveFromARuleIsGivenByWhoMayAndHoldsForThatRuleAlone() {
+        var operation = LocalDate.of(2026, 2, 10);
+        var until = LocalDate.of(2026, 3, 24);
+        path.rule("passive-trunk-twist", true, operation, until);
+        var rolling = Lines.with(Lines.line("roll-helper"), ProgramLine.Side.EACH);
+        var free = leave(rolling, new Excepted("passive-trunk-twist", operation, until, "healed, seen today"));
+        gate.deny(Action.LIFT_PRECAUTION);
+        assertThat(problems(draft(free)))
+                .containsExactly(Problem.at("lines[0].exceptions", "program.problem.leave", 1));
+        gate.deny();
+        programs.save(therapist, child, draft(free), 0);
+        gate.deny(Action.LIFT_PRECAUTION);
+        assertThat(programs.save(therapist, child, draft(bridge(8), free), 1).number())
+                .as("leave that was given stays with its exercise")
+                .isEqualTo(2);
+        assertThat(programs.cautions(therapist, child, draft(free))).hasSize(1).noneMatch(Programs.Caution::isLocked);
+        path.none();
+        path.rule("passive-trunk-twist", true, operation.plusDays(1), until);
+        assertThat(programs.cautions(therapist, child, draft(free)))
+                .as("a rule that begins later was not meant")
+                .allMatch(Programs.Caution::isLocked);
+    }
+
+    @Test
+    void leaveThatEndsBeforeTheRuleLocksTheDaysAfterIt() {
+        var until = LocalDate.of(2026, 3, 24);
+        path.rule("passive-trunk-twist", true, TODAY, until);
+        var rolling = Lines.with(Lines.line("roll-helper"), ProgramLine.Side.EACH);
+        var early = leave(rolling, new Excepted("passive-trunk-twist", TODAY, until.minusDays(1), "for two weeks"));
+        assertThat(problems(draft(early))).extracting(Problem::key).containsExactly("program.problem.locked");
+        var none = leave(rolling, new Excepted("passive-trunk-twist", TODAY, until, " "));
+        assertThat(problems(draft(none))).extracting(Problem::key).containsExactly("program.problem.exception");
+    }
+
+    private static ProgramLine leave(ProgramLine line, Excepted leave) {
+        return new ProgramLine(
+                line.exercise(),
+                line.prescription(),
+                line.days(),
+                line.from(),
+                line.until(),
+                line.note(),
+                line.priority(),
+                line.beyond(),
+                List.of(leave));
+    }
+
     @Test
     void aRowOfAnUnknownFormatIsNotGuessedAt() {
         programs.save(therapist, child, draft(bridge(8)), 0);
-        jdbc.sql("update program_version set body = '{\"format\":2,\"lines\":[]}' where child = :child")
+        jdbc.sql("update program_version set body = '{\"format\":3,\"lines\":[]}' where child = :child")
                 .param("child", child.value())
                 .update();
         assertThatThrownBy(() -> programs.latest(therapist, child)).hasMessageContaining("unknown format");

@@ -50,7 +50,7 @@ class EditingTests {
     }
 
     private static ProgramLine line(String exercise, int repetitions) {
-        return new ProgramLine(
+        return ProgramLine.of(
                 exercise,
                 new Dose(2, repetitions, 0, 0, 1),
                 Side.NONE,

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.Rhythm;
 
 /**
@@ -42,24 +43,6 @@ public record Ask(
         days = Collections.unmodifiableSet(EnumSet.copyOf(days));
         muscles = Set.copyOf(muscles);
         helpers = Set.copyOf(helpers);
-    }
-
-    /** How much an exercise matters; the earlier one is never left out for a later one. */
-    public enum Priority {
-        FIRST(0),
-        SECOND(1),
-        THIRD(2);
-
-        private final int rank;
-
-        Priority(int rank) {
-            this.rank = rank;
-        }
-
-        /** Its number, the most important is 0. */
-        int rank() {
-            return rank;
-        }
     }
 
     /** Order within a time: what warms up comes first, stretching after strength. Common practice, no source. */

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.hearthway.program.engine.week.Ask.Priority;
+import org.hearthway.program.engine.Priority;
 
 /**
  * What the planner makes small. The aims stand in order: nothing of an earlier one is given up for a later one, so a week

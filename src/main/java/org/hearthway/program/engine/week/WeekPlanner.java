@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.week.FamilyWeek.Slot;
 import org.hearthway.program.engine.week.WeekPlan.Session;
 
@@ -106,8 +107,7 @@ public final class WeekPlanner {
         var before = new HashSet<>(last);
         var firsts = asks.stream()
                 .map(ask -> item(week, ask, before, things, groups))
-                .sorted(Comparator.<Item, Ask.Priority>comparing(
-                                item -> item.ask().priority())
+                .sorted(Comparator.<Item, Priority>comparing(item -> item.ask().priority())
                         .thenComparingInt(item -> item.patterns().length)
                         .thenComparingInt(item -> -item.ask().minutesAWeek())
                         .thenComparing(item -> item.ask().exercise()))

@@ -2,6 +2,7 @@ package org.hearthway.program.engine.week;
 
 import java.util.Arrays;
 import java.util.function.ToIntBiFunction;
+import org.hearthway.program.engine.Priority;
 
 /**
  * Branch and bound over the days of each item, aim by aim: each run makes one aim of {@link WeekCost} as small as it can
@@ -11,7 +12,7 @@ import java.util.function.ToIntBiFunction;
 final class WeekSearch {
 
     private static final int DAYS = 7;
-    private static final int PRIORITIES = Ask.Priority.values().length;
+    private static final int PRIORITIES = Priority.values().length;
     private static final int LEFT = 2;
     private static final int MOVED = 3;
     private static final int THIRD = 4;
@@ -306,7 +307,7 @@ final class WeekSearch {
             case LONGEST -> longest(depth);
             case BUNCHED -> bunched[depth] + ahead(depth, false);
             case CHANGES -> changes(fits[depth]);
-            case THIRD -> missing(depth, Ask.Priority.THIRD.rank());
+            case THIRD -> missing(depth, Priority.THIRD.rank());
             default -> missing(depth, which);
         };
     }
@@ -333,7 +334,7 @@ final class WeekSearch {
 
     /** Minutes of the priority that may still stay out; without bound while its own aim is not reached. */
     private int spare(int depth, int priority) {
-        var which = priority == Ask.Priority.THIRD.rank() ? THIRD : priority;
+        var which = priority == Priority.THIRD.rank() ? THIRD : priority;
         return aim <= which ? ANY : Math.max(0, cost[which] - missing[depth][priority]);
     }
 
@@ -391,7 +392,7 @@ final class WeekSearch {
             case LONGEST ->
                 WeekCost.steps(Arrays.stream(days).mapToInt(DayFit::load).max().orElse(0));
             case CHANGES -> Arrays.stream(days).mapToInt(DayFit::settled).sum();
-            case THIRD -> missing(days, Ask.Priority.THIRD.rank());
+            case THIRD -> missing(days, Priority.THIRD.rank());
             default -> missing(days, which);
         };
     }

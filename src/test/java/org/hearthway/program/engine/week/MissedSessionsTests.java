@@ -21,7 +21,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
-import org.hearthway.program.engine.week.Ask.Priority;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.week.MissedSessions.Offer;
 import org.hearthway.program.engine.week.MissedSessions.Why;
 import org.junit.jupiter.api.Test;

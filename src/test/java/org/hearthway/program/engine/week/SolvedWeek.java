@@ -11,8 +11,8 @@ import org.chocosolver.solver.search.strategy.selectors.values.IntDomainMax;
 import org.chocosolver.solver.search.strategy.selectors.variables.DomOverWDeg;
 import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.Rhythm.Spread;
-import org.hearthway.program.engine.week.Ask.Priority;
 
 /** The rules of a week told to a constraint solver that knows nothing of the planner (Choco). */
 final class SolvedWeek {

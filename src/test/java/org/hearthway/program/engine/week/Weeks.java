@@ -11,10 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.engine.Rhythm.Spread;
 import org.hearthway.program.engine.week.Ask.Phase;
-import org.hearthway.program.engine.week.Ask.Priority;
 import org.hearthway.program.engine.week.FamilyWeek.Slot;
 
 /** Weeks for tests, and a second statement of what must hold in them. */
