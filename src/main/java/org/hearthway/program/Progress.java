@@ -6,6 +6,7 @@ import java.util.Map;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.program.engine.Adherence;
+import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.trend.Quilt;
 import org.hearthway.program.engine.trend.RunChart;
 import org.hearthway.program.engine.trend.Trends;
@@ -55,6 +56,31 @@ public interface Progress {
             exercises = List.copyOf(exercises);
         }
     }
+
+    /**
+     * More is proposed by a line's own rule; a therapist decides.
+     *
+     * @param now the line as it is in the newest version
+     * @param then the same with what is proposed, its rule spent
+     * @param version the newest version
+     * @param days that carry it, in order; at least one
+     */
+    record Proposed(ProgramLine now, ProgramLine then, int version, List<LocalDate> days) {
+        public Proposed {
+            days = List.copyOf(days);
+        }
+    }
+
+    /** Where the rule for more of a line is met that the family does now, in the order of the program, an exercise once. */
+    List<Proposed> proposed(Viewer viewer, ChildId child);
+
+    /**
+     * Puts a proposal into the viewer's draft of the program, over what stands there of the line; nothing is saved.
+     *
+     * @param seen the proposal that the person saw
+     * @throws org.hearthway.base.Overtaken when it no longer stands, or the draft no longer has the line as it was
+     */
+    void takeUp(Viewer.Person viewer, ChildId child, Proposed seen);
 
     /**
      * The last weeks. What is planned for today counts once something was said of it.

@@ -4,10 +4,12 @@ package org.hearthway.caseload.engine;
 public enum Gone {
     /** The family logged again. */
     LOGGED_AGAIN,
-    /** The home program asks for these days, or for this, no longer. */
+    /** The home program asks for these days no longer. */
     PLAN_CHANGED,
     /** What the family said since, or the clinic's own number, makes it no longer so. */
     RECORD_CHANGED,
+    /** The line was changed, or its rule for more is no longer met. */
+    MORE_SPENT,
     /** A visit is booked in time. */
     VISIT_BOOKED,
     /** A check was recorded, or the next one falls on another day. */

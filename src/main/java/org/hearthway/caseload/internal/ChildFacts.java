@@ -123,7 +123,13 @@ class ChildFacts {
                 pumps.unfilledSince(viewer, child),
                 paths.devicesBehind(viewer, child),
                 stimulators.of(viewer, child, today),
-                new Facts.OfHome(logs(viewer, child, today, book), List.of(), answered));
+                new Facts.OfHome(logs(viewer, child, today, book), more(viewer, child), answered));
+    }
+
+    private List<Facts.MoreProposed> more(Viewer viewer, ChildId child) {
+        return progress.proposed(viewer, child).stream()
+                .map(one -> new Facts.MoreProposed(one.now().exercise(), one.version(), one.days()))
+                .toList();
     }
 
     /** As far back as any rule looks; whole weeks are counted from the Monday before this one. */

@@ -65,7 +65,7 @@ class NeedsWatch {
 
     private final ChildFacts facts;
     private final NeedItems items;
-    private final StoredFigures figures;
+    private final ClinicBook books;
     private final ChildRegister children;
     private final Standings standings;
     private final Escalations escalations;
@@ -78,7 +78,7 @@ class NeedsWatch {
     NeedsWatch(
             ChildFacts facts,
             NeedItems items,
-            StoredFigures figures,
+            ClinicBook books,
             ChildRegister children,
             Standings standings,
             Escalations escalations,
@@ -88,7 +88,7 @@ class NeedsWatch {
             PlatformTransactionManager transactions) {
         this.facts = facts;
         this.items = items;
-        this.figures = figures;
+        this.books = books;
         this.children = children;
         this.standings = standings;
         this.escalations = escalations;
@@ -143,7 +143,7 @@ class NeedsWatch {
             initialDelayString = "${hearthway.needs.first:PT5S}",
             fixedDelayString = "${hearthway.needs.numbers:PT15S}")
     void lookWhenNumbersChanged() {
-        var now = figures.edition();
+        var now = books.edition();
         if (edition.getAndSet(now) != now) {
             lookAtAll();
         }
@@ -168,7 +168,7 @@ class NeedsWatch {
                 || !(cause.rule() == Rule.TASK || cause.rule().isOfPath());
         var now = clock.instant();
         var today = office.dayOf(now);
-        var book = figures.book();
+        var book = books.now();
         var known = facts.of(MACHINE, child, today, office, book, answered(child));
         var rows = items.openOf(child).stream()
                 .filter(row -> counts.test(row.cause()))

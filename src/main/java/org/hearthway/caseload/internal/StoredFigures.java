@@ -18,12 +18,11 @@ import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.NeedFigures;
 import org.hearthway.caseload.engine.Figure;
-import org.hearthway.caseload.engine.RuleBook;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Lays what the clinic says over the numbers that ship. */
+/** Lets an administrator say at which numbers a home program needs a look. */
 @Service
 class StoredFigures implements NeedFigures {
 
@@ -32,31 +31,20 @@ class StoredFigures implements NeedFigures {
             Map.of(Figure.SORE_DAYS, Figure.SORE_WITHIN, Figure.HARD_DAYS, Figure.HARD_WITHIN);
 
     private final NeedsContent content;
+    private final ClinicBook book;
     private final FigureRows rows;
     private final AuditTrail trail;
     private final Gate gate;
     private final Clock clock;
 
-    StoredFigures(NeedsContent content, FigureRows rows, AuditTrail trail, Gate gate, Clock clock) {
+    StoredFigures(
+            NeedsContent content, ClinicBook book, FigureRows rows, AuditTrail trail, Gate gate, Clock clock) {
         this.content = content;
+        this.book = book;
         this.rows = rows;
         this.trail = trail;
         this.gate = gate;
         this.clock = clock;
-    }
-
-    /** The bounds by which the list is kept. A number out of the bounds of this version of the program does not count. */
-    RuleBook book() {
-        var own = new EnumMap<Figure, Integer>(Figure.class);
-        rows.newest().forEach(said -> said.number()
-                .filter(said.figure()::holds)
-                .ifPresent(number -> own.put(said.figure(), number)));
-        return own.isEmpty() ? content.book() : content.book().with(own);
-    }
-
-    /** Another one when anything was said since. */
-    long edition() {
-        return rows.edition();
     }
 
     @Override
@@ -108,7 +96,7 @@ class StoredFigures implements NeedFigures {
 
     /** More days than there are days to count them in would be a rule that never holds. */
     private Optional<Problem> together(Figure figure, int number) {
-        var now = book();
+        var now = book.now();
         for (var pair : WITHIN.entrySet()) {
             var days = figure == pair.getKey() ? number : now.figure(pair.getKey());
             var within = figure == pair.getValue() ? number : now.figure(pair.getValue());

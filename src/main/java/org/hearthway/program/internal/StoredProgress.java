@@ -14,10 +14,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
+import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.program.Exercise;
@@ -28,8 +31,11 @@ import org.hearthway.program.HomeWeek.Logged;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
+import org.hearthway.program.Programs;
 import org.hearthway.program.Progress;
 import org.hearthway.program.engine.Adherence.Said;
+import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.program.engine.Progression;
 import org.hearthway.program.engine.trend.Quilt;
 import org.hearthway.program.engine.trend.RunChart;
 import org.hearthway.program.engine.trend.Trends;
@@ -43,12 +49,17 @@ import org.springframework.transaction.annotation.Transactional;
 class StoredProgress implements Progress {
 
     private static final int MOST_WEEKS = 52;
+    private static final int A_WEEK = 7;
+
+    /** Weeks in which a rule for more finds its days: 28 of them, and days on which nothing was said between. */
+    private static final int LOOKED_BACK = 12;
 
     /** Before any clinic had this program. */
     private static final LocalDate EVER = LocalDate.of(2000, 1, 1);
 
     private final HomeWeek week;
     private final SessionStore sessions;
+    private final Programs programs;
     private final ExerciseLibrary library;
     private final Gate gate;
     private final ClinicSettings clinic;
@@ -57,12 +68,14 @@ class StoredProgress implements Progress {
     StoredProgress(
             HomeWeek week,
             SessionStore sessions,
+            Programs programs,
             ExerciseLibrary library,
             Gate gate,
             ClinicSettings clinic,
             Clock clock) {
         this.week = week;
         this.sessions = sessions;
+        this.programs = programs;
         this.library = library;
         this.gate = gate;
         this.clinic = clinic;
@@ -166,6 +179,91 @@ class StoredProgress implements Progress {
             case CHILD -> Rater.CHILD;
             case ADULT -> Rater.ADULT;
         };
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public List<Proposed> proposed(Viewer viewer, ChildId child) {
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        var versions = programs.history(viewer, child);
+        if (versions.isEmpty()
+                || versions.get(0).lines().stream()
+                        .noneMatch(line -> line.prescription().progression().isPresent())) {
+            return List.of();
+        }
+        var today = today();
+        var logs = read(viewer, child, today.minusWeeks(LOOKED_BACK), today);
+        // what is locked, paused or over is not on these days
+        var ahead = week.days(viewer, child, today, A_WEEK).stream()
+                .flatMap(day -> day.planned().stream())
+                .map(one -> one.exercise().id())
+                .collect(Collectors.toSet());
+        var found = new LinkedHashMap<String, Proposed>();
+        versions.get(0).lines().stream()
+                .filter(line -> ahead.contains(line.exercise()))
+                .forEach(line -> propose(line, versions, logs)
+                        .ifPresent(proposed -> found.putIfAbsent(line.exercise(), proposed)));
+        return List.copyOf(found.values());
+    }
+
+    private static Optional<Proposed> propose(ProgramLine line, List<Programs.Version> versions, List<Log> logs) {
+        var told = logs.stream()
+                .filter(log -> log.exercise().equals(line.exercise())
+                        && log.said() != Said.NOTHING
+                        && line.days().contains(log.day().getDayOfWeek()))
+                .map(log -> new Progression.Told(log.day(), log.said() == Said.DONE, log.effort(), log.pain()))
+                .toList();
+        return line.prescription()
+                .progression()
+                .flatMap(rule -> rule.propose(told, since(line, versions)))
+                .map(more -> new Proposed(
+                        line,
+                        line.with(line.prescription().after(more)),
+                        versions.get(0).number(),
+                        more.days()));
+    }
+
+    /** The first day of what is done now: of the oldest of the newest versions that all ask the same of the exercise. */
+    private static LocalDate since(ProgramLine line, List<Programs.Version> versions) {
+        var since = versions.get(0).effective();
+        for (var version : versions) {
+            if (version.lines().stream().noneMatch(other -> asksTheSame(other, line))) {
+                break;
+            }
+            since = version.effective();
+        }
+        return since.isBefore(line.from()) ? line.from() : since;
+    }
+
+    private static boolean asksTheSame(ProgramLine one, ProgramLine other) {
+        return one.exercise().equals(other.exercise())
+                && one.dose().equals(other.dose())
+                && one.side() == other.side()
+                && one.prescription().load().equals(other.prescription().load());
+    }
+
+    @Override
+    @Transactional
+    public void takeUp(Viewer.Person viewer, ChildId child, Proposed seen) {
+        gate.require(viewer, Action.CHANGE_PROGRAM, child);
+        var latest = programs.latest(viewer, child).orElseThrow(Overtaken::new);
+        if (!proposed(viewer, child).contains(seen)) {
+            throw new Overtaken();
+        }
+        var kept = programs.keptDraft(viewer, child);
+        var draft = kept.map(Programs.KeptDraft::draft)
+                .orElseGet(() -> new Programs.Draft(today(), latest.lines(), ""));
+        var lines = new ArrayList<>(draft.lines());
+        var at = IntStream.range(0, lines.size())
+                .filter(i -> asksTheSame(lines.get(i), seen.now()))
+                .findFirst()
+                .orElseThrow(Overtaken::new);
+        lines.set(at, lines.get(at).with(seen.then().prescription()));
+        programs.keepDraft(
+                viewer,
+                child,
+                new Programs.Draft(draft.effective(), lines, draft.reason()),
+                kept.map(Programs.KeptDraft::seen).orElse(latest.number()));
     }
 
     @Override
