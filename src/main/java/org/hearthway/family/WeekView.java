@@ -58,6 +58,7 @@ class WeekView extends FamilyPage {
         var changes = ChangedLines.of(newest, programs.former(reader.viewer(), reader.id()));
         add(hero(reader, days, newest.isPresent()));
         changed(reader, changes, days);
+        newest.flatMap(version -> TeamWord.strip(reader, version, days)).ifPresent(this::add);
         var list = Bits.el("ol", "hw-days");
         var nights = homes.of(reader);
         days.forEach(day ->

@@ -26,6 +26,9 @@ public class ProgramWords {
     /** More sentences than these are counted, not told. */
     private static final int TOLD = 4;
 
+    /** Characters of what is told in the news. */
+    private static final int ROOM = 1000;
+
     private static final int KILOGRAM = 1000;
 
     private static final Set<DayOfWeek> WORKING = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
@@ -133,12 +136,29 @@ public class ProgramWords {
         return told;
     }
 
-    /** What a new version tells the family. */
-    public Bilingual told(List<ProgramLine> before, List<ProgramLine> after) {
-        return new Bilingual(told(Language.EN, before, after), told(Language.ES, before, after));
+    /**
+     * What a new version tells the family.
+     *
+     * @param toFamily the word that comes with it, told as it was typed in both languages; may be empty
+     */
+    public Bilingual told(List<ProgramLine> before, List<ProgramLine> after, String toFamily) {
+        return new Bilingual(told(Language.EN, before, after, toFamily), told(Language.ES, before, after, toFamily));
     }
 
-    private String told(Language language, List<ProgramLine> before, List<ProgramLine> after) {
+    /** As many sentences as there is room for, the rest counted. */
+    private String told(Language language, List<ProgramLine> before, List<ProgramLine> after, String toFamily) {
+        for (int most = TOLD; most > 0; most--) {
+            var told = told(language, before, after, most);
+            var whole = toFamily.isBlank() ? told : words.say(language, "program.changed.word", told, toFamily);
+            if (whole.length() <= ROOM) {
+                return whole;
+            }
+        }
+        return words.say(
+                language, "program.changed.word", words.say(language, "program.changed.new-version"), toFamily);
+    }
+
+    private String told(Language language, List<ProgramLine> before, List<ProgramLine> after, int most) {
         if (before.isEmpty() && !after.isEmpty()) {
             return words.say(language, "program.changed.first", after.size());
         }
@@ -146,10 +166,10 @@ public class ProgramWords {
         if (sentences.isEmpty()) {
             return words.say(language, "program.changed.nothing");
         }
-        var first = String.join(" ", sentences.subList(0, Math.min(TOLD, sentences.size())));
-        return sentences.size() <= TOLD
+        var first = String.join(" ", sentences.subList(0, Math.min(most, sentences.size())));
+        return sentences.size() <= most
                 ? first
-                : words.say(language, "program.changed.more", first, sentences.size() - TOLD);
+                : words.say(language, "program.changed.more", first, sentences.size() - most);
     }
 
     private List<String> difference(Language language, LineDiff change) {

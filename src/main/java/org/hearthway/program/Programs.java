@@ -22,19 +22,31 @@ public interface Programs {
      * @param lines in the order of the day
      * @param author who saved it
      * @param at when
-     * @param reason why
+     * @param reason why, for the team
+     * @param toFamily a word to the family that comes with it, as it was typed; may be empty
      */
     record Version(
-            int number, LocalDate effective, List<ProgramLine> lines, AccountId author, Instant at, String reason) {
+            int number,
+            LocalDate effective,
+            List<ProgramLine> lines,
+            AccountId author,
+            Instant at,
+            String reason,
+            String toFamily) {
         public Version {
             lines = List.copyOf(lines);
         }
     }
 
     /** What a therapist wants to save. */
-    record Draft(LocalDate effective, List<ProgramLine> lines, String reason) {
+    record Draft(LocalDate effective, List<ProgramLine> lines, String reason, String toFamily) {
         public Draft {
             lines = List.copyOf(lines);
+        }
+
+        /** With no word to the family beside what is different. */
+        public Draft(LocalDate effective, List<ProgramLine> lines, String reason) {
+            this(effective, lines, reason, "");
         }
     }
 

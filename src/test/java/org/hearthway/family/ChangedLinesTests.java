@@ -23,7 +23,13 @@ class ChangedLinesTests {
 
     private static Optional<Version> version(int number, LocalDate effective, ProgramLine... lines) {
         return Optional.of(new Version(
-                number, effective, List.of(lines), AccountId.random(), Samples.at(effective.atTime(9, 0)), "because"));
+                number,
+                effective,
+                List.of(lines),
+                AccountId.random(),
+                Samples.at(effective.atTime(9, 0)),
+                "because",
+                ""));
     }
 
     @Test

@@ -29,6 +29,7 @@ import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Planned;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.program.engine.week.Ask;
 import org.hearthway.words.Words;
 
 /** A family in New York, a Thursday evening in March, and exercises as the tests need them. */
@@ -62,11 +63,19 @@ final class Samples {
                 List.of(Bilingual.same("step")),
                 Bilingual.same("stop"),
                 Exercise.Kind.STRENGTH,
-                Bilingual.same("legs"),
+                new Exercise.Traits(
+                        List.of(new Exercise.Named("legs", Bilingual.same("legs"))),
+                        Set.of(Exercise.Joint.HIP),
+                        List.of(Exercise.Position.BACK),
+                        List.of(),
+                        Exercise.Help.NONE,
+                        Set.of(1, 2, 3),
+                        Ask.Phase.STRENGTH,
+                        false),
                 Set.of(),
                 true,
-                false,
                 new Dose(2, 8, 0, 0, 1),
+                List.of(),
                 ShippedFigures.all().named("bridge"),
                 Optional.empty(),
                 Optional.empty(),

@@ -37,6 +37,8 @@ public final class ProgramRules {
     public static final Bound BECAUSE = new Bound(3, 500);
     /** Characters of a reason. */
     public static final Bound REASON = new Bound(3, 500);
+    /** Characters of a word to the family that comes with a version. */
+    public static final int TO_FAMILY = 400;
     /** Lines of a program. */
     public static final int LINES = 30;
     /** The first day of a version lies at most so many days ahead. */
@@ -85,6 +87,13 @@ public final class ProgramRules {
         return REASON.holds(reason.strip().length())
                 ? List.of()
                 : List.of(Problem.at("reason", "program.problem.reason", REASON.min(), REASON.max()));
+    }
+
+    /** What is wrong with the word to the family that comes with a version. */
+    public static List<Problem> checkToFamily(String toFamily) {
+        return toFamily.strip().length() > TO_FAMILY
+                ? List.of(Problem.at("toFamily", "program.problem.toFamily", TO_FAMILY))
+                : List.of();
     }
 
     /** Name of a line's field in problems and forms. */

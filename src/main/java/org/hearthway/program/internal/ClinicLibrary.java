@@ -49,22 +49,11 @@ class ClinicLibrary implements ExerciseLibrary {
         var steps = IntStream.range(0, was.steps().size())
                 .mapToObj(step -> own.getOrDefault(step + 2, was.steps().get(step)))
                 .toList();
-        return new Exercise(
-                was.id(),
+        return was.told(
                 own.getOrDefault(0, was.name()),
                 own.getOrDefault(1, was.purpose()),
                 steps,
-                own.getOrDefault(steps.size() + 2, was.stop()),
-                was.kind(),
-                was.muscles(),
-                was.tags(),
-                was.sided(),
-                was.helper(),
-                was.usual(),
-                was.figure(),
-                was.easier(),
-                was.harder(),
-                was.provenance());
+                own.getOrDefault(steps.size() + 2, was.stop()));
     }
 
     @Override

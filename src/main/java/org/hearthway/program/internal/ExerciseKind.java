@@ -1,8 +1,8 @@
 package org.hearthway.program.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,27 +12,29 @@ import org.hearthway.content.Entry;
 import org.hearthway.content.FamilyText;
 import org.hearthway.figure.Figures;
 import org.hearthway.program.Exercise;
+import org.hearthway.program.Exercise.Named;
+import org.hearthway.program.Exercise.Traits;
 import org.hearthway.program.ExerciseLibrary;
-import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.Pace;
-import org.hearthway.program.engine.ProgramRules;
-import org.hearthway.program.engine.ProgramRules.Bound;
+import org.hearthway.program.internal.ExerciseCheck.Read;
 import org.springframework.stereotype.Component;
 
 /** Reads {@code content/exercises}, one file an exercise. */
 @Component
 class ExerciseKind implements ContentKind, ExerciseLibrary {
 
-    private record Read(Exercise exercise, Entry file) {}
-
     private final Map<String, Read> read = new LinkedHashMap<>();
     private final PrecautionTags known;
+    private final MuscleGroups groups;
+    private final HomeThings things;
     private final PaceSetting pace;
     private final Figures figures;
     private List<Exercise> sorted = List.of();
 
-    ExerciseKind(PrecautionTags known, PaceSetting pace, Figures figures) {
+    ExerciseKind(PrecautionTags known, MuscleGroups groups, HomeThings things, PaceSetting pace, Figures figures) {
         this.known = known;
+        this.groups = groups;
+        this.things = things;
         this.pace = pace;
         this.figures = figures;
     }
@@ -57,79 +59,35 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
 
     @Override
     public void read(Entry file) {
-        var steps = file.bilinguals("steps");
-        if (steps.size() < 3 || steps.size() > 6) {
-            file.wrong("steps", "\"steps\" has " + steps.size(), "3 to 6 steps");
-        }
-        var exercise = new Exercise(
-                file.id(),
-                file.bilingual("name"),
-                file.bilingual("purpose"),
-                steps,
-                file.bilingual("stop"),
-                file.choice("kind", Exercise.Kind.class),
-                file.bilingual("muscles"),
-                new LinkedHashSet<>(file.texts("tags")),
-                file.yes("sided"),
-                file.yes("helper"),
-                dose(file.block("dose")),
-                figures.named(file.text("figure")),
-                file.maybeText("easier"),
-                file.maybeText("harder"),
-                file.provenance());
+        var exercise = new ExerciseReader(file, figures).read();
         read.put(exercise.id(), new Read(exercise, file));
-    }
-
-    private static Dose dose(Entry entry) {
-        var sets = entry.maybeInteger("sets", ProgramRules.SETS.min(), ProgramRules.SETS.max());
-        var repetitions = within(entry, "repetitions", ProgramRules.REPETITIONS);
-        var hold = within(entry, "hold-seconds", ProgramRules.HOLD_SECONDS);
-        var minutes = within(entry, "minutes", ProgramRules.MINUTES);
-        var timesADay = within(entry, "times-a-day", ProgramRules.TIMES_A_DAY);
-        if (repetitions.isPresent() == minutes.isPresent()) {
-            entry.wrong("repetitions", "the dose has repetitions and minutes, or neither", "one of the two");
-        }
-        entry.done();
-        return new Dose(sets.orElse(1), repetitions.orElse(0), hold.orElse(0), minutes.orElse(0), timesADay.orElse(1));
-    }
-
-    private static Optional<Integer> within(Entry entry, String key, Bound bound) {
-        return entry.maybeInteger(key, bound.min(), bound.max());
     }
 
     @Override
     public void check() {
-        read.values().forEach(this::check);
-        var all = new ArrayList<>(read.values().stream().map(Read::exercise).toList());
-        all.sort(java.util.Comparator.comparing(e -> e.name().en()));
-        sorted = List.copyOf(all);
+        new ExerciseCheck(read, known, groups, things, figures).run();
+        read.replaceAll((id, one) -> new Read(named(one.exercise()), one.file()));
+        sorted = read.values().stream()
+                .map(Read::exercise)
+                .sorted(Comparator.comparing(exercise -> exercise.name().en()))
+                .toList();
     }
 
-    private void check(Read one) {
-        var exercise = one.exercise();
-        for (var tag : exercise.tags()) {
-            if (!known.all().contains(tag)) {
-                one.file()
-                        .wrong(
-                                "tags",
-                                "\"" + tag + "\" is no known precaution",
-                                "one of " + String.join(", ", known.all()));
-            }
-        }
-        link(one, "easier", exercise.easier());
-        link(one, "harder", exercise.harder());
-        if (!figures.has(exercise.figure().id())) {
-            one.file()
-                    .wrong(
-                            "figure",
-                            "there is no picture " + exercise.figure().id(),
-                            "the name of a file of content/figures");
-        }
+    private Exercise named(Exercise exercise) {
+        var traits = exercise.traits();
+        return exercise.with(new Traits(
+                groups.named(ids(traits.muscleGroups())),
+                traits.joints(),
+                traits.positions(),
+                things.named(ids(traits.things())),
+                traits.help(),
+                traits.levels(),
+                traits.phase(),
+                traits.play()));
     }
 
-    private void link(Read one, String key, Optional<String> target) {
-        target.filter(id -> !read.containsKey(id) || id.equals(one.exercise().id()))
-                .ifPresent(id -> one.file().wrong(key, "\"" + key + "\" is " + id, "another exercise's file name"));
+    private static List<String> ids(List<Named> named) {
+        return named.stream().map(Named::id).toList();
     }
 
     @Override

@@ -23,21 +23,31 @@ final class ProgramJson {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int FIRST_FORMAT = 1;
     private static final int FORMAT = 2;
+    private static final String TO_FAMILY = "toFamily";
 
     private ProgramJson() {}
 
-    static String lines(List<ProgramLine> lines) {
-        return write(root(lines));
+    /** What a version holds beside what the database asks after. */
+    record Body(List<ProgramLine> lines, String toFamily) {}
+
+    static String body(List<ProgramLine> lines, String toFamily) {
+        return write(root(lines).put(TO_FAMILY, toFamily));
     }
 
-    static List<ProgramLine> lines(String text) {
-        return lines(read(text));
+    static Body body(String text) {
+        var root = read(text);
+        return new Body(lines(root), toFamily(root));
+    }
+
+    private static String toFamily(JsonNode root) {
+        return root.path(TO_FAMILY).asText("");
     }
 
     static String draft(Draft draft) {
         return write(root(draft.lines())
                 .put("effective", draft.effective().toString())
-                .put("reason", draft.reason()));
+                .put("reason", draft.reason())
+                .put(TO_FAMILY, draft.toFamily()));
     }
 
     static Draft draft(String text) {
@@ -45,7 +55,8 @@ final class ProgramJson {
         return new Draft(
                 LocalDate.parse(root.required("effective").asText()),
                 lines(root),
-                root.required("reason").asText());
+                root.required("reason").asText(),
+                toFamily(root));
     }
 
     private static ObjectNode root(List<ProgramLine> lines) {

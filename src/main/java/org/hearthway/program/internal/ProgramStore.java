@@ -51,13 +51,15 @@ class ProgramStore {
     }
 
     private static Version version(java.sql.ResultSet row) throws java.sql.SQLException {
+        var body = ProgramJson.body(row.getString("body"));
         return new Version(
                 row.getInt("version_number"),
                 row.getObject("effective", LocalDate.class),
-                ProgramJson.lines(row.getString("body")),
+                body.lines(),
                 new AccountId(row.getObject("author", UUID.class)),
                 row.getObject("saved_at", OffsetDateTime.class).toInstant(),
-                row.getString("reason"));
+                row.getString("reason"),
+                body.toFamily());
     }
 
     /**
@@ -72,7 +74,7 @@ class ProgramStore {
                     .param("child", child.value())
                     .param("number", version.number())
                     .param("effective", version.effective())
-                    .param("body", ProgramJson.lines(version.lines()))
+                    .param("body", ProgramJson.body(version.lines(), version.toFamily()))
                     .param("author", version.author().value())
                     .param("at", utc(version.at()))
                     .param("reason", version.reason())

@@ -105,7 +105,8 @@ class StoredPrograms implements Programs {
                 draft.lines(),
                 author.account(),
                 ProgramStore.utc(clock.instant()).toInstant(),
-                draft.reason().strip());
+                draft.reason().strip(),
+                draft.toFamily().strip());
         store.insert(child, version);
         store.drop(author.account(), child);
         events.publishEvent(new ProgramSaved(
@@ -113,7 +114,7 @@ class StoredPrograms implements Programs {
                 viewer,
                 version.at(),
                 version.number(),
-                words.told(before.map(Version::lines).orElse(List.of()), version.lines())));
+                words.told(before.map(Version::lines).orElse(List.of()), version.lines(), version.toFamily())));
         return version;
     }
 
@@ -122,6 +123,7 @@ class StoredPrograms implements Programs {
         problems.addAll(ProgramRules.check(draft.lines(), sided()));
         problems.addAll(ProgramRules.checkEffective(draft.effective(), LocalDate.now(clock.withZone(clinic.zone()))));
         problems.addAll(ProgramRules.checkReason(draft.reason()));
+        problems.addAll(ProgramRules.checkToFamily(draft.toFamily()));
         for (var caution : cautions.of(draft, cautions.rules(viewer, child))) {
             if (caution.isLocked()) {
                 problems.add(locked(draft.lines().get(caution.line()), caution));

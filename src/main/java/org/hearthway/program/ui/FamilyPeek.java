@@ -54,7 +54,7 @@ final class FamilyPeek extends Div {
         sheet.add(Tags.span("hw-sub", say.words().say(language, "program.peek.from", effective)));
         var diff = ProgramDiff.between(before, now);
         if (!diff.isEmpty()) {
-            sheet.add(Tags.p("new", say.program().told(before, now).in(language)));
+            sheet.add(Tags.p("new", say.program().told(before, now, "").in(language)));
         }
         var hidden = 0;
         var told = new ArrayList<ProgramLine>();

@@ -27,6 +27,8 @@ import org.springframework.util.FileSystemUtils;
 class ExerciseKindTests {
 
     private static final Path CONTENT = Path.of("content");
+    private static final List<String> SMALL =
+            List.of("precautions.yaml", "pace.yaml", "muscles.yaml", "home-things.yaml");
 
     /** Leaves the content of other features aside. */
     private static ExerciseLibrary read(Path folder) {
@@ -36,7 +38,13 @@ class ExerciseKindTests {
                     .addFirst(new MapPropertySource("test", java.util.Map.of("hearthway.content", folder.toString())));
             context.registerBean(Figures.class, ShippedFigures::all);
             context.register(
-                    ExerciseKind.class, PrecautionTags.class, PaceSetting.class, ContentFolder.class, contentCheck());
+                    ExerciseKind.class,
+                    PrecautionTags.class,
+                    MuscleGroups.class,
+                    HomeThings.class,
+                    PaceSetting.class,
+                    ContentFolder.class,
+                    contentCheck());
             context.refresh();
             return context.getBean(ExerciseLibrary.class);
         }
@@ -56,8 +64,9 @@ class ExerciseKindTests {
     private Path copy() throws IOException {
         Files.createDirectories(folder);
         FileSystemUtils.copyRecursively(CONTENT.resolve("exercises"), folder.resolve("exercises"));
-        Files.copy(CONTENT.resolve("precautions.yaml"), folder.resolve("precautions.yaml"));
-        Files.copy(CONTENT.resolve("pace.yaml"), folder.resolve("pace.yaml"));
+        for (var file : SMALL) {
+            Files.copy(CONTENT.resolve(file), folder.resolve(file));
+        }
         return folder;
     }
 
@@ -79,8 +88,9 @@ class ExerciseKindTests {
     static Stream<Exercise> exercises() throws IOException {
         var place = Files.createTempDirectory("content");
         FileSystemUtils.copyRecursively(CONTENT.resolve("exercises"), place.resolve("exercises"));
-        Files.copy(CONTENT.resolve("precautions.yaml"), place.resolve("precautions.yaml"));
-        Files.copy(CONTENT.resolve("pace.yaml"), place.resolve("pace.yaml"));
+        for (var file : SMALL) {
+            Files.copy(CONTENT.resolve(file), place.resolve(file));
+        }
         return read(place).all().stream();
     }
 
@@ -134,7 +144,7 @@ class ExerciseKindTests {
         change("bridge", "harder: tall-kneel", "harder: nowhere");
         change("clam", "figure: clam", "figure: drawn-by-nobody");
         change("roll-helper", "tags: [passive-trunk-twist", "tags: [pasive-trunk-twist");
-        change("step-up", "repetitions: 6", "repetitions: 600");
+        change("step-up", "sets: 2, repetitions: 6", "sets: 2, repetitions: 600");
         change("tall-kneel", "kind: strength", "kind: power");
         assertThatThrownBy(() -> read(folder))
                 .isInstanceOfSatisfying(
@@ -178,7 +188,9 @@ class ExerciseKindTests {
         copy();
         Files.writeString(
                 folder.resolve("exercises/bridge-one-leg.yaml"),
-                Files.readString(CONTENT.resolve("exercises/bridge.yaml")).replace("Bridge", "One-leg bridge"));
+                Files.readString(CONTENT.resolve("exercises/bridge.yaml"))
+                        .replace("Bridge", "One-leg bridge")
+                        .replace("Puente", "Puente con una pierna"));
         assertThat(read(folder).find("bridge-one-leg"))
                 .hasValueSatisfying(e -> assertThat(e.name().en()).isEqualTo("One-leg bridge"));
     }

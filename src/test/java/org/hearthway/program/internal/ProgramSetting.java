@@ -75,9 +75,12 @@ class ProgramSetting {
     }
 
     @Bean
-    SmartInitializingSingleton content(PrecautionTags tags, PaceSetting pace, ExerciseKind exercises) {
+    SmartInitializingSingleton content(
+            PrecautionTags tags, MuscleGroups groups, HomeThings things, PaceSetting pace, ExerciseKind exercises) {
         return () -> {
             assertThat(ContentReading.shipped(tags)).isEmpty();
+            assertThat(ContentReading.shipped(groups)).isEmpty();
+            assertThat(ContentReading.shipped(things)).isEmpty();
             assertThat(ContentReading.shipped(pace)).isEmpty();
             assertThat(ContentReading.shipped(exercises)).isEmpty();
         };

@@ -123,6 +123,41 @@ class StoredProgramsTests {
     }
 
     @Test
+    void keepsTheWordToTheFamilyAndTellsItWithTheNews() {
+        programs.save(therapist, child, new Draft(TODAY, List.of(bridge(8)), "first steps", " Well done. "), 0);
+        assertThat(programs.latest(therapist, child).orElseThrow().toFamily()).isEqualTo("Well done.");
+        var saved = (ProgramSaved) heard.changes.get(0);
+        assertThat(saved.words().en())
+                .isEqualTo("Your home program is ready: one exercise. Your team writes: “Well done.”");
+        assertThat(saved.words().es()).endsWith("Su equipo escribe: «Well done.»");
+
+        programs.keepDraft(therapist, child, new Draft(TODAY, List.of(), "", "Half a w"), 1);
+        assertThat(programs.keptDraft(therapist, child).orElseThrow().draft().toFamily())
+                .isEqualTo("Half a w");
+    }
+
+    @Test
+    void refusesAWordToTheFamilyThatIsTooLong() {
+        assertThat(problems(new Draft(TODAY, List.of(bridge(8)), "first steps", "a".repeat(401))))
+                .extracting(Problem::field)
+                .containsExactly("toFamily");
+    }
+
+    @Test
+    void tellsNoMoreThanTheNewsHaveRoomFor() {
+        var lines = new ArrayList<ProgramLine>();
+        for (int i = 0; i < 4; i++) {
+            lines.add(Lines.line("an-exercise-with-a-long-name".repeat(8) + i));
+        }
+        var told = words.told(List.of(bridge(8)), lines, "w".repeat(400));
+        assertThat(told.en())
+                .hasSizeLessThanOrEqualTo(1000)
+                .contains("w".repeat(400))
+                .contains("more");
+        assertThat(told.es()).hasSizeLessThanOrEqualTo(1000).contains("w".repeat(400));
+    }
+
+    @Test
     void tellsTheFamilyWhatIsNewInBothLanguages() {
         programs.save(therapist, child, draft(bridge(8)), 0);
         programs.save(therapist, child, draft(bridge(10)), 1);

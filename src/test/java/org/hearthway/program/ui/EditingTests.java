@@ -46,7 +46,7 @@ class EditingTests {
     }
 
     private static Version version(ProgramLine line) {
-        return new Version(1, DAY, List.of(line), AccountId.random(), Instant.EPOCH, "begins");
+        return new Version(1, DAY, List.of(line), AccountId.random(), Instant.EPOCH, "begins", "");
     }
 
     private static ProgramLine line(String exercise, int repetitions) {
