@@ -13,6 +13,7 @@ import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.engine.Cause;
 import org.hearthway.caseload.engine.Facts;
+import org.hearthway.caseload.engine.Figure;
 import org.hearthway.caseload.engine.NeedsRules;
 import org.hearthway.caseload.engine.Office;
 import org.hearthway.caseload.engine.Reconciliation;
@@ -100,7 +101,6 @@ class NeedsWatch {
     }
 
     @EventListener({
-        SessionLogged.class,
         SessionTakenBack.class,
         ProgramSaved.class,
         SignReported.class,
@@ -128,6 +128,24 @@ class NeedsWatch {
     })
     void on(Change change) {
         look(change.child());
+    }
+
+    /**
+     * A tick changes the list at once where it carries a pain that needs a look, or where something of the home record
+     * stands open that it may end. What only a row of days shows comes with the next round: at the hour when every family
+     * ticks, nobody waits for it.
+     */
+    @EventListener
+    void on(SessionLogged tick) {
+        var pain = books.now().figure(Figure.PAIN_FROM);
+        if (tick.pain().filter(said -> said >= pain).isPresent()
+                || items.openOf(tick.child()).stream().anyMatch(row -> restsOnTicks(row.cause().rule()))) {
+            look(tick.child());
+        }
+    }
+
+    private static boolean restsOnTicks(Rule rule) {
+        return rule.isOfHomeRecord() || rule == Rule.MORE;
     }
 
     /** Looks at every child, each in a transaction of its own. */
