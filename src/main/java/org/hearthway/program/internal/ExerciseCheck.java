@@ -1,12 +1,14 @@
 package org.hearthway.program.internal;
 
+import java.util.ArrayDeque;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hearthway.base.Language;
@@ -199,11 +201,7 @@ final class ExerciseCheck {
     }
 
     /** What is harder than another has something easier, and the other way round: whoever steps up can step down. */
-    private void link(
-            Read one,
-            String key,
-            Optional<String> target,
-            java.util.function.Function<Exercise, Optional<String>> back) {
+    private void link(Read one, String key, Optional<String> target, Function<Exercise, Optional<String>> back) {
         if (target.isEmpty()) {
             return;
         }
@@ -224,7 +222,7 @@ final class ExerciseCheck {
     /** All that the links of both directions call harder. */
     private Set<String> above(String from) {
         var found = new LinkedHashSet<String>();
-        var open = new java.util.ArrayDeque<>(Set.of(from));
+        var open = new ArrayDeque<>(Set.of(from));
         while (!open.isEmpty()) {
             var id = open.remove();
             all.values().stream()
@@ -244,15 +242,23 @@ final class ExerciseCheck {
 
     private void names() {
         for (var language : Language.values()) {
-            var taken = new HashMap<String, String>();
-            all.forEach((id, read) -> {
-                var name = Objects.requireNonNull(read.exercise().name().in(language));
-                var other = taken.putIfAbsent(name.toLowerCase(java.util.Locale.ROOT), id);
+            var named = new HashMap<String, Read>();
+            for (var one : all.values()) {
+                var name = one.exercise().name().in(language);
+                var other = named.putIfAbsent(name.toLowerCase(Locale.ROOT), one);
                 if (other != null) {
-                    read.file()
-                            .wrong("name", "\"" + name + "\" is the name of " + other + ", too", "a name of its own");
+                    nameTaken(one, name, other);
+                    nameTaken(other, name, one);
                 }
-            });
+            }
         }
+    }
+
+    private static void nameTaken(Read one, String name, Read other) {
+        one.file()
+                .wrong(
+                        "name",
+                        "\"" + name + "\" is the name of " + other.exercise().id() + ", too",
+                        "a name of its own");
     }
 }

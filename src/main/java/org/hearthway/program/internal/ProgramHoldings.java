@@ -19,6 +19,8 @@ class ProgramHoldings implements Holdings {
         return List.of(
                 Chain.of("program_version", "child", OF_THE_ONE_THAT_STAYS, "saved_at"),
                 Chain.of("program_draft", "child", SILENTLY, "kept_at", "author"),
+                Rows.of("program-pause", "program_pause", "child", "number"),
+                Rows.of("program-resumed", "program_resumed", "child", "pause"),
                 Rows.of("session-entry", "session_entry", "child", "turn"));
     }
 }

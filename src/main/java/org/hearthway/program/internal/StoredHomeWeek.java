@@ -46,6 +46,7 @@ class StoredHomeWeek implements HomeWeek {
     private final ExerciseLibrary library;
     private final SignOff signOff;
     private final Standings standings;
+    private final PauseRows pauses;
     private final SessionRules rules;
     private final ApplicationEventPublisher events;
     private final TransactionOperations transaction;
@@ -59,6 +60,7 @@ class StoredHomeWeek implements HomeWeek {
             ExerciseLibrary library,
             SignOff signOff,
             Standings standings,
+            PauseRows pauses,
             SessionRules rules,
             ApplicationEventPublisher events,
             TransactionOperations transaction,
@@ -70,6 +72,7 @@ class StoredHomeWeek implements HomeWeek {
         this.library = library;
         this.signOff = signOff;
         this.standings = standings;
+        this.pauses = pauses;
         this.rules = rules;
         this.events = events;
         this.transaction = transaction;
@@ -94,12 +97,14 @@ class StoredHomeWeek implements HomeWeek {
         // whoever sees the week need not see the path and the status that it follows from
         var care = cautions.rules(WEEK, child);
         var shown = shown(viewer, plan);
-        var pauses = standings.pauses(WEEK, child);
+        var closed = standings.pauses(WEEK, child);
+        var resting = pauses.of(child);
         return plan.stream()
                 .map(day -> new Day(
                         day.date(),
                         day.lines().stream()
-                                .filter(line -> pauses.stream().noneMatch(pause -> pause.holdsOn(day.date())))
+                                .filter(line -> closed.stream().noneMatch(pause -> pause.holdsOn(day.date())))
+                                .filter(line -> resting.stream().noneMatch(pause -> pause.holdsOn(day.date())))
                                 .filter(line -> shown.contains(line.exercise()))
                                 .filter(line ->
                                         cautions.lock(line, day.date(), care).isEmpty())

@@ -76,13 +76,19 @@ class ProgramSetting {
 
     @Bean
     SmartInitializingSingleton content(
-            PrecautionTags tags, MuscleGroups groups, HomeThings things, PaceSetting pace, ExerciseKind exercises) {
+            PrecautionTags tags,
+            MuscleGroups groups,
+            HomeThings things,
+            PaceSetting pace,
+            ExerciseKind exercises,
+            StarterKind starters) {
         return () -> {
             assertThat(ContentReading.shipped(tags)).isEmpty();
             assertThat(ContentReading.shipped(groups)).isEmpty();
             assertThat(ContentReading.shipped(things)).isEmpty();
             assertThat(ContentReading.shipped(pace)).isEmpty();
             assertThat(ContentReading.shipped(exercises)).isEmpty();
+            assertThat(ContentReading.shipped(starters)).isEmpty();
         };
     }
 
