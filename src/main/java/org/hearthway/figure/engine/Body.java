@@ -102,6 +102,7 @@ public final class Body {
             case "wrist" -> Optional.of(arm.wrist());
             case "knuck" -> Optional.of(arm.knuckle());
             case "tip" -> Optional.of(arm.tip());
+            case "thumb" -> Optional.of(arm.thumbTip());
             default -> Optional.empty();
         };
     }

@@ -43,6 +43,7 @@ final class Furniture {
             case STANDING_FRAME -> frame(solid);
             case ROLL ->
                 solid.roll("wall", "thing", new Vec(at, support.get("r", .045), 0), support.get("r", .045), .14);
+            case BED -> bed(solid, at, top, support.get("half", .2), support.get("depth", .8));
             case CUSHION ->
                 solid.box(
                         "wall",
@@ -67,6 +68,12 @@ final class Furniture {
     private void bench(Solid solid, double at, double top, double half) {
         legs(solid, at - .105, at + .095, half - .02, top - .03);
         solid.box("wood", "thing", new Vec(at - .13, top - .032, -half), new Vec(at + .12, top, half));
+    }
+
+    private static void bed(Solid solid, double at, double top, double half, double depth) {
+        legs(solid, at + .03, at + depth - .03, half - .03, top - .09);
+        solid.box("wood", "thing", new Vec(at, top - .10, -half), new Vec(at + depth, top - .05, half));
+        solid.box("wall", "thing", new Vec(at, top - .05, -half), new Vec(at + depth, top, half));
     }
 
     private void chair(Solid solid, double at, double top, Support support) {

@@ -24,7 +24,8 @@ public record Support(Kind kind, Map<String, Double> settings) {
         WALKER("walker", "at height"),
         STANDING_FRAME("standing-frame", ""),
         ROLL("roll", "at r"),
-        CUSHION("cushion", "at height depth half");
+        CUSHION("cushion", "at height depth half"),
+        BED("bed", "at height depth half");
 
         private final String key;
         private final String knows;
@@ -71,6 +72,7 @@ public record Support(Kind kind, Map<String, Double> settings) {
             case STANDING_FRAME -> .56;
             case ROLL -> 2 * get("r", .045);
             case CUSHION -> get("height", .06);
+            case BED -> get("height", .32);
         };
     }
 

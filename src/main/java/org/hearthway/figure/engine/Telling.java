@@ -17,16 +17,18 @@ public final class Telling {
     /** Changes of both sides that differ by less are told as one. */
     private static final double ALIKE = 12;
 
-    private static final Map<Movement, Joint> LIMBS = Map.of(
-            Movement.HIP, Joint.HIP,
-            Movement.HIP_ABD, Joint.HIP_ABD,
-            Movement.HIP_ROT, Joint.HIP_ROT,
-            Movement.KNEE, Joint.KNEE,
-            Movement.ANKLE, Joint.ANKLE,
-            Movement.SHOULDER, Joint.SHOULDER,
-            Movement.SHOULDER_ABD, Joint.SHOULDER_ABD,
-            Movement.ELBOW, Joint.ELBOW,
-            Movement.WRIST, Joint.WRIST);
+    private static final Map<Movement, Joint> LIMBS = Map.ofEntries(
+            Map.entry(Movement.HIP, Joint.HIP),
+            Map.entry(Movement.HIP_ABD, Joint.HIP_ABD),
+            Map.entry(Movement.HIP_ROT, Joint.HIP_ROT),
+            Map.entry(Movement.KNEE, Joint.KNEE),
+            Map.entry(Movement.ANKLE, Joint.ANKLE),
+            Map.entry(Movement.SHOULDER, Joint.SHOULDER),
+            Map.entry(Movement.SHOULDER_ABD, Joint.SHOULDER_ABD),
+            Map.entry(Movement.ELBOW, Joint.ELBOW),
+            Map.entry(Movement.WRIST, Joint.WRIST),
+            Map.entry(Movement.PALM, Joint.PRON),
+            Map.entry(Movement.FINGERS, Joint.FINGERS));
 
     private record Sized(Change change, double size) {}
 
@@ -78,12 +80,14 @@ public final class Telling {
         double tilt = to.get(Axis.TILT) - from.get(Axis.TILT);
         double bend = to.get(Axis.TRUNK) - from.get(Axis.TRUNK);
         if (posture == Posture.SUPINE) {
-            note(Movement.HIPS, -tilt, Who.WHOLE);
+            note(Movement.HIPS, Math.max(0, -tilt), Who.WHOLE);
+            note(Movement.CURL, bend + Math.max(0, tilt), Who.WHOLE);
         } else {
             note(Movement.TRUNK, tilt + bend, Who.WHOLE);
         }
         int m = mirrored ? -1 : 1;
         note(Movement.SIDE, m * (to.get(Axis.TRUNK_SIDE) - from.get(Axis.TRUNK_SIDE)), Who.WHOLE);
+        note(Movement.TWIST, m * (to.get(Axis.TRUNK_TURN) - from.get(Axis.TRUNK_TURN)), Who.WHOLE);
         double roll = to.get(Axis.TURN) - from.get(Axis.TURN);
         if (Math.abs(roll) > Movement.ROLL.from) {
             found.add(new Sized(new Change(Movement.ROLL, m * roll > 0, Who.WHOLE), Double.MAX_VALUE));

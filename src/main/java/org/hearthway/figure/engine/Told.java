@@ -46,7 +46,11 @@ public record Told(
         SHOULDER(20),
         SHOULDER_ABD(20),
         ELBOW(25),
-        WRIST(20);
+        WRIST(20),
+        PALM(40),
+        FINGERS(40),
+        TWIST(15),
+        CURL(14);
 
         final double from;
 

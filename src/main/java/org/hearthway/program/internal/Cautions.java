@@ -62,15 +62,16 @@ class Cautions {
 
     /** The rule that locks a line on a day, if one does and no leave from it was given. */
     Optional<Plan.Care> lock(ProgramLine line, LocalDate day, List<Plan.Care> rules) {
-        return rules.stream()
-                .filter(care -> care.rule().forbids() && care.holdsOn(day) && carries(line.exercise(), care))
-                .filter(care -> !hasLeave(line, care, day))
-                .findFirst();
+        return lock(line.exercise(), line.exceptions(), day, rules);
     }
 
-    private static boolean hasLeave(ProgramLine line, Plan.Care care, LocalDate day) {
-        return line.exceptions().stream()
-                .anyMatch(leave -> leave.covers(care.rule().tag(), care.from(), day));
+    /** The rule that locks an exercise on a day, if one does and no leave from it was given. */
+    Optional<Plan.Care> lock(String exercise, List<Excepted> leave, LocalDate day, List<Plan.Care> rules) {
+        return rules.stream()
+                .filter(care -> care.rule().forbids() && care.holdsOn(day) && carries(exercise, care))
+                .filter(care -> leave.stream()
+                        .noneMatch(given -> given.covers(care.rule().tag(), care.from(), day)))
+                .findFirst();
     }
 
     private boolean carries(String exercise, Plan.Care care) {

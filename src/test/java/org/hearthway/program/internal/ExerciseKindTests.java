@@ -141,7 +141,7 @@ class ExerciseKindTests {
     @Test
     void tellsEveryMistakeAtOnceWithFileAndLine() throws IOException {
         copy();
-        change("bridge", "harder: tall-kneel", "harder: nowhere");
+        change("bridge", "harder: bridge-march", "harder: nowhere");
         change("clam", "figure: clam", "figure: drawn-by-nobody");
         change("roll-helper", "tags: [passive-trunk-twist", "tags: [pasive-trunk-twist");
         change("step-up", "sets: 2, repetitions: 6", "sets: 2, repetitions: 600");
