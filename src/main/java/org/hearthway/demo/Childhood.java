@@ -234,7 +234,16 @@ class Childhood {
 
     private void say(Story.Said said) {
         var date = days.on(said.day());
-        log(said.exercise(), said.by(), date, said.outcome(), said.reason(), said.effort(), said.pain(), RatedBy.CHILD, said.note());
+        log(
+                said.exercise(),
+                said.by(),
+                date,
+                said.outcome(),
+                said.reason(),
+                said.effort(),
+                said.pain(),
+                RatedBy.CHILD,
+                said.note());
     }
 
     private void log(

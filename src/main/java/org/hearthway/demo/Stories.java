@@ -273,7 +273,10 @@ class Stories implements ContentKind {
     private static String row(Entry kept, String key, String marks) {
         var row = kept.maybeText(key).orElse("");
         if (!row.isEmpty() && (row.length() != marks.length() || !row.matches("[0-9.]*"))) {
-            kept.wrong(key, "\"" + key + "\" is " + row, "a digit or a point for each mark, " + marks.length() + " in all, in quotes");
+            kept.wrong(
+                    key,
+                    "\"" + key + "\" is " + row,
+                    "a digit or a point for each mark, " + marks.length() + " in all, in quotes");
         }
         return row;
     }

@@ -75,8 +75,8 @@ final class HomeRules {
         var logs = home.logs().stream()
                 .filter(log -> answered.map(log.day()::isAfter).orElse(true))
                 .toList();
-        Function<LocalDate, Optional<Found>> on = day -> finder.find(
-                logs.stream().filter(log -> !log.day().isAfter(day)).toList(), day);
+        Function<LocalDate, Optional<Found>> on = day ->
+                finder.find(logs.stream().filter(log -> !log.day().isAfter(day)).toList(), day);
         return on.apply(today).map(found -> {
             var since = today;
             while (since.isAfter(today.minusDays(SINCE_DAYS))
@@ -137,18 +137,16 @@ final class HomeRules {
     }
 
     private static Optional<Found> days(RunChart chart, int from, int wanted, Rater rater, int within) {
-        var days = (int) chart.points().stream()
-                .filter(point -> point.number() >= from)
-                .count();
+        var days = (int)
+                chart.points().stream().filter(point -> point.number() >= from).count();
         return days >= wanted ? Optional.of(new Found(days, says(rater, from, wanted, within))) : Optional.empty();
     }
 
     private Optional<Found> stopped(List<Log> logs, LocalDate day) {
         var within = book.figure(Figure.STOPPED_WITHIN);
         var wanted = book.figure(Figure.STOPPED_TIMES);
-        var times = (int) within(logs, day, within).stream()
-                .filter(Log::stoppedByPain)
-                .count();
+        var times = (int)
+                within(logs, day, within).stream().filter(Log::stoppedByPain).count();
         return times >= wanted ? Optional.of(new Found(times, says(wanted, within))) : Optional.empty();
     }
 
@@ -164,10 +162,11 @@ final class HomeRules {
                 .filter(log -> !log.day().isBefore(from) && log.day().isBefore(until))
                 .toList();
         var whole = Trends.adherence(weeks);
-        var everyWeek = IntStream.range(0, count).allMatch(week -> weeks.stream()
-                .anyMatch(log -> log.planned()
-                        && !log.day().isBefore(from.plusWeeks(week))
-                        && log.day().isBefore(from.plusWeeks(week + 1L))));
+        var everyWeek = IntStream.range(0, count)
+                .allMatch(week -> weeks.stream()
+                        .anyMatch(log -> log.planned()
+                                && !log.day().isBefore(from.plusWeeks(week))
+                                && log.day().isBefore(from.plusWeeks(week + 1L))));
         if (!everyWeek) {
             return Optional.empty();
         }

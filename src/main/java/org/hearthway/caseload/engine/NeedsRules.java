@@ -19,7 +19,9 @@ public record NeedsRules(RuleBook book, Office office) {
     public List<Cause> causes(Facts facts, LocalDate today) {
         var causes = new ArrayList<Cause>();
         facts.reports().forEach(report -> causes.add(report(report)));
-        facts.pains().stream().filter(p -> p.pain() >= book.figure(Figure.PAIN_FROM)).forEach(pain -> causes.add(pain(pain)));
+        facts.pains().stream()
+                .filter(p -> p.pain() >= book.figure(Figure.PAIN_FROM))
+                .forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
         facts.unfilledSince().map(this::firstFill).ifPresent(causes::add);
         facts.concerns().stream().map(this::concern).forEach(causes::add);
@@ -234,7 +236,8 @@ public record NeedsRules(RuleBook book, Office office) {
                 .map(Facts.HomeDay::date)
                 .filter(day -> day.isBefore(today))
                 .filter(day -> lastLogged.map(day::isAfter).orElse(true))
-                .filter(day -> facts.home().answered(Rule.NO_LOG).map(day::isAfter).orElse(true))
+                .filter(day ->
+                        facts.home().answered(Rule.NO_LOG).map(day::isAfter).orElse(true))
                 .distinct()
                 .sorted()
                 .toList();
@@ -244,7 +247,11 @@ public record NeedsRules(RuleBook book, Office office) {
         var tipping = silent.get(silentDays - 1);
         return Optional.of(new Cause(
                 Rule.NO_LOG,
-                "no-log" + facts.home().answered(Rule.NO_LOG).map(day -> "/" + day).orElse(""),
+                "no-log"
+                        + facts.home()
+                                .answered(Rule.NO_LOG)
+                                .map(day -> "/" + day)
+                                .orElse(""),
                 office.openDay(tipping.plusDays(1), openDays(Rule.NO_LOG)),
                 Optional.empty(),
                 silent.get(0),

@@ -21,9 +21,8 @@ class ClinicBook {
     RuleBook now() {
         var own = new EnumMap<Figure, Integer>(Figure.class);
         rows.newest()
-                .forEach(said -> said.number()
-                        .filter(said.figure()::holds)
-                        .ifPresent(number -> own.put(said.figure(), number)));
+                .forEach(said ->
+                        said.number().filter(said.figure()::holds).ifPresent(number -> own.put(said.figure(), number)));
         return own.isEmpty() ? content.book() : content.book().with(own);
     }
 

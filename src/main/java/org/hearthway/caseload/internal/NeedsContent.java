@@ -172,8 +172,7 @@ class NeedsContent implements ContentKind {
     private static void figures(Entry block, Rule rule, Map<Figure, Integer> figures) {
         Arrays.stream(Figure.values())
                 .filter(figure -> figure.rule() == rule)
-                .forEach(figure ->
-                        figures.put(figure, block.integer(figure.key(), figure.least(), figure.most())));
+                .forEach(figure -> figures.put(figure, block.integer(figure.key(), figure.least(), figure.most())));
     }
 
     private static RuleBook.OfPath path(Entry file, Map<Rule, RuleBook.Conduct> conduct) {

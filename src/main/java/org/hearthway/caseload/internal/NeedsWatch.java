@@ -139,7 +139,8 @@ class NeedsWatch {
     void on(SessionLogged tick) {
         var pain = books.now().figure(Figure.PAIN_FROM);
         if (tick.pain().filter(said -> said >= pain).isPresent()
-                || items.openOf(tick.child()).stream().anyMatch(row -> restsOnTicks(row.cause().rule()))) {
+                || items.openOf(tick.child()).stream()
+                        .anyMatch(row -> restsOnTicks(row.cause().rule()))) {
             look(tick.child());
         }
     }

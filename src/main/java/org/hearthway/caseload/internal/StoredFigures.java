@@ -37,8 +37,7 @@ class StoredFigures implements NeedFigures {
     private final Gate gate;
     private final Clock clock;
 
-    StoredFigures(
-            NeedsContent content, ClinicBook book, FigureRows rows, AuditTrail trail, Gate gate, Clock clock) {
+    StoredFigures(NeedsContent content, ClinicBook book, FigureRows rows, AuditTrail trail, Gate gate, Clock clock) {
         this.content = content;
         this.book = book;
         this.rows = rows;
@@ -63,7 +62,8 @@ class StoredFigures implements NeedFigures {
                     return new Value(
                             figure,
                             content.book().figure(figure),
-                            last.filter(said -> said.number().filter(figure::holds).isPresent()),
+                            last.filter(
+                                    said -> said.number().filter(figure::holds).isPresent()),
                             last.map(Said::version).orElse(0L));
                 })
                 .toList();

@@ -50,8 +50,7 @@ class NeedFiguresView extends Div implements HasDynamicTitle {
     private final Div main = Tags.div("hw-clinic-list");
     private final Div side = Tags.div("hw-clinic-side");
 
-    NeedFiguresView(
-            NeedFigures figures, Accounts accounts, SignedIn signedIn, ClinicSettings settings, Words words) {
+    NeedFiguresView(NeedFigures figures, Accounts accounts, SignedIn signedIn, ClinicSettings settings, Words words) {
         this.figures = figures;
         this.accounts = accounts;
         this.signedIn = signedIn;
@@ -100,8 +99,8 @@ class NeedFiguresView extends Div implements HasDynamicTitle {
         }
         table.getHead().add(head);
         var rules = figures.all(viewer()).stream()
-                .collect(Collectors.groupingBy(
-                        value -> value.figure().rule(), LinkedHashMap::new, Collectors.toList()));
+                .collect(
+                        Collectors.groupingBy(value -> value.figure().rule(), LinkedHashMap::new, Collectors.toList()));
         rules.forEach((rule, values) -> {
             table.getBody().add(rule(rule));
             values.forEach(value -> table.getBody().add(row(value)));
@@ -152,8 +151,7 @@ class NeedFiguresView extends Div implements HasDynamicTitle {
         reason.setMaxLength(NeedFigures.REASON_MAX);
         reason.setManualValidation(true);
         reason.setWidthFull();
-        var acts = Tags.div(
-                "u-row u-end", Tags.button("plain", say("caseload.figure.leave"), pressed -> draw()));
+        var acts = Tags.div("u-row u-end", Tags.button("plain", say("caseload.figure.leave"), pressed -> draw()));
         if (value.own().isPresent()) {
             acts.add(Tags.button(
                     "plain",
@@ -179,7 +177,9 @@ class NeedFiguresView extends Div implements HasDynamicTitle {
         var form = Tags.div(
                 "hw-sheet hw-side-form",
                 Tags.h2("", name(value.figure())),
-                Tags.p("hw-quiet hw-s", say("caseload.figure.rule." + value.figure().rule())),
+                Tags.p(
+                        "hw-quiet hw-s",
+                        say("caseload.figure.rule." + value.figure().rule())),
                 number,
                 reason,
                 acts);

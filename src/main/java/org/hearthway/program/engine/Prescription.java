@@ -63,8 +63,7 @@ public record Prescription(
 
     /** The same with what was proposed in place of what is done now; the rule that proposed it is spent. */
     public Prescription after(Progression.Proposal proposal) {
-        return new Prescription(
-                proposal.next(), restSeconds, side, proposal.load(), rhythm, effort, Optional.empty());
+        return new Prescription(proposal.next(), restSeconds, side, proposal.load(), rhythm, effort, Optional.empty());
     }
 
     /** Minutes of one time, rounded up to whole minutes; at least 1. */

@@ -139,12 +139,11 @@ class StoredProgress implements Progress {
         var planned = new LinkedHashSet<Slot>();
         var days = new ArrayList<>(week.days(viewer, child, from, (int) ChronoUnit.DAYS.between(from, until) + 1));
         Collections.reverse(days);
-        days.forEach(day -> day.planned()
-                .forEach(one -> planned.add(new Slot(one.exercise().id(), day.date()))));
+        days.forEach(day ->
+                day.planned().forEach(one -> planned.add(new Slot(one.exercise().id(), day.date()))));
         var said = new LinkedHashMap<Slot, Entry>();
         for (var logged : sessions.counting(child, from, until)) {
-            said.putIfAbsent(
-                    new Slot(logged.entry().exercise(), logged.entry().day()), logged.entry());
+            said.putIfAbsent(new Slot(logged.entry().exercise(), logged.entry().day()), logged.entry());
         }
         var today = today();
         return Stream.concat(planned.stream(), said.keySet().stream())
@@ -251,8 +250,8 @@ class StoredProgress implements Progress {
             throw new Overtaken();
         }
         var kept = programs.keptDraft(viewer, child);
-        var draft = kept.map(Programs.KeptDraft::draft)
-                .orElseGet(() -> new Programs.Draft(today(), latest.lines(), ""));
+        var draft =
+                kept.map(Programs.KeptDraft::draft).orElseGet(() -> new Programs.Draft(today(), latest.lines(), ""));
         var lines = new ArrayList<>(draft.lines());
         var at = IntStream.range(0, lines.size())
                 .filter(i -> asksTheSame(lines.get(i), seen.now()))

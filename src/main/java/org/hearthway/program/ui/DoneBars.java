@@ -109,7 +109,17 @@ final class DoneBars {
     /** One part of a column, or a sample of it. */
     static void block(SvgText picture, Part part, double x, double y, double width, double height) {
         picture.shape(
-                "rect", "class", style(part), "x", n(x), "y", n(y), "width", n(width), "height", n(Math.max(1, height)));
+                "rect",
+                "class",
+                style(part),
+                "x",
+                n(x),
+                "y",
+                n(y),
+                "width",
+                n(width),
+                "height",
+                n(Math.max(1, height)));
         switch (part) {
             case SOME -> {
                 for (var line = STRIPE / 2; line < height; line += STRIPE) {

@@ -85,7 +85,8 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
     }
 
     private String address(int weeks, String of) {
-        return "staff/child/" + child + "/program/how?" + WEEKS + "=" + weeks + (of.isEmpty() ? "" : "&" + OF + "=" + of);
+        return "staff/child/" + child + "/program/how?" + WEEKS + "=" + weeks
+                + (of.isEmpty() ? "" : "&" + OF + "=" + of);
     }
 
     private void draw(int weeks, String asked) {
@@ -110,7 +111,9 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         spans.getElement().setAttribute("role", "group").setAttribute("aria-label", say.say("spans"));
         Progress.SPANS.forEach(span -> {
             var chip = Tags.link("hw-chip", address(span, of), say.say("span", span));
-            chip.getElement().setAttribute("role", "button").setAttribute("aria-pressed", String.valueOf(span == weeks));
+            chip.getElement()
+                    .setAttribute("role", "button")
+                    .setAttribute("aria-pressed", String.valueOf(span == weeks));
             spans.add(chip);
         });
         var what = of.isEmpty() ? say.say("all") : say.name(of);
@@ -124,7 +127,10 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
             title.add(Tags.link("hw-button text u-short hw-screen-only", address(weeks, ""), say.say("all")));
         }
         title.add(
-                Tags.link("hw-button text u-short hw-screen-only", "staff/child/" + child + "/program", say.say("program")),
+                Tags.link(
+                        "hw-button text u-short hw-screen-only",
+                        "staff/child/" + child + "/program",
+                        say.say("program")),
                 print());
         return title;
     }
@@ -139,7 +145,8 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
     }
 
     private Component proposal(Proposed proposed) {
-        var days = say.words().list(say.language(), proposed.days().stream().map(say::date).toList());
+        var days = say.words()
+                .list(say.language(), proposed.days().stream().map(say::date).toList());
         var words = Tags.div(
                 "",
                 Tags.p("hw-b", say.say("proposed", say.name(proposed.now().exercise()), say.dose(proposed.then()))),
@@ -148,7 +155,8 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         strip.getElement().setAttribute("role", "note");
         if (gate.allows(viewer(), Action.CHANGE_PROGRAM, child)) {
             var take = Tags.button("plain hw-screen-only", say.say("proposed.take"), pressed -> take(proposed));
-            take.setAriaLabel(say.say("proposed.take.of", say.name(proposed.now().exercise())));
+            take.setAriaLabel(
+                    say.say("proposed.take.of", say.name(proposed.now().exercise())));
             strip.add(take);
         }
         return strip;
@@ -168,7 +176,11 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         var label = say.say("done.title");
         var picture = new DoneBars(say, going.weeks(), doneWords(going.whole())).draw();
         var section = Tags.section("hw-sheet hw-plot", label, Tags.h2("", label));
-        section.add(Tags.p("", doneWords(going.whole())), picture, legend(), tables.folded(label, tables.weeks(label, going.weeks())));
+        section.add(
+                Tags.p("", doneWords(going.whole())),
+                picture,
+                legend(),
+                tables.folded(label, tables.weeks(label, going.weeks())));
         if (of.isEmpty()) {
             section.add(Tags.p("hw-quiet hw-s", say.say("done.formula")));
         }
@@ -256,8 +268,8 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         }
         var table = tables.table(label, "reason", "times");
         going.reasons()
-                .forEach(given -> tables.row(
-                        table, List.of(say.say("reason." + given.reason()), String.valueOf(given.times()))));
+                .forEach(given ->
+                        tables.row(table, List.of(say.say("reason." + given.reason()), String.valueOf(given.times()))));
         section.add(table);
         return section;
     }
@@ -266,7 +278,17 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         var label = say.say("exercises.title");
         var section = Tags.section("hw-sheet hw-plot wide", label, Tags.h2("", label));
         var table = tables.table(
-                label, "exercise", "done", "some", "excused", "not-done", "silent", "extra", "percent", "pain", "why-not");
+                label,
+                "exercise",
+                "done",
+                "some",
+                "excused",
+                "not-done",
+                "silent",
+                "extra",
+                "percent",
+                "pain",
+                "why-not");
         told.exercises().forEach(one -> {
             var link = Tags.link("", address(weeks, one.exercise()), say.name(one.exercise()));
             if (one.exercise().equals(of)) {

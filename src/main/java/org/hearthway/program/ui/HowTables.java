@@ -52,8 +52,7 @@ final class HowTables {
     }
 
     private List<String> week(Week week) {
-        return Stream.concat(
-                        Stream.of(say.date(week.begins())), numbers(week.adherence()).stream())
+        return Stream.concat(Stream.of(say.date(week.begins())), numbers(week.adherence()).stream())
                 .toList();
     }
 
@@ -75,8 +74,8 @@ final class HowTables {
         var head = head(table, label);
         head.add(heading(say.say("column.week")));
         for (var day : DayOfWeek.values()) {
-            head.add(heading(say.words()
-                    .shortWeekday(say.language(), LocalDate.EPOCH.with(TemporalAdjusters.nextOrSame(day)))));
+            head.add(heading(
+                    say.words().shortWeekday(say.language(), LocalDate.EPOCH.with(TemporalAdjusters.nextOrSame(day)))));
         }
         var weeks = chart.points().stream()
                 .collect(Collectors.groupingBy(

@@ -96,8 +96,7 @@ final class LastDays {
                 .map(entry -> switch (entry.outcome()) {
                     case DONE -> Said.DONE;
                     case SOME -> Said.SOME;
-                    case COULD_NOT ->
-                        entry.reason().filter(Reason::isGood).isPresent() ? Said.EXCUSED : Said.NOT_DONE;
+                    case COULD_NOT -> entry.reason().filter(Reason::isGood).isPresent() ? Said.EXCUSED : Said.NOT_DONE;
                 })
                 .orElse(Said.NOTHING);
     }

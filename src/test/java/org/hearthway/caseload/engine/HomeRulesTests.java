@@ -128,9 +128,8 @@ class HomeRulesTests {
         var random = new Random(7);
         var flagged = IntStream.range(0, 1000)
                 .filter(child -> {
-                    var pains = IntStream.range(0, 50)
-                            .map(day -> random.nextInt(4))
-                            .toArray();
+                    var pains =
+                            IntStream.range(0, 50).map(day -> random.nextInt(4)).toArray();
                     return !causes(pains(pains, TODAY, Rater.CHILD)).isEmpty();
                 })
                 .count();
@@ -146,9 +145,7 @@ class HomeRulesTests {
         }
         logs.add(rated(TODAY.minusDays(14), 3, 9, Rater.ADULT));
         logs.add(rated(TODAY, 3, 2, Rater.ADULT));
-        assertThat(causes(logs))
-                .extracting(Cause::subject)
-                .isEqualTo(flagged ? List.of("ADULT/4/5/14") : List.of());
+        assertThat(causes(logs)).extracting(Cause::subject).isEqualTo(flagged ? List.of("ADULT/4/5/14") : List.of());
         assertThat(causes(logs)).extracting(Cause::count).isEqualTo(flagged ? List.of(days) : List.of());
     }
 
@@ -216,7 +213,10 @@ class HomeRulesTests {
     void weeksThatTheTeamHasAnsweredForCountNoMore() {
         assertThat(causes(weeks(5, 0, 16), Map.of(Rule.FEW_DONE, MONDAY.minusWeeks(3)), Map.of()))
                 .isEmpty();
-        assertThat(causes(weeks(5, 0, 16), Map.of(Rule.FEW_DONE, MONDAY.minusWeeks(3).minusDays(1)), Map.of()))
+        assertThat(causes(
+                        weeks(5, 0, 16),
+                        Map.of(Rule.FEW_DONE, MONDAY.minusWeeks(3).minusDays(1)),
+                        Map.of()))
                 .hasSize(1);
     }
 

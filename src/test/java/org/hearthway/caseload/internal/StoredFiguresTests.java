@@ -38,7 +38,8 @@ class StoredFiguresTests {
     }
 
     private void say(Figure figure, int number) {
-        figures.say(administrator, figure, number, "Because of us", value(figure).version());
+        figures.say(
+                administrator, figure, number, "Because of us", value(figure).version());
     }
 
     /** The tests share one clinic: what one has said, it takes back. */
@@ -46,14 +47,20 @@ class StoredFiguresTests {
     void takeBack() {
         figures.all(administrator).stream()
                 .filter(value -> value.own().isPresent())
-                .sorted((one, other) -> Integer.compare(other.figure().ordinal(), one.figure().ordinal()))
+                .sorted((one, other) ->
+                        Integer.compare(other.figure().ordinal(), one.figure().ordinal()))
                 .forEach(value -> figures.takeBack(administrator, value.figure(), "As it was", value.version()));
     }
 
     private List<Problem> refused(Figure figure, int number, String reason) {
         return catchThrowableOfType(
                         Invalid.class,
-                        () -> figures.say(administrator, figure, number, reason, value(figure).version()))
+                        () -> figures.say(
+                                administrator,
+                                figure,
+                                number,
+                                reason,
+                                value(figure).version()))
                 .problems();
     }
 
@@ -71,7 +78,11 @@ class StoredFiguresTests {
     @Test
     void whatIsTakenBackStaysWrittenDown() {
         say(Figure.RISING_BY, 2);
-        figures.takeBack(administrator, Figure.RISING_BY, "Too few were found", value(Figure.RISING_BY).version());
+        figures.takeBack(
+                administrator,
+                Figure.RISING_BY,
+                "Too few were found",
+                value(Figure.RISING_BY).version());
         assertThat(book.now().figure(Figure.RISING_BY)).isEqualTo(1);
         assertThat(figures.history(administrator).stream()
                         .filter(said -> said.figure() == Figure.RISING_BY)
@@ -96,7 +107,9 @@ class StoredFiguresTests {
                     .extracting(Problem::key)
                     .containsExactly("caseload.figure.bounds");
         }
-        assertThat(Figure.PAIN_FROM.most()).as("where the family is told to call").isEqualTo(7);
+        assertThat(Figure.PAIN_FROM.most())
+                .as("where the family is told to call")
+                .isEqualTo(7);
     }
 
     @Test

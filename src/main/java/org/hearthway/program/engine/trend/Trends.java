@@ -83,8 +83,8 @@ public final class Trends {
                 .map(week -> new Week(
                         week,
                         adherence(logs.stream()
-                                .filter(log -> !log.day().isBefore(week)
-                                        && log.day().isBefore(week.plusWeeks(1)))
+                                .filter(log ->
+                                        !log.day().isBefore(week) && log.day().isBefore(week.plusWeeks(1)))
                                 .toList())))
                 .toList();
     }

@@ -65,8 +65,7 @@ class TrendsTests {
     /** Reference values, EX-11: 22 done of 20 is 100 % and 2 extra. */
     @Test
     void extraSessionsOfAWeekStandApart() {
-        var adherence =
-                Trends.weeks(logs(20, 0, 0, 0, 2), MONDAY, 1).get(0).adherence();
+        var adherence = Trends.weeks(logs(20, 0, 0, 0, 2), MONDAY, 1).get(0).adherence();
         assertThat(adherence.percent()).hasValue(100.0);
         assertThat(adherence.extra()).isEqualTo(2);
     }
@@ -74,9 +73,7 @@ class TrendsTests {
     @Test
     void aWeekWithoutLogsStandsBetweenTheOthersWithNonePlanned() {
         var weeks = Trends.weeks(
-                List.of(log(0, true, Said.DONE), log(15, true, Said.NOT_DONE), log(6, true, Said.NOT_DONE)),
-                MONDAY,
-                3);
+                List.of(log(0, true, Said.DONE), log(15, true, Said.NOT_DONE), log(6, true, Said.NOT_DONE)), MONDAY, 3);
         assertThat(weeks)
                 .extracting(Trends.Week::begins)
                 .containsExactly(MONDAY, MONDAY.plusWeeks(1), MONDAY.plusWeeks(2));
