@@ -124,7 +124,10 @@ class StoredFigures implements NeedFigures {
     }
 
     private Value value(Figure figure, long seen) {
-        var value = values().get(figure.ordinal());
+        var value = values().stream()
+                .filter(one -> one.figure() == figure)
+                .findFirst()
+                .orElseThrow();
         if (value.version() != seen) {
             throw new Overtaken();
         }

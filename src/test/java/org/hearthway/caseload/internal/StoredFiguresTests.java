@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.Invalid;
@@ -34,7 +35,10 @@ class StoredFiguresTests {
     private final Viewer.Person administrator = People.with(Role.ADMINISTRATOR);
 
     private Value value(Figure figure) {
-        return figures.all(administrator).get(figure.ordinal());
+        return figures.all(administrator).stream()
+                .filter(value -> value.figure() == figure)
+                .findFirst()
+                .orElseThrow();
     }
 
     private void say(Figure figure, int number) {
@@ -47,8 +51,7 @@ class StoredFiguresTests {
     void takeBack() {
         figures.all(administrator).stream()
                 .filter(value -> value.own().isPresent())
-                .sorted((one, other) ->
-                        Integer.compare(other.figure().ordinal(), one.figure().ordinal()))
+                .sorted(Comparator.comparing(Value::figure).reversed())
                 .forEach(value -> figures.takeBack(administrator, value.figure(), "As it was", value.version()));
     }
 
