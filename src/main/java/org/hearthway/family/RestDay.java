@@ -12,9 +12,9 @@ import org.hearthway.parts.Tags;
 /** A day without exercises: what the day is for, and what comes tomorrow. */
 class RestDay extends Div {
 
-    RestDay(Reader reader, Figure resting, DayStory tomorrow, boolean begun) {
+    RestDay(Reader reader, Figure resting, DayStory tomorrow, String why) {
         add(figure(reader, resting));
-        add(Tags.p("u-lead", reader.say(begun ? "family.rest.why" : "family.today.none.then")));
+        add(Tags.p("u-lead", why));
         var stack = Tags.div("hw-stack u-mt5");
         if (!tomorrow.planned().isEmpty()) {
             stack.add(tomorrow(reader, tomorrow));

@@ -29,6 +29,7 @@ class TodayView extends TickPage {
     private final transient Pause pauses;
     private final transient TwoHouses homes;
     private final transient Todos todos;
+    private final transient RestingProgram resting;
 
     TodayView(
             Readers readers,
@@ -40,7 +41,8 @@ class TodayView extends TickPage {
             Facts facts,
             Pause pauses,
             TwoHouses homes,
-            Todos todos) {
+            Todos todos,
+            RestingProgram resting) {
         super(readers, week);
         this.week = week;
         this.programs = programs;
@@ -51,6 +53,7 @@ class TodayView extends TickPage {
         this.pauses = pauses;
         this.homes = homes;
         this.todos = todos;
+        this.resting = resting;
     }
 
     @Override
@@ -84,8 +87,11 @@ class TodayView extends TickPage {
         } else {
             add(Tags.link("hw-button plain wide u-mb3", reader.address("today"), reader.say("family.today.back")));
         }
+        var whole = resting.whole(reader, date);
+        whole.ifPresent(this::add);
+        resting.shut(reader, date).ifPresent(this::add);
         if (day.mood() == DayStory.Mood.REST) {
-            add(new RestDay(reader, resting(), new DayStory(days.get(1)), begun));
+            add(new RestDay(reader, resting(), new DayStory(days.get(1)), why(reader, begun, whole.isPresent())));
         } else {
             add(listed(reader, day));
         }
@@ -93,6 +99,13 @@ class TodayView extends TickPage {
             todos.list(reader, TODOS, this::refresh).ifPresent(this::add);
             add(facts.pair(reader));
         }
+    }
+
+    private static String why(Reader reader, boolean begun, boolean paused) {
+        if (!begun) {
+            return reader.say("family.today.none.then");
+        }
+        return reader.say(paused ? "family.resting.then" : "family.rest.why");
     }
 
     /** The way through the day for whoever reads little. */

@@ -64,6 +64,7 @@ class WeekView extends FamilyPage {
         days.forEach(day ->
                 list.add(day(reader, day, changes, nights.on(reader, day.day().date(), false))));
         add(list, others(reader, monday));
+        add(Tags.link("hw-button plain wide u-mt3", reader.address("rest"), reader.say("family.resting.way")));
     }
 
     private static Component hero(Reader reader, List<DayStory> days, boolean begun) {

@@ -2,7 +2,7 @@ package org.hearthway.figure.engine;
 
 import java.util.List;
 
-/** A ball, a block or a band where it is at a time. */
+/** Something held or reached for, where it is at a time. */
 final class DrawnThing {
 
     /** A band as long as at rest is this wide; pulled twice as long it is half as wide. */
@@ -27,7 +27,18 @@ final class DrawnThing {
                 solid.box("toy", "toy", middle.minus(half), middle.plus(half));
             }
             case BAND -> band(thing, body, solid);
+            case PILLOW -> solid.pillow("wall", "thing", middle(thing, body, time), thing.size());
+            case TOWEL -> solid.rolled("wall", "thing", middle(thing, body, time), thing.size(), across(thing, body));
         }
+    }
+
+    /** A towel lies across the hand that holds it, or across the page. */
+    private static Vec across(FigureSheet.Thing thing, Body body) {
+        if (thing.track().isEmpty()) {
+            return new Vec(0, 0, 1);
+        }
+        var side = thing.track().get(0).startsWith("L") ? Side.LEFT : Side.RIGHT;
+        return body.arm(side).hand().f();
     }
 
     private static void band(FigureSheet.Thing thing, Body body, Solid solid) {

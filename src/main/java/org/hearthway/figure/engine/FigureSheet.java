@@ -47,7 +47,7 @@ public record FigureSheet(
     /**
      * Something held or reached for.
      *
-     * @param size radius of a ball, edge of a block; ignored for a band
+     * @param size radius of a ball or of a rolled towel, edge of a block, thickness of a pillow; ignored for a band
      * @param track points of the body it goes with; a band goes between two
      * @param offset from the point it goes with
      * @param places where it is from start to end, when it goes with nothing
@@ -63,7 +63,9 @@ public record FigureSheet(
         public enum Sort {
             BALL,
             BLOCK,
-            BAND
+            BAND,
+            PILLOW,
+            TOWEL
         }
 
         /** Whether it lies behind the body, between the hands, or before all of it. */

@@ -33,12 +33,18 @@ final class Furniture {
             case STAIRS -> {
                 stairs(solid, support.get("at", .08), top, support.get("depth", .19), (int) support.get("count", 3));
                 if (support.get("rail", 0) > 0) {
-                    rail(solid, support.get("at", .08), top, support.get("depth", .19), (int) support.get("count", 3));
+                    rail(solid, support, top);
                 }
             }
             case TABLE ->
-                table(solid, support.get("at", .18), top, support.get("half", .17), support.get("depth", .30));
-            case WALL -> wall(solid, support.get("at", .4));
+                table(
+                        solid.on(inFront()),
+                        support.get("at", .18),
+                        top,
+                        support.get("half", .17),
+                        support.get("depth", .30),
+                        support.get("aside", 0));
+            case WALL -> wall(solid, support.get("at", .4), support.get("height", 1.12));
             case WALKER -> walker(solid, support.get("at", .17), top);
             case STANDING_FRAME -> frame(solid);
             case ROLL ->
@@ -50,15 +56,23 @@ final class Furniture {
                         "thing",
                         new Vec(at - support.get("depth", .2) / 2, 0, -support.get("half", .14)),
                         new Vec(at + support.get("depth", .2) / 2, top, support.get("half", .14)));
+            case BALL -> solid.ball("toy", new Vec(at, support.get("r", .125), 0), support.get("r", .125));
+            case TREADMILL -> treadmill(solid, at, top);
+            case LINE -> solid.box("toy", "toy", new Vec(left - .10, -.004, -.016), new Vec(right + .30, 0, .016));
         }
+    }
+
+    /** Seen from in front, what stands before the child covers the legs and lies under the hands. */
+    private int inFront() {
+        return view.yaw() > 45 && view.yaw() < 135 ? Layer.HANDS : Layer.BACK;
     }
 
     private void mat(Solid solid, double half) {
         solid.box("mat", "mat", new Vec(left - .07, -.022, -half), new Vec(right + .07, 0, half));
     }
 
-    private static void legs(Solid solid, double x0, double x1, double half, double top) {
-        for (double z : new double[] {-half, half}) {
+    private static void legs(Solid solid, double x0, double x1, double half, double top, double aside) {
+        for (double z : new double[] {aside - half, aside + half}) {
             for (double x : new double[] {x0, x1}) {
                 solid.box("wood", "thing", new Vec(x - .012, 0, z - .012), new Vec(x + .012, top, z + .012));
             }
@@ -66,12 +80,12 @@ final class Furniture {
     }
 
     private void bench(Solid solid, double at, double top, double half) {
-        legs(solid, at - .105, at + .095, half - .02, top - .03);
+        legs(solid, at - .105, at + .095, half - .02, top - .03, 0);
         solid.box("wood", "thing", new Vec(at - .13, top - .032, -half), new Vec(at + .12, top, half));
     }
 
     private static void bed(Solid solid, double at, double top, double half, double depth) {
-        legs(solid, at + .03, at + depth - .03, half - .03, top - .09);
+        legs(solid, at + .03, at + depth - .03, half - .03, top - .09, 0);
         solid.box("wood", "thing", new Vec(at, top - .10, -half), new Vec(at + depth, top - .05, half));
         solid.box("wall", "thing", new Vec(at, top - .05, -half), new Vec(at + depth, top, half));
     }
@@ -90,7 +104,40 @@ final class Furniture {
                 "thing",
                 new Vec(at - .148, top + support.get("back", .35) - .12, -half),
                 new Vec(at - .130, top + support.get("back", .35) - .02, half));
+        if (support.get("arms", 0) > 0) {
+            armrest(solid, at, top, -half);
+        }
         bench(solid, at, top, half);
+        if (support.get("arms", 0) > 0) {
+            armrest(solid.on(Layer.HANDS), at, top, half);
+        }
+    }
+
+    private static void armrest(Solid solid, double at, double top, double z) {
+        double rest = top + Support.ARMREST - .008;
+        solid.tube("metal", "thing", 5, new Vec(at + .095, top - .01, z), new Vec(at + .095, rest, z));
+        solid.tube("grip", "thing", 8, new Vec(at - .135, rest, z), new Vec(at + .11, rest, z));
+    }
+
+    private static void treadmill(Solid solid, double at, double top) {
+        handrail(solid, at, top, -Support.ASIDE);
+        solid.box("metal", "thing", new Vec(at - .36, 0, -.15), new Vec(at + .36, top, .15));
+        solid.tube("grip", "thing", 5, new Vec(at - .34, top, .10), new Vec(at + .30, top, .10));
+        solid.tube("grip", "thing", 5, new Vec(at - .34, top, -.10), new Vec(at + .30, top, -.10));
+        solid.box("wall", "thing", new Vec(at + .30, .50, -.12), new Vec(at + .33, .60, .12));
+        handrail(solid.on(Layer.HANDS), at, top, Support.ASIDE);
+    }
+
+    private static void handrail(Solid solid, double at, double top, double z) {
+        solid.tube("metal", "thing", 6, new Vec(at + .34, top, z), new Vec(at + .315, .56, z));
+        solid.tube("metal", "thing", 5, new Vec(at + .02, top, z), new Vec(at + .02, Support.HANDRAIL - .01, z));
+        solid.tube(
+                "grip",
+                "thing",
+                6,
+                new Vec(at - .06, Support.HANDRAIL - .01, z),
+                new Vec(at + .26, Support.HANDRAIL - .01, z),
+                new Vec(at + .318, .53, z));
     }
 
     private void stairs(Solid solid, double at, double rise, double depth, int count) {
@@ -101,12 +148,16 @@ final class Furniture {
         }
     }
 
-    private void rail(Solid solid, double at, double rise, double depth, int count) {
+    private static void rail(Solid solid, Support stairs, double rise) {
+        double at = stairs.get("at", .08);
+        double depth = stairs.get("depth", .19);
+        int count = (int) stairs.get("count", 3);
         double z = -Support.ASIDE;
+        double begin = stairs.railing() + rise * .5;
         double slope = rise / depth;
         for (int i = 0; i < count; i++) {
             double x = at + depth * i + .04;
-            double y = .42 + rise * .5 + (x - at - .09) * slope;
+            double y = begin + (x - at - .09) * slope;
             solid.tube("metal", "thing", 4, new Vec(x, rise * (i + 1), z), new Vec(x, y, z));
         }
         double from = at - .02;
@@ -115,17 +166,17 @@ final class Furniture {
                 "metal",
                 "thing",
                 6,
-                new Vec(from, .42 + rise * .5 + (from - at - .09) * slope, z),
-                new Vec(to, .42 + rise * .5 + (to - at - .09) * slope, z));
+                new Vec(from, begin + (from - at - .09) * slope, z),
+                new Vec(to, begin + (to - at - .09) * slope, z));
     }
 
-    private void table(Solid solid, double at, double top, double half, double depth) {
-        legs(solid, at + .02, at + depth - .02, half - .02, top - .03);
-        solid.box("wood", "thing", new Vec(at, top - .032, -half), new Vec(at + depth, top, half));
+    private void table(Solid solid, double at, double top, double half, double depth, double aside) {
+        legs(solid, at + .02, at + depth - .02, half - .02, top - .03, aside);
+        solid.box("wood", "thing", new Vec(at, top - .032, aside - half), new Vec(at + depth, top, aside + half));
     }
 
-    private void wall(Solid solid, double at) {
-        solid.box("wall", "thing", new Vec(at, -.01, -.24), new Vec(at + .035, 1.12, .24));
+    private void wall(Solid solid, double at, double height) {
+        solid.box("wall", "thing", new Vec(at, -.01, -.24), new Vec(at + .035, height, .24));
     }
 
     private void walker(Solid solid, double at, double top) {
@@ -164,10 +215,11 @@ final class Furniture {
         for (double z : new double[] {-.12, .12}) {
             solid.tube("metal", "thing", 7, new Vec(.17, 0, z), new Vec(.17, .53, z));
         }
-        solid.box("toy", "toy", new Vec(.062, .235, -.10), new Vec(.10, .315, .10));
-        solid.tube("metal", "thing", 5, new Vec(.10, .275, 0), new Vec(.17, .275, 0));
         solid.box("toy", "toy", new Vec(-.125, .45, -.10), new Vec(-.085, .55, .10));
         solid.tube("metal", "thing", 5, new Vec(-.10, .53, -.12), new Vec(.17, .53, -.12));
+        solid.on(inFront());
+        solid.box("toy", "toy", new Vec(.062, .235, -.10), new Vec(.10, .315, .10));
+        solid.tube("metal", "thing", 5, new Vec(.10, .275, 0), new Vec(.17, .275, 0));
         solid.box("wood", "thing", new Vec(.075, .535, -.19), new Vec(.40, .56, .19));
         solid.on(Layer.HANDS).tube("metal", "thing", 5, new Vec(-.10, .50, .12), new Vec(.17, .50, .12));
     }

@@ -165,8 +165,9 @@ public final class Motion {
         return all;
     }
 
+    /** Who turns while upright does not roll. */
     private static boolean rolls(Settled from, Settled to) {
-        return Math.abs(to.pose.get(Axis.TURN) - from.pose.get(Axis.TURN)) > 15;
+        return from.pose.base().u().y() < .5 && Math.abs(to.pose.get(Axis.TURN) - from.pose.get(Axis.TURN)) > 15;
     }
 
     /** A foot that goes from one place to the next is lifted on its way. */

@@ -79,8 +79,8 @@ final class Settling {
     }
 
     Pose settle(Pose wish) {
-        var prices = new TreeMap<>(
-                Unknowns.of(contacts, planted.keySet(), free, lock, !wish.base().equals(Frame.UPRIGHT)));
+        var prices = new TreeMap<>(Unknowns.of(
+                contacts, planted.keySet(), free, lock, wish.base().u().y() < .5));
         for (var place : staying.keySet()) {
             List.of(Joint.HIP, Joint.KNEE, Joint.HIP_ABD, Joint.HIP_ROT)
                     .forEach(joint -> prices.merge(Pose.index(place.side(), joint), .02, Math::min));

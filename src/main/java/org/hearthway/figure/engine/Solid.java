@@ -95,6 +95,30 @@ final class Solid {
         add(Path.hull(List.of(view.page(near))), "f-" + material + "-a", "s-" + line, LINE);
     }
 
+    /** A soft pillow that lies flat: so thick, twice as long along the page, three times as deep. */
+    void pillow(String material, String line, Vec middle, double thickness) {
+        double r = thickness * .32;
+        var corners = new ArrayList<Blob>();
+        for (int x = -1; x <= 1; x += 2) {
+            for (int y = -1; y <= 1; y += 2) {
+                for (int z = -1; z <= 1; z += 2) {
+                    var corner = new Vec(x * (thickness - r), y * (thickness / 2 - r), z * (thickness * 1.5 - r));
+                    corners.add(view.page(Lump.ball(middle.plus(corner), r)));
+                }
+            }
+        }
+        add(Path.hull(corners), "f-" + material + "-b", "s-" + line, LINE);
+    }
+
+    /** A towel rolled up tight, six times as long as it is thick, with its end toward the viewer. */
+    void rolled(String material, String line, Vec middle, double radius, Vec along) {
+        boolean toward = along.dot(view.viewer()) > 0;
+        var near = Lump.ball(middle.plus(along.times(toward ? radius * 6 : -radius * 6)), radius);
+        var far = Lump.ball(middle.plus(along.times(toward ? -radius * 6 : radius * 6)), radius);
+        add(Path.hull(List.of(view.page(far), view.page(near))), "f-" + material + "-b", "s-" + line, LINE);
+        add(Path.hull(List.of(view.page(near))), "f-" + material + "-a", "s-" + line, LINE);
+    }
+
     private static Lump disc(Vec middle, double radius) {
         return new Lump(middle, Frame.UPRIGHT, radius, radius, 1e-4);
     }

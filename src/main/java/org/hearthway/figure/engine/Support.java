@@ -15,16 +15,19 @@ public record Support(Kind kind, Map<String, Double> settings) {
     public enum Kind {
         MAT("mat", "half"),
         BENCH("bench", "at half height"),
-        CHAIR("chair", "at half height back"),
+        CHAIR("chair", "at half height back arms"),
         WHEELCHAIR("wheelchair", "at half height back"),
         STEP("step", "at height depth"),
-        STAIRS("stairs", "at height depth count rail"),
-        TABLE("table", "at height half depth"),
-        WALL("wall", "at"),
+        STAIRS("stairs", "at height depth count rail rail-height"),
+        TABLE("table", "at height half depth aside"),
+        WALL("wall", "at height"),
         WALKER("walker", "at height"),
         STANDING_FRAME("standing-frame", ""),
         ROLL("roll", "at r"),
         CUSHION("cushion", "at height depth half"),
+        BALL("ball", "at r"),
+        TREADMILL("treadmill", "at height"),
+        LINE("line", ""),
         BED("bed", "at height depth half");
 
         private final String key;
@@ -64,7 +67,7 @@ public record Support(Kind kind, Map<String, Double> settings) {
     /** Height of its seat, plate or top in body heights; a seat fits the child unless said otherwise. */
     double top(Proportions size) {
         return switch (kind) {
-            case MAT, WALL -> 0;
+            case MAT, WALL, LINE -> 0;
             case BENCH, CHAIR, WHEELCHAIR -> get("height", size.shank() + size.ankle() - .056);
             case STEP, STAIRS -> get("height", .10);
             case TABLE -> get("height", .46);
@@ -72,6 +75,8 @@ public record Support(Kind kind, Map<String, Double> settings) {
             case STANDING_FRAME -> .56;
             case ROLL -> 2 * get("r", .045);
             case CUSHION -> get("height", .06);
+            case BALL -> 2 * get("r", .125) - SINKS;
+            case TREADMILL -> get("height", .05);
             case BED -> get("height", .32);
         };
     }
@@ -92,6 +97,20 @@ public record Support(Kind kind, Map<String, Double> settings) {
     /** How far from the middle the rail and the grips are. */
     static final double ASIDE = .165;
 
+    /** How high above the edges of the steps the rail of stairs is. */
+    double railing() {
+        return get("rail-height", .42);
+    }
+
+    /** How deep a child sits in a big ball. */
+    private static final double SINKS = .02;
+
+    /** How far above the seat a chair's armrests are. */
+    static final double ARMREST = .09;
+
+    /** Height of a treadmill's rails. */
+    static final double HANDRAIL = .46;
+
     Optional<Vec> anchor(String name, Proportions size) {
         double at = get("at", .15);
         double rise = get("height", .10);
@@ -101,14 +120,25 @@ public record Support(Kind kind, Map<String, Double> settings) {
                         ? Optional.of(new Vec(at, top(size), name.endsWith("R") ? ASIDE : -ASIDE))
                         : Optional.empty();
             case "rail.low" ->
-                kind == Kind.STAIRS ? Optional.of(new Vec(at + .09, .42 + rise * .5, -ASIDE)) : Optional.empty();
+                kind == Kind.STAIRS ? Optional.of(new Vec(at + .09, railing() + rise * .5, -ASIDE)) : Optional.empty();
             case "rail.high" ->
                 kind == Kind.STAIRS
-                        ? Optional.of(new Vec(at + .09 + get("depth", .19), .42 + rise * 1.5, -ASIDE))
+                        ? Optional.of(new Vec(at + .09 + get("depth", .19), railing() + rise * 1.5, -ASIDE))
                         : Optional.empty();
             case "rim.R", "rim.L" ->
                 kind == Kind.WHEELCHAIR
                         ? Optional.of(new Vec(get("at", 0) + .02, .30, name.endsWith("R") ? .155 : -.155))
+                        : Optional.empty();
+            case "arm.R", "arm.L" ->
+                kind == Kind.CHAIR && get("arms", 0) > 0
+                        ? Optional.of(new Vec(
+                                get("at", 0) + .05,
+                                top(size) + ARMREST,
+                                name.endsWith("R") ? get("half", .14) : -get("half", .14)))
+                        : Optional.empty();
+            case "handrail.R", "handrail.L" ->
+                kind == Kind.TREADMILL
+                        ? Optional.of(new Vec(get("at", 0) + .16, HANDRAIL, name.endsWith("R") ? ASIDE : -ASIDE))
                         : Optional.empty();
             default -> Optional.empty();
         };

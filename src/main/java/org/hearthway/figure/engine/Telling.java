@@ -90,7 +90,8 @@ public final class Telling {
         note(Movement.TWIST, m * (to.get(Axis.TRUNK_TURN) - from.get(Axis.TRUNK_TURN)), Who.WHOLE);
         double roll = to.get(Axis.TURN) - from.get(Axis.TURN);
         if (Math.abs(roll) > Movement.ROLL.from) {
-            found.add(new Sized(new Change(Movement.ROLL, m * roll > 0, Who.WHOLE), Double.MAX_VALUE));
+            var movement = posture.frame().u().y() < .5 ? Movement.ROLL : Movement.PIVOT;
+            found.add(new Sized(new Change(movement, m * roll > 0, Who.WHOLE), Double.MAX_VALUE));
         }
     }
 

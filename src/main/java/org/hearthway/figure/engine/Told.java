@@ -35,6 +35,7 @@ public record Told(
     /** A movement that is worth a word when it is larger than so many degrees. */
     public enum Movement {
         ROLL(45),
+        PIVOT(45),
         HIPS(14),
         TRUNK(14),
         SIDE(8),

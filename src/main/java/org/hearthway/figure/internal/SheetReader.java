@@ -119,7 +119,7 @@ final class SheetReader {
     }
 
     private static Optional<Double> setting(Entry entry, String key) {
-        if (key.equals("rail")) {
+        if (key.equals("rail") || key.equals("arms")) {
             return Optional.of(entry.yes(key) ? 1.0 : 0.0);
         }
         if (key.equals("height") && entry.has(key) && entry.isText(key, "fit")) {
@@ -140,10 +140,18 @@ final class SheetReader {
     }
 
     private Thing thing(Entry entry) {
-        var sort = entry.has("ball") ? Thing.Sort.BALL : entry.has("band") ? Thing.Sort.BAND : Thing.Sort.BLOCK;
+        var sort = entry.has("ball")
+                ? Thing.Sort.BALL
+                : entry.has("band")
+                        ? Thing.Sort.BAND
+                        : entry.has("pillow")
+                                ? Thing.Sort.PILLOW
+                                : entry.has("towel") ? Thing.Sort.TOWEL : Thing.Sort.BLOCK;
         double size = switch (sort) {
             case BALL -> entry.number("ball", .02, .3, "body heights");
             case BLOCK -> entry.number("box", .02, .3, "body heights");
+            case PILLOW -> entry.number("pillow", .02, .3, "body heights");
+            case TOWEL -> entry.number("towel", .005, .06, "body heights");
             case BAND -> 0;
         };
         var track = sort == Thing.Sort.BAND

@@ -19,10 +19,12 @@ import org.springframework.stereotype.Component;
 class ClinicLibrary implements ExerciseLibrary {
 
     private final ExerciseKind content;
+    private final KeptExercises kept;
     private final SignOff signOff;
 
-    ClinicLibrary(ExerciseKind content, SignOff signOff) {
+    ClinicLibrary(ExerciseKind content, KeptExercises kept, SignOff signOff) {
         this.content = content;
+        this.kept = kept;
         this.signOff = signOff;
     }
 
@@ -36,7 +38,12 @@ class ClinicLibrary implements ExerciseLibrary {
 
     @Override
     public Optional<Exercise> find(String id) {
-        return content.find(id).map(this::inTheClinicsWords);
+        return content.find(id).or(() -> kept.last(id)).map(this::inTheClinicsWords);
+    }
+
+    @Override
+    public boolean isGone(String id) {
+        return content.find(id).isEmpty();
     }
 
     private Exercise inTheClinicsWords(Exercise exercise) {

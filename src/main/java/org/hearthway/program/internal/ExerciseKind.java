@@ -101,6 +101,11 @@ class ExerciseKind implements ContentKind, ExerciseLibrary {
     }
 
     @Override
+    public boolean isGone(String id) {
+        return !read.containsKey(id);
+    }
+
+    @Override
     public Optional<Bilingual> precaution(String tag) {
         return known.name(tag);
     }

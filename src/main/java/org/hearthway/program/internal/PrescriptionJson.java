@@ -61,7 +61,7 @@ final class PrescriptionJson {
         return Optional.ofNullable(node.get(key)).map(JsonNode::asInt);
     }
 
-    private static void dose(ObjectNode node, Dose dose) {
+    static void dose(ObjectNode node, Dose dose) {
         node.put("sets", dose.sets())
                 .put("repetitions", dose.repetitions())
                 .put("holdSeconds", dose.holdSeconds())

@@ -3,6 +3,7 @@ package org.hearthway.program.internal;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +17,6 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
 import org.hearthway.clinic.ClinicSettings;
-import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
@@ -35,6 +35,7 @@ class StoredPrograms implements Programs {
     private final Gate gate;
     private final Cautions cautions;
     private final ExerciseLibrary library;
+    private final KeptExercises kept;
     private final ProgramWords words;
     private final ClinicSettings clinic;
     private final ApplicationEventPublisher events;
@@ -45,6 +46,7 @@ class StoredPrograms implements Programs {
             Gate gate,
             Cautions cautions,
             ExerciseLibrary library,
+            KeptExercises kept,
             ProgramWords words,
             ClinicSettings clinic,
             ApplicationEventPublisher events,
@@ -53,6 +55,7 @@ class StoredPrograms implements Programs {
         this.gate = gate;
         this.cautions = cautions;
         this.library = library;
+        this.kept = kept;
         this.words = words;
         this.clinic = clinic;
         this.events = events;
@@ -108,6 +111,10 @@ class StoredPrograms implements Programs {
                 draft.reason().strip(),
                 draft.toFamily().strip());
         store.insert(child, version);
+        version.lines().stream()
+                .filter(line -> !library.isGone(line.exercise()))
+                .flatMap(line -> library.find(line.exercise()).stream())
+                .forEach(kept::keep);
         store.drop(author.account(), child);
         events.publishEvent(new ProgramSaved(
                 child,
@@ -120,7 +127,7 @@ class StoredPrograms implements Programs {
 
     private void check(Viewer viewer, ChildId child, Draft draft, List<ProgramLine> before) {
         var problems = new ArrayList<Problem>();
-        problems.addAll(ProgramRules.check(draft.lines(), sided()));
+        problems.addAll(ProgramRules.check(draft.lines(), sided(before)));
         problems.addAll(ProgramRules.checkEffective(draft.effective(), LocalDate.now(clock.withZone(clinic.zone()))));
         problems.addAll(ProgramRules.checkReason(draft.reason()));
         problems.addAll(ProgramRules.checkToFamily(draft.toFamily()));
@@ -162,8 +169,14 @@ class StoredPrograms implements Programs {
                 caution.care().until());
     }
 
-    private Map<String, Boolean> sided() {
-        return library.all().stream().collect(Collectors.toMap(Exercise::id, Exercise::sided));
+    /** What may stand in a program: all of the library, and what is gone from it but stood there before. */
+    private Map<String, Boolean> sided(List<ProgramLine> before) {
+        var known = new HashMap<String, Boolean>();
+        library.all().forEach(exercise -> known.put(exercise.id(), exercise.sided()));
+        before.stream()
+                .flatMap(line -> library.find(line.exercise()).stream())
+                .forEach(exercise -> known.put(exercise.id(), exercise.sided()));
+        return known;
     }
 
     @Override

@@ -71,8 +71,8 @@ final class Swapped {
             var at = Grasp.point(target);
             return "[" + at.x() + ", " + at.y() + ", " + -at.z() + "]";
         }
-        if (target.startsWith("grip.")) {
-            return target.endsWith("R") ? "grip.L" : "grip.R";
+        if (target.matches("[a-z]+\\.[RL]")) {
+            return target.substring(0, target.length() - 1) + (target.endsWith("R") ? "L" : "R");
         }
         return words(target);
     }

@@ -108,6 +108,22 @@ class FigureKindTests {
                         .contains(says));
     }
 
+    /** A chair without armrests has none to hold, stairs have a rail whose height can be said. */
+    @Test
+    void offersOnlyTheHoldsThatAreThere() throws IOException {
+        var chair =
+                Files.readString(Path.of("content/figures/chair-push-up.yaml")).replace("chair-push-up", "made-up");
+        assertThat(mistakes(chair)).isEmpty();
+        assertThat(mistakes(chair.replace(", arms: true", "")))
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(line).containsAnyOf("\"arm.R\" is not", "\"arm.L\" is not"));
+        var stairs =
+                Files.readString(Path.of("content/figures/stairs-down.yaml")).replace("stairs-down", "made-up");
+        assertThat(mistakes(stairs)).isEmpty();
+        assertThat(mistakes(stairs.replace("rail-height: 0.64", "rail-height: high")))
+                .anySatisfy(line -> assertThat(line).contains("\"rail-height\" is high"));
+    }
+
     @Test
     void drawsAWheelchairShoesAndSplints() {
         var yaml = """

@@ -43,6 +43,21 @@ class FigureWordsTests {
         assertThat(english("sit-to-stand", false)).contains("Child sitting with a bench. Ends standing.");
     }
 
+    /** Only who lies rolls. */
+    @Test
+    void sayThatWhoIsUprightTurnsAround() {
+        assertThat(english("chair-transfer", false)).contains("Turns around to the right");
+        assertThat(english("chair-transfer", true)).contains("Turns around to the left");
+        assertThat(FIGURES.named("chair-transfer").words(Language.ES, false)).contains("Gira hacia la derecha");
+    }
+
+    @Test
+    void nameWhatTheChildIsOn() {
+        assertThat(english("ball-sit", false)).startsWith("Child sitting on a big ball.");
+        assertThat(english("treadmill-walk", false)).startsWith("Child standing on a treadmill.");
+        assertThat(english("line-walk", false)).startsWith("Child standing on a line on the floor and at a table.");
+    }
+
     @Test
     void markTheSideByTheLettersOfTheLanguage() {
         var kind = new FigureKind();

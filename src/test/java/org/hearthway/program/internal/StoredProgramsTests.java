@@ -25,6 +25,7 @@ import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Role;
 import org.hearthway.base.Viewer;
+import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
@@ -61,6 +62,9 @@ class StoredProgramsTests {
 
     @Autowired
     ProgramWords words;
+
+    @Autowired
+    ExerciseLibrary library;
 
     @Autowired
     ProgramSetting.Heard heard;
@@ -452,6 +456,33 @@ class StoredProgramsTests {
                 List.of());
         assertThat(problems(draft(tight)))
                 .containsExactly(Problem.at("lines[0].rhythm", "program.problem.rhythm", 1, 3, 2));
+    }
+
+    @Test
+    void anExerciseWhoseFileIsGoneGoesOnWithItsLastText() {
+        programs.save(therapist, child, draft(Lines.with(Lines.line("clam"), ProgramLine.Side.EACH)), 0);
+        jdbc.sql(
+                        "update kept_exercise set exercise = 'shell', body = replace(body, '\"id\":\"clam\"', '\"id\":\"shell\"')"
+                                + " where exercise = 'clam'")
+                .update();
+        jdbc.sql("update program_version set body = replace(body, '\"clam\"', '\"shell\"') where child = :child")
+                .param("child", child.value())
+                .update();
+        assertThat(library.isGone("shell")).isTrue();
+        assertThat(library.find("shell").orElseThrow().name())
+                .isEqualTo(library.find("clam").orElseThrow().name());
+        assertThat(library.find("shell").orElseThrow().steps())
+                .isEqualTo(library.find("clam").orElseThrow().steps());
+        var shell = Lines.with(Lines.line("shell"), ProgramLine.Side.EACH);
+        assertThat(programs.save(therapist, child, draft(bridge(8), shell), 1).number())
+                .as("it stays in the program that has it")
+                .isEqualTo(2);
+        var other = ChildId.random();
+        assertThat(catchThrowableOfType(Invalid.class, () -> programs.save(therapist, other, draft(shell), 0))
+                        .problems())
+                .as("nobody gets it anew")
+                .extracting(Problem::field)
+                .containsExactly("lines[0].exercise");
     }
 
     @Test
