@@ -102,7 +102,6 @@ public final class Body {
             case "wrist" -> Optional.of(arm.wrist());
             case "knuck" -> Optional.of(arm.knuckle());
             case "tip" -> Optional.of(arm.tip());
-            case "thumb" -> Optional.of(arm.thumbTip());
             default -> Optional.empty();
         };
     }
