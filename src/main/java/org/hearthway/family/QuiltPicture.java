@@ -32,7 +32,8 @@ final class QuiltPicture {
         var step = SIDE + SEAM;
         var picture = new SvgText("hw-quilt", 0, 0, IN_A_ROW * step + SEAM, rows * step + SEAM).named(label);
         for (int i = 0; i < patches.size(); i++) {
-            patch(picture, patches.get(i), SEAM + i % IN_A_ROW * step, SEAM + i / IN_A_ROW * step);
+            var row = i / IN_A_ROW;
+            patch(picture, patches.get(i), SEAM + (i - row * IN_A_ROW) * step, SEAM + row * step);
         }
         return new Drawing(picture);
     }
