@@ -188,10 +188,12 @@ class StoredProgressTests {
         standOn(TODAY.minusDays(1));
         save(0, Lines.between(Lines.line("bridge"), TODAY.minusDays(1), TODAY), line("clam", TODAY));
         standOn(TODAY);
-        assertThat(progress.weeks(therapist, child, 1).all().whole().planned()).isEqualTo(1);
+        assertThat(progress.weeks(therapist, child, 1).all().whole().planned())
+                .as("yesterday, both")
+                .isEqualTo(2);
         done("bridge", TODAY);
         var whole = progress.weeks(therapist, child, 1).all().whole();
-        assertThat(whole.planned()).isEqualTo(2);
+        assertThat(whole.planned()).as("and of today the one").isEqualTo(3);
         assertThat(whole.done()).isEqualTo(1);
     }
 
