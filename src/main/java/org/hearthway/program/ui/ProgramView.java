@@ -32,6 +32,7 @@ import org.hearthway.base.Language;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.content.SignOff;
@@ -42,6 +43,7 @@ import org.hearthway.path.ClinicValues;
 import org.hearthway.path.Plans;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.ExerciseWords;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
@@ -61,6 +63,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     private final transient Plans plans;
     private final transient Accounts accounts;
     private final transient Households households;
+    private final transient ChildRegister children;
     private final transient SignOff signOff;
     private final transient Gate gate;
     private final transient ClinicSettings settings;
@@ -78,6 +81,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             Plans plans,
             Accounts accounts,
             Households households,
+            ChildRegister children,
             SignOff signOff,
             Gate gate,
             ClinicSettings settings,
@@ -85,6 +89,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             SignedIn signedIn,
             Words words,
             ProgramWords programWords,
+            ExerciseWords exerciseWords,
             ExerciseLibrary library,
             ClinicValues values) {
         this.programs = programs;
@@ -92,12 +97,13 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         this.plans = plans;
         this.accounts = accounts;
         this.households = households;
+        this.children = children;
         this.signOff = signOff;
         this.gate = gate;
         this.settings = settings;
         this.clock = clock;
         this.viewer = signedIn.require();
-        this.say = new Say(words, programWords, library, values, viewer.language());
+        this.say = new Say(words, programWords, exerciseWords, library, values, viewer.language());
         addClassName("hw-worksheet");
         add(page);
         Shortcuts.addShortcutListener(this, () -> editor.ifPresent(Editor::save), Key.ENTER, KeyModifier.CONTROL)
@@ -112,11 +118,14 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 .tell(say.say("keys.line"), "J", "K")
                 .tell(say.say("keys.move"), "U", "D")
                 .tell(say.say("keys.number"), say.say("key.enter"))
+                .tell(say.say("keys.step"), "↑", "↓")
                 .tell(say.say("keys.days"), "1…7")
                 .tell(say.say("keys.swap"), "E", "H")
                 .tell(say.say("keys.more"), "M")
+                .tell(say.say("keys.out"), "X")
                 .tell(say.say("keys.add"), "A")
-                .tell(say.say("keys.language"), "V")
+                .tell(say.say("keys.note"), "N", "R")
+                .tell(say.say("keys.peek"), "P", "V")
                 .tell(say.say("keys.compare"), "C")
                 .tell(say.say("keys.undo"), "Z")
                 .tell(say.say("keys.save"), "S")
@@ -159,7 +168,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             var kept = programs.keptDraft(viewer, child);
             var editing =
                     kept.map(draft -> Editing.of(latest, draft, today())).orElseGet(() -> Editing.of(latest, today()));
-            var writing = new Editor(say, editing, lastDays(), languages(), shown(), rules(), new Work());
+            var writing = new Editor(say, editing, lastDays(), languages(), shown(), rules(), about(), new Work());
             editor = Optional.of(writing);
             page.add(writing, below);
             if (editing.isOvertaken()) {
@@ -177,6 +186,11 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 version -> box.add(versions().read(version.number())),
                 () -> box.add(Tags.p("hw-quiet", say.say("versions.none"))));
         return box;
+    }
+
+    private About about() {
+        var known = children.get(viewer, child);
+        return new About(known.ageOn(today()), known.gmfcs(), gate.allows(viewer, Action.LIFT_PRECAUTION, child));
     }
 
     private LastDays lastDays() {

@@ -42,18 +42,25 @@ final class WeekLoad extends Div {
                 draw(minutes));
     }
 
+    /** What is on some of its days only counts on each of them by its share. */
     private Map<DayOfWeek, Integer> minutes(List<ProgramLine> lines, LocalDate effective) {
         var minutes = new EnumMap<DayOfWeek, Integer>(DayOfWeek.class);
         for (int i = 0; i < DAYS; i++) {
             var day = effective.plusDays(i);
-            minutes.put(
-                    day.getDayOfWeek(),
-                    lines.stream()
-                            .filter(line -> line.isOn(day))
-                            .mapToInt(pace::minutes)
-                            .sum());
+            var sum = lines.stream()
+                    .filter(line -> line.isOn(day))
+                    .mapToDouble(line -> pace.minutes(line) * share(line))
+                    .sum();
+            minutes.put(day.getDayOfWeek(), (int) Math.round(sum));
         }
         return minutes;
+    }
+
+    private static double share(ProgramLine line) {
+        return Math.min(
+                1,
+                line.prescription().rhythm().days()
+                        / (double) Math.max(1, line.days().size()));
     }
 
     private Drawing draw(Map<DayOfWeek, Integer> minutes) {
