@@ -142,8 +142,8 @@ final class EditedLine {
         prescription.progression().ifPresent(this::rule);
         priority = line.priority();
         beyond = line.beyond();
-        line.exceptions().forEach(leave -> leaves.add(
-                new Leave(leave.tag(), leave.begins(), leave.until(), leave.reason())));
+        line.exceptions()
+                .forEach(leave -> leaves.add(new Leave(leave.tag(), leave.begins(), leave.until(), leave.reason())));
         from = line.from();
         until = line.until().orElse(null);
         note = line.note();
@@ -247,7 +247,13 @@ final class EditedLine {
                 number(Amount.MINUTES),
                 number(Amount.TIMES_A_DAY));
         var prescription = new Prescription(
-                dose, given(Amount.REST), side, load().orElseGet(Load.Body::new), rhythm(), given(Amount.EFFORT), rule());
+                dose,
+                given(Amount.REST),
+                side,
+                load().orElseGet(Load.Body::new),
+                rhythm(),
+                given(Amount.EFFORT),
+                rule());
         return new ProgramLine(
                 exercise,
                 prescription,
@@ -276,8 +282,8 @@ final class EditedLine {
             problems.add(Problem.at(ProgramRules.field(index, "rhythm"), "program.problem.rhythm.days", index + 1));
         }
         if (rule && rule().isEmpty()) {
-            problems.add(
-                    Problem.at(ProgramRules.field(index, "progression"), "program.problem.progression.bounds", index + 1));
+            problems.add(Problem.at(
+                    ProgramRules.field(index, "progression"), "program.problem.progression.bounds", index + 1));
         }
         return problems;
     }
@@ -359,11 +365,7 @@ final class EditedLine {
                 inMinutes() ? number(Amount.NEXT_MINUTES) : 0,
                 number(Amount.TIMES_A_DAY));
         return Optional.of(new Progression(
-                number(Amount.RULE_DAYS),
-                number(Amount.RULE_EFFORT),
-                number(Amount.RULE_PAIN),
-                next,
-                nextLoad.get()));
+                number(Amount.RULE_DAYS), number(Amount.RULE_EFFORT), number(Amount.RULE_PAIN), next, nextLoad.get()));
     }
 
     String exercise() {

@@ -188,9 +188,14 @@ final class Editing {
         lines.add(new EditedLine(line));
     }
 
-    /** Puts other lines in place of all. */
-    void replace(List<ProgramLine> others) {
-        put(others);
+    /** Adds the lines whose exercise is not in the program yet, and says how many. */
+    int addMissing(List<ProgramLine> others) {
+        var missing = others.stream()
+                .filter(other ->
+                        lines.stream().noneMatch(line -> line.exercise().equals(other.exercise())))
+                .toList();
+        missing.forEach(this::add);
+        return missing.size();
     }
 
     void move(EditedLine line, int by) {

@@ -11,6 +11,7 @@ import com.vaadin.flow.data.value.ValueChangeMode;
 import com.vaadin.flow.dom.Element;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,9 +28,11 @@ import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.Exercise;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.Programs.Caution;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.Programs.Version;
+import org.hearthway.program.StarterSets.StarterSet;
 import org.hearthway.program.engine.Adherence;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramRules;
@@ -37,7 +40,7 @@ import org.hearthway.program.engine.UsualDose;
 import org.hearthway.program.engine.UsualRules;
 
 /** Where a program is written: the table, and beside it the week's load, what the family will see, reason and save. */
-final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
+final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beginnings.Acts {
 
     /** What the editor asks of its page. */
     interface Acts {
@@ -52,6 +55,18 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
 
         /** Saves, or comes back with {@link #overtaken}; refuses with {@link Invalid}. */
         void save(Draft draft, int seen);
+
+        /** Beginnings of a program that the clinic holds. */
+        List<StarterSet> sets();
+
+        /** The program of another child that was marked for copying. */
+        Optional<Beginnings.Marked> marked();
+
+        /** Marks this child's newest version for copying. */
+        void mark();
+
+        /** Opens or closes what lets the whole program rest. */
+        void rest();
 
         /** Shows a version beside what is written. */
         void compare(int number);
@@ -75,6 +90,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
     private final MuscleLoad muscles;
     private final FamilyPeek peek;
     private final Div head = Tags.div("hw-colh");
+    private final Div beginnings = new Div();
     private final DayField effective;
     private final TextArea toFamily = new TextArea();
     private final TextField reason = new TextField();
@@ -88,6 +104,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
             List<Language> languages,
             Set<String> shown,
             List<Plan.Care> rules,
+            Optional<FamilyTimes.Times> times,
             About about,
             Acts acts) {
         this.say = say;
@@ -95,19 +112,24 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         this.about = about;
         this.acts = acts;
         this.shown = shown;
-        this.sided = say.library().all().stream().collect(Collectors.toMap(Exercise::id, Exercise::sided));
+        this.sided = new HashMap<>();
+        say.library().all().forEach(exercise -> sided.put(exercise.id(), exercise.sided()));
+        // what is gone from the library goes on where it stood before
+        editing.baseLines().stream()
+                .flatMap(line -> say.library().find(line.exercise()).stream())
+                .forEach(exercise -> sided.put(exercise.id(), exercise.sided()));
         this.usual = say.library().all().stream()
                 .collect(Collectors.toMap(Exercise::id, exercise -> exercise.usualFor(about.years())));
         var pace = say.library().pace();
         this.collision = new Collision(say, this);
         this.collision.setVisible(false);
-        this.load = new WeekLoad(say, pace);
+        this.load = new WeekLoad(say, pace, times);
         this.muscles = new MuscleLoad(say);
         this.peek = new FamilyPeek(say, pace, languages);
         this.table = new ProgramTable(say, editing, this, last, about);
         this.effective = new DayField(say.say("effective"), say.words(), say.language());
         this.save = Keys.press(Tags.button("main", "", pressed -> save()), "s");
-        var section = Tags.section("", say.say("page"), head, collision, table);
+        var section = Tags.section("", say.say("page"), head, beginnings, collision, table);
         var aside = new Aside(form(), load, adherence(last.adherence()), muscles, peek);
         aside.getElement().setAttribute("aria-label", say.say("aside"));
         banner(rules).ifPresent(this::add);
@@ -269,9 +291,56 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         if (count > 0) {
             head.add(Tags.button("text", say.say("drop"), pressed -> acts.drop()));
         }
+        head.add(Keys.press(Tags.button("text", say.say("begin"), pressed -> begin()), "g"));
+        if (base.isPresent()) {
+            head.add(
+                    Tags.button("text", say.say("mark"), pressed -> acts.mark()),
+                    Tags.button("text", say.say("rest.title"), pressed -> acts.rest()));
+        }
         base.ifPresent(version -> head.add(Keys.press(
                 Tags.button("plain", say.say("compare", version.number()), pressed -> acts.compare(version.number())),
                 "c")));
+    }
+
+    private void begin() {
+        if (beginnings.getChildren().findAny().isPresent()) {
+            close();
+        } else {
+            var panel = new Beginnings(say, about, this);
+            beginnings.add(panel);
+            panel.getElement().setAttribute("tabindex", "-1");
+            Keys.focus(panel);
+        }
+    }
+
+    @Override
+    public void close() {
+        beginnings.removeAll();
+        Keys.back(table);
+    }
+
+    @Override
+    public List<StarterSet> sets() {
+        return acts.sets();
+    }
+
+    @Override
+    public Optional<Beginnings.Marked> marked() {
+        return acts.marked();
+    }
+
+    @Override
+    public LocalDate effective() {
+        return editing.effective();
+    }
+
+    @Override
+    public void addAll(List<ProgramLine> lines) {
+        var added = editing.addMissing(lines);
+        table.draw();
+        changed();
+        close();
+        Told.done(say.say("begin.added", added));
     }
 
     private void undo() {
@@ -293,7 +362,11 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
             var elsewhere = invalid.problems().stream()
                     .filter(p -> !p.field().startsWith("lines["))
                     .toList();
-            Told.problems(elsewhere, Map.of("effective", effective, "reason", reason, "toFamily", toFamily), say.words(), say.language());
+            Told.problems(
+                    elsewhere,
+                    Map.of("effective", effective, "reason", reason, "toFamily", toFamily),
+                    say.words(),
+                    say.language());
             if (elsewhere.size() < invalid.problems().size()) {
                 Told.couldNot(say.say("not-saved"));
             }

@@ -34,11 +34,17 @@ final class FamilyPeek extends Div {
 
     /** What it shows. */
     private record Shown(
-            List<ProgramLine> before, List<ProgramLine> now, LocalDate effective, String toFamily, Set<String> accepted) {
+            List<ProgramLine> before,
+            List<ProgramLine> now,
+            LocalDate effective,
+            String toFamily,
+            Set<String> accepted) {
 
         /** The lines that reach the family. */
         List<ProgramLine> lines() {
-            return now.stream().filter(line -> accepted.contains(line.exercise())).toList();
+            return now.stream()
+                    .filter(line -> accepted.contains(line.exercise()))
+                    .toList();
         }
     }
 
@@ -129,7 +135,8 @@ final class FamilyPeek extends Div {
 
     private void all(Shown next) {
         sheet.add(Tags.span("hw-sub", family("from", next.effective())));
-        if (!ProgramDiff.between(next.before(), next.now()).isEmpty() || !next.toFamily().isBlank()) {
+        if (!ProgramDiff.between(next.before(), next.now()).isEmpty()
+                || !next.toFamily().isBlank()) {
             sheet.add(Tags.p(
                     "new",
                     say.program()
@@ -197,15 +204,10 @@ final class FamilyPeek extends Div {
                 .filter(one -> one.exercise().equals(exercise))
                 .findFirst()
                 .orElse(lines.get(0));
-        which.add(new Choose(
-                say.say("peek.which"),
-                lines,
-                line,
-                one -> say.name(one.exercise()),
-                one -> {
-                    exercise = one.exercise();
-                    shown.ifPresent(this::draw);
-                }));
+        which.add(new Choose(say.say("peek.which"), lines, line, one -> say.name(one.exercise()), one -> {
+            exercise = one.exercise();
+            shown.ifPresent(this::draw);
+        }));
         say.library().find(line.exercise()).ifPresent(known -> sheet.add(sheetOf(known, line)));
     }
 
@@ -216,9 +218,7 @@ final class FamilyPeek extends Div {
                 Tags.span("hw-b", known.name().in(language())),
                 Tags.span("", known.purpose().in(language())),
                 Tags.span("hw-b", say.program().dose(language(), line)));
-        line.prescription()
-                .effort()
-                .ifPresent(effort -> says.add(Tags.span("", family("effort", effort))));
+        line.prescription().effort().ifPresent(effort -> says.add(Tags.span("", family("effort", effort))));
         if (!line.note().isBlank()) {
             says.add(Tags.span("", say.words().say(language(), "program.edit.quoted", line.note())));
         }

@@ -65,10 +65,7 @@ final class Filters extends Span {
     }
 
     private <T> void choose(
-            String key,
-            List<T> choices,
-            Function<T, String> words,
-            java.util.function.Consumer<Optional<T>> taken) {
+            String key, List<T> choices, Function<T, String> words, java.util.function.Consumer<Optional<T>> taken) {
         var all = new ArrayList<Optional<T>>();
         all.add(Optional.empty());
         choices.forEach(choice -> all.add(Optional.of(choice)));

@@ -65,8 +65,7 @@ final class LineDetails extends NativeTableRow {
     private Component amount() {
         var row = Tags.span("cells");
         row.add(
-                number(Amount.REST)
-                        .usually(String.valueOf(say.library().pace().restSeconds())),
+                number(Amount.REST).usually(String.valueOf(say.library().pace().restSeconds())),
                 new Choose(
                         say.say("against", say.name(line.exercise())),
                         List.of(Against.values()),

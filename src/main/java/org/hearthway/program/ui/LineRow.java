@@ -260,6 +260,9 @@ final class LineRow extends NativeTableRow {
         if (now.priority() != Priority.SECOND) {
             tags.add(Tags.span("hw-label line", say.one("priority.short", now.priority())));
         }
+        if (say.library().isGone(line.exercise())) {
+            tags.add(Tags.span("hw-label line", say.say("gone")));
+        }
         if (!shown) {
             tags.add(Tags.span("hw-label line", say.say("hidden")));
         }

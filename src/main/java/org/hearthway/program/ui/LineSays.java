@@ -75,7 +75,8 @@ final class LineSays extends Div {
     void follow(ProgramLine now, List<Problem> found, List<Plan.Care> cautions) {
         problems.removeAll();
         line.swapped()
-                .ifPresent(was -> problems.add(Tags.p("hw-care", say.say("swapped", say.name(was.exercise()), say.dose(was)))));
+                .ifPresent(was ->
+                        problems.add(Tags.p("hw-care", say.say("swapped", say.name(was.exercise()), say.dose(was)))));
         found.forEach(problem -> problems.add(Tags.p("hw-bad", say.problem(problem))));
         usual(now, found);
         care(cautions);
@@ -85,7 +86,8 @@ final class LineSays extends Div {
     private void usual(ProgramLine now, List<Problem> found) {
         var outside = say.outside(now, about);
         usual.setVisible(outside.isPresent());
-        var asked = !now.beyond().isBlank() || found.stream().anyMatch(p -> p.field().endsWith(".beyond"));
+        var asked = !now.beyond().isBlank()
+                || found.stream().anyMatch(p -> p.field().endsWith(".beyond"));
         beyond.setVisible(asked || beyond.isVisible() && !beyond.getValue().isBlank());
         usual.setClassName("hw-care", beyond.isVisible());
         usual.setClassName("note", !beyond.isVisible());
@@ -115,8 +117,8 @@ final class LineSays extends Div {
                 care.add(given);
             }
         });
-        warning.forEach(one -> care.add(Tags.p(
-                "hw-care", say.say("care", one.rule().says().in(say.language()), say.date(one.until())))));
+        warning.forEach(one -> care.add(
+                Tags.p("hw-care", say.say("care", one.rule().says().in(say.language()), say.date(one.until())))));
     }
 
     private boolean hasLeave(String tag) {
@@ -124,11 +126,17 @@ final class LineSays extends Div {
     }
 
     private static LocalDate end(List<Plan.Care> rules) {
-        return rules.stream().map(Plan.Care::until).max(Comparator.naturalOrder()).orElseThrow();
+        return rules.stream()
+                .map(Plan.Care::until)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     private static LocalDate begin(List<Plan.Care> rules) {
-        return rules.stream().map(Plan.Care::from).max(Comparator.naturalOrder()).orElseThrow();
+        return rules.stream()
+                .map(Plan.Care::from)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     private Component locked(String tag, List<Plan.Care> rules) {

@@ -14,14 +14,7 @@ import org.hearthway.program.engine.ProgramLine;
 final class LineStory {
 
     private static final Set<Field> DOSE =
-            Set.of(
-                    Field.SETS,
-                    Field.REPETITIONS,
-                    Field.HOLD,
-                    Field.MINUTES,
-                    Field.TIMES_A_DAY,
-                    Field.SIDE,
-                    Field.LOAD);
+            Set.of(Field.SETS, Field.REPETITIONS, Field.HOLD, Field.MINUTES, Field.TIMES_A_DAY, Field.SIDE, Field.LOAD);
 
     private LineStory() {}
 
@@ -53,9 +46,21 @@ final class LineStory {
     /** Rest, effort and the rule for more; that one of them is no longer said is said where it differs. */
     private static void beyondDose(Say say, Div story, ProgramLine line, Collection<Field> differs) {
         var prescription = line.prescription();
-        said(story, prescription.restSeconds().map(rest -> say.say("rest", rest)), say.say("rest.none"), differs.contains(Field.REST));
-        said(story, prescription.effort().map(effort -> say.say("effort", effort)), say.say("effort.none"), differs.contains(Field.EFFORT));
-        said(story, prescription.progression().map(rule -> say.rule(line, rule)), say.say("rule.none"), differs.contains(Field.PROGRESSION));
+        said(
+                story,
+                prescription.restSeconds().map(rest -> say.say("rest", rest)),
+                say.say("rest.none"),
+                differs.contains(Field.REST));
+        said(
+                story,
+                prescription.effort().map(effort -> say.say("effort", effort)),
+                say.say("effort.none"),
+                differs.contains(Field.EFFORT));
+        said(
+                story,
+                prescription.progression().map(rule -> say.rule(line, rule)),
+                say.say("rule.none"),
+                differs.contains(Field.PROGRESSION));
     }
 
     private static void said(Div story, Optional<String> says, String none, boolean differs) {

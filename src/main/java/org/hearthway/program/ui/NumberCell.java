@@ -34,7 +34,11 @@ final class NumberCell extends Span {
             changed.run();
         });
         Keys.steps(
-                input, which.step(), which.leap(), which.bound().min(), which.bound().max());
+                input,
+                which.step(),
+                which.leap(),
+                which.bound().min(),
+                which.bound().max());
         getElement().appendChild(former);
         former.setVisible(false);
         add(input);

@@ -95,15 +95,7 @@ final class ProgramTable extends Div implements LineRow.Acts {
         for (int i = 0; i < lines.size(); i++) {
             var line = lines.get(i);
             var row = new LineRow(
-                    say,
-                    line,
-                    this,
-                    say.library().pace(),
-                    about,
-                    last,
-                    "line-" + i,
-                    i == 0,
-                    i == lines.size() - 1);
+                    say, line, this, say.library().pace(), about, last, "line-" + i, i == 0, i == lines.size() - 1);
             rows.add(row);
             body.add(row);
             if (line.isOpen()) {

@@ -17,7 +17,13 @@ import org.hearthway.program.engine.UsualRules;
 import org.hearthway.words.Words;
 
 /** The editor's words in the language of the person who edits. */
-record Say(Words words, ProgramWords program, ExerciseWords exercises, ExerciseLibrary library, ClinicValues values, Language language) {
+record Say(
+        Words words,
+        ProgramWords program,
+        ExerciseWords exercises,
+        ExerciseLibrary library,
+        ClinicValues values,
+        Language language) {
 
     String say(String key, Object... args) {
         return words.say(language, "program.edit." + key, args);

@@ -24,9 +24,8 @@ final class Swapped {
             return own;
         }
         var usual = variant.usualFor(years);
-        var hold = usual.holdSeconds().isPresent()
-                ? near(was, Dose::holdSeconds, usual.holdSeconds())
-                : own.holdSeconds();
+        var hold =
+                usual.holdSeconds().isPresent() ? near(was, Dose::holdSeconds, usual.holdSeconds()) : own.holdSeconds();
         var timed = was.minutes() > 0;
         return new Dose(
                 near(was, Dose::sets, usual.sets()),

@@ -73,13 +73,20 @@ class UsualRulesTests {
     @Test
     void asksNotAgainOfWhatGoesOn() {
         var daily = bridge(10, 5, 7);
-        assertThat(asked(bridge(8, 5, 7), daily)).as("the days are as they were").isEmpty();
-        assertThat(asked(bridge(8, 5, 6), daily)).as("other days, still too many").hasSize(1);
-        assertThat(asked(bridge(20, 5, 7), daily)).as("now too many times as well").hasSize(1);
+        assertThat(asked(bridge(8, 5, 7), daily))
+                .as("the days are as they were")
+                .isEmpty();
+        assertThat(asked(bridge(8, 5, 6), daily))
+                .as("other days, still too many")
+                .hasSize(1);
+        assertThat(asked(bridge(20, 5, 7), daily))
+                .as("now too many times as well")
+                .hasSize(1);
     }
 
     @Test
     void asksNothingOfAnExerciseOfWhichNothingIsKnown() {
-        assertThat(UsualRules.check(List.of(bridge(99, 0, 7)), List.of(), Map.of())).isEmpty();
+        assertThat(UsualRules.check(List.of(bridge(99, 0, 7)), List.of(), Map.of()))
+                .isEmpty();
     }
 }
