@@ -161,7 +161,7 @@ final class EditedLine {
                 .orElse(strength ? APART : WORKING.size());
         return ProgramLine.of(
                 exercise.id(),
-                Swapped.dose(exercise.usual(), exercise, years),
+                Swapped.dose(exercise.usual(), exercise.usual(), exercise.usualFor(years)),
                 exercise.sided() ? Side.EACH : Side.NONE,
                 days(often, from.getDayOfWeek()),
                 from,
@@ -381,7 +381,7 @@ final class EditedLine {
      */
     void swap(Exercise other, int years) {
         var was = line(LocalDate.EPOCH);
-        var is = Swapped.dose(was.dose(), other, years);
+        var is = Swapped.dose(was.dose(), other.usual(), other.usualFor(years));
         exercise = other.id();
         dose(is);
         swapped = is.equals(was.dose()) ? Optional.empty() : Optional.of(was);

@@ -2,9 +2,9 @@ package org.hearthway.program.ui;
 
 import java.util.Optional;
 import java.util.function.ToIntFunction;
-import org.hearthway.program.Exercise;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.Span;
+import org.hearthway.program.engine.UsualDose;
 
 /** The dose of a variant that takes an exercise's place. */
 final class Swapped {
@@ -16,14 +16,13 @@ final class Swapped {
      * which nothing is said stays, but a hold that the variant has not goes. Times and minutes are not turned into each
      * other: then the variant's own dose stands.
      *
-     * @param years the child's age
+     * @param own the variant's own dose
+     * @param usual what is usual of the variant at the child's age
      */
-    static Dose dose(Dose was, Exercise variant, int years) {
-        var own = variant.usual();
+    static Dose dose(Dose was, Dose own, UsualDose usual) {
         if (was.minutes() > 0 != own.minutes() > 0) {
             return own;
         }
-        var usual = variant.usualFor(years);
         var hold =
                 usual.holdSeconds().isPresent() ? near(was, Dose::holdSeconds, usual.holdSeconds()) : own.holdSeconds();
         var timed = was.minutes() > 0;
