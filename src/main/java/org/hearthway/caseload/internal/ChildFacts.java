@@ -4,14 +4,20 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.engine.Facts;
+import org.hearthway.caseload.engine.Figure;
 import org.hearthway.caseload.engine.Office;
+import org.hearthway.caseload.engine.Rule;
+import org.hearthway.caseload.engine.RuleBook;
 import org.hearthway.caseload.engine.Urgency;
 import org.hearthway.program.HomeWeek;
+import org.hearthway.program.Progress;
+import org.hearthway.program.engine.trend.Trends;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Refill;
 import org.hearthway.sign.Sign;
@@ -39,6 +45,7 @@ class ChildFacts {
 
     private final Signs signs;
     private final HomeWeek homeWeek;
+    private final Progress progress;
     private final Pumps pumps;
     private final Visits visits;
     private final Tasks tasks;
@@ -51,6 +58,7 @@ class ChildFacts {
     ChildFacts(
             Signs signs,
             HomeWeek homeWeek,
+            Progress progress,
             Pumps pumps,
             Visits visits,
             Tasks tasks,
@@ -61,6 +69,7 @@ class ChildFacts {
             NeedsContent content) {
         this.signs = signs;
         this.homeWeek = homeWeek;
+        this.progress = progress;
         this.pumps = pumps;
         this.visits = visits;
         this.tasks = tasks;
@@ -71,7 +80,13 @@ class ChildFacts {
         this.content = content;
     }
 
-    Facts of(Viewer viewer, ChildId child, LocalDate today, Office office, Optional<LocalDate> silenceAnsweredOn) {
+    Facts of(
+            Viewer viewer,
+            ChildId child,
+            LocalDate today,
+            Office office,
+            RuleBook book,
+            Map<Rule, LocalDate> answered) {
         var lately = today.minusDays(LATELY_DAYS);
         var reports = signs.of(viewer, child).stream()
                 .filter(report -> !office.dayOf(report.at()).isBefore(lately))
@@ -108,7 +123,19 @@ class ChildFacts {
                 pumps.unfilledSince(viewer, child),
                 paths.devicesBehind(viewer, child),
                 stimulators.of(viewer, child, today),
-                silenceAnsweredOn);
+                new Facts.OfHome(logs(viewer, child, today, book), more(viewer, child), answered));
+    }
+
+    private List<Facts.MoreProposed> more(Viewer viewer, ChildId child) {
+        return progress.proposed(viewer, child).stream()
+                .map(one -> new Facts.MoreProposed(one.now().exercise(), one.version(), one.days()))
+                .toList();
+    }
+
+    /** As far back as any rule looks; whole weeks are counted from the Monday before this one. */
+    private List<Trends.Log> logs(Viewer viewer, ChildId child, LocalDate today, RuleBook book) {
+        var weeks = Math.max(book.figure(Figure.RISING_WEEKS), book.figure(Figure.DONE_WEEKS) + 1);
+        return progress.logs(viewer, child, today.minusWeeks(weeks), today);
     }
 
     private static Optional<LocalDate> lastDay(List<HomeWeek.Logged> entries) {

@@ -133,7 +133,13 @@ class StoredNeeds implements Needs {
                     DEVICE_WARNING,
                     GENERATOR,
                     SECOND_CHECK,
-                    NO_LOG -> status.isWatched();
+                    PAIN_RISING,
+                    PAIN_OFTEN,
+                    STOPPED,
+                    TOO_HARD,
+                    NO_LOG,
+                    FEW_DONE,
+                    MORE -> status.isWatched();
         };
     }
 

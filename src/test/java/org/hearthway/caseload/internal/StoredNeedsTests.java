@@ -23,6 +23,7 @@ import java.util.concurrent.Executors;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.OnCall;
+import org.hearthway.audit.AuditTrail;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
@@ -49,6 +50,7 @@ import org.hearthway.medicine.Tapers;
 import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
 import org.hearthway.program.HomeWeek;
+import org.hearthway.program.Progress;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Refill;
@@ -98,6 +100,9 @@ class StoredNeedsTests {
     @Import({
         LeanClinic.class,
         NeedsContent.class,
+        FigureRows.class,
+        ClinicBook.class,
+        StoredFigures.class,
         ChildFacts.class,
         DosesInDoubt.class,
         PathFacts.class,
@@ -118,6 +123,16 @@ class StoredNeedsTests {
         @Bean
         HomeWeek homeWeek() {
             return mock(HomeWeek.class);
+        }
+
+        @Bean
+        AuditTrail trail() {
+            return mock(AuditTrail.class);
+        }
+
+        @Bean
+        Progress progress() {
+            return mock(Progress.class);
         }
 
         @Bean
