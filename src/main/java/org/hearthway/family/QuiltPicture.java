@@ -94,16 +94,26 @@ final class QuiltPicture {
     private static List<String> pieces(int pattern, double s, double h) {
         var q = s / 4;
         return switch (pattern) {
-            case 0 -> List.of("M0 0H" + n(q) + "L0 " + n(q) + "Z", corner(s, 0, -q, q), corner(s, s, -q, -q), corner(0, s, q, -q));
-            case 1 -> List.of("M" + n(h) + " 8L" + n(s - 8) + " " + n(h) + "L" + n(h) + " " + n(s - 8) + "L8 " + n(h) + "Z");
+            case 0 ->
+                List.of(
+                        "M0 0H" + n(q) + "L0 " + n(q) + "Z",
+                        corner(s, 0, -q, q),
+                        corner(s, s, -q, -q),
+                        corner(0, s, q, -q));
+            case 1 ->
+                List.of("M" + n(h) + " 8L" + n(s - 8) + " " + n(h) + "L" + n(h) + " " + n(s - 8) + "L8 " + n(h) + "Z");
             case 2 -> List.of("M0 10H" + n(s) + "v8H0Z", "M0 " + n(s - 18) + "H" + n(s) + "v8H0Z");
-            case 3 -> List.of(
-                    "M0 0H" + n(h) + "L0 " + n(h) + "Z",
-                    "M" + n(s) + " 0V" + n(h) + "L" + n(h) + " 0Z",
-                    "M" + n(s) + " " + n(s) + "H" + n(h) + "L" + n(s) + " " + n(h) + "Z",
-                    "M0 " + n(s) + "V" + n(h) + "L" + n(h) + " " + n(s) + "Z");
-            case 4 -> List.of("M" + n(h - 9) + " 0h18V" + n(s) + "h-18Z", "M0 " + n(h - 9) + "H" + n(h - 9) + "v18H0Z",
-                    "M" + n(h + 9) + " " + n(h - 9) + "H" + n(s) + "v18H" + n(h + 9) + "Z");
+            case 3 ->
+                List.of(
+                        "M0 0H" + n(h) + "L0 " + n(h) + "Z",
+                        "M" + n(s) + " 0V" + n(h) + "L" + n(h) + " 0Z",
+                        "M" + n(s) + " " + n(s) + "H" + n(h) + "L" + n(s) + " " + n(h) + "Z",
+                        "M0 " + n(s) + "V" + n(h) + "L" + n(h) + " " + n(s) + "Z");
+            case 4 ->
+                List.of(
+                        "M" + n(h - 9) + " 0h18V" + n(s) + "h-18Z",
+                        "M0 " + n(h - 9) + "H" + n(h - 9) + "v18H0Z",
+                        "M" + n(h + 9) + " " + n(h - 9) + "H" + n(s) + "v18H" + n(h + 9) + "Z");
             default -> List.of(Stone.outline(h, h, 31, 31, 5));
         };
     }

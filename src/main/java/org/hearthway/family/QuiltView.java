@@ -61,16 +61,15 @@ class QuiltView extends FamilyPage {
             return;
         }
         add(Tags.h2("hw-h2 u-mt5", reader.sentence("family.quilt.weeks", patches.size())));
-        add(Tags.div(
-                "hw-quilted",
-                QuiltPicture.of(patches, reader.say("family.quilt.picture", patches.size()))));
+        add(Tags.div("hw-quilted", QuiltPicture.of(patches, reader.say("family.quilt.picture", patches.size()))));
         add(Tags.p("u-lead", reader.say("family.quilt.grows")));
         add(sewn(reader, patches));
     }
 
     private void today(Reader reader) {
-        var planned =
-                week.days(reader.viewer(), reader.id(), reader.today(), 1).get(0).planned();
+        var planned = week.days(reader.viewer(), reader.id(), reader.today(), 1)
+                .get(0)
+                .planned();
         if (planned.isEmpty()) {
             return;
         }
@@ -87,7 +86,9 @@ class QuiltView extends FamilyPage {
         var name = reader.text(planned.exercise().name());
         var well = Tags.div("hw-well", Pictures.end(reader, planned.exercise(), Side.isLeft(planned.line())));
         var tile = Tags.link("hw-tile", reader.address("pictures?n=" + number), well, Tags.span("", name));
-        if (DayStory.outcome(planned).filter(outcome -> outcome != Outcome.COULD_NOT).isPresent()) {
+        if (DayStory.outcome(planned)
+                .filter(outcome -> outcome != Outcome.COULD_NOT)
+                .isPresent()) {
             well.add(Tags.span("hw-tile-done", Icon.CHECK.draw()));
             tile.getElement().setAttribute("aria-label", reader.say("family.quilt.done", name));
         }
