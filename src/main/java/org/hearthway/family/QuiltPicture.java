@@ -29,11 +29,11 @@ final class QuiltPicture {
     /** The whole quilt; the newest patch is the last. */
     static Drawing of(List<Patch> patches, String label) {
         var rows = (patches.size() + IN_A_ROW - 1) / IN_A_ROW;
-        var columns = Math.min(IN_A_ROW, patches.size());
         var step = SIDE + SEAM;
-        var picture = new SvgText("hw-quilt", 0, 0, columns * step + SEAM, rows * step + SEAM).named(label);
+        var picture = new SvgText("hw-quilt", 0, 0, IN_A_ROW * step + SEAM, rows * step + SEAM).named(label);
         for (int i = 0; i < patches.size(); i++) {
-            patch(picture, patches.get(i), SEAM + i % IN_A_ROW * step, SEAM + i / IN_A_ROW * step);
+            var row = i / IN_A_ROW;
+            patch(picture, patches.get(i), SEAM + (i - row * IN_A_ROW) * step, SEAM + row * step);
         }
         return new Drawing(picture);
     }

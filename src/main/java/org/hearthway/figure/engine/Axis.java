@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A movement of trunk and neck, in degrees, or a place of the whole body. Ranges of trunk and neck are from memory of
+ * A movement of trunk and neck, in degrees, how full the belly is of air, or a place of the whole body. Ranges of trunk and neck are from memory of
  * the usual clinical values; those of the whole body only keep slips of the pen out.
  */
 public enum Axis {
@@ -15,6 +15,8 @@ public enum Axis {
     NECK("neck", -60, 60),
     NECK_SIDE("neck_side", -45, 45),
     NECK_TURN("neck_turn", -80, 80),
+    /** How full of air the belly is: 0 as at rest, 1 drawn in deep; a design value and no measure of a lung. */
+    BREATH("breath", 0, 1),
     TILT("root tilt", -120, 120),
     TURN("root turn", -180, 180),
     LEAN("root lean", -90, 90),

@@ -80,9 +80,11 @@ public final class Body {
         return switch (name) {
             case "hip", "pelvis" -> Optional.of(hip);
             case "waist" -> Optional.of(waist);
+            case "belly" -> Optional.of(Grasp.on(this, "belly"));
             case "chest" -> Optional.of(chest);
             case "c7" -> Optional.of(line);
             case "headC" -> Optional.of(head);
+            case "nose" -> Optional.of(skull.from(head, .40 * unit(), -.10 * unit(), 0));
             default -> Optional.empty();
         };
     }
@@ -102,7 +104,6 @@ public final class Body {
             case "wrist" -> Optional.of(arm.wrist());
             case "knuck" -> Optional.of(arm.knuckle());
             case "tip" -> Optional.of(arm.tip());
-            case "thumb" -> Optional.of(arm.thumbTip());
             default -> Optional.empty();
         };
     }

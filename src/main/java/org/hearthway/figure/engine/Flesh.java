@@ -50,11 +50,13 @@ final class Flesh {
     }
 
     Lump waist() {
-        return lump(body.lumbar.from(body.waist, .005, 0, 0), body.lumbar, .077, .058, .035);
+        double air = body.pose.get(Axis.BREATH);
+        return lump(body.lumbar.from(body.waist, .005 + .019 * air, 0, 0), body.lumbar, .077, .058 + .012 * air, .035);
     }
 
     Lump chest() {
-        return lump(body.chest, body.thorax, .084, .058, .04);
+        double air = body.pose.get(Axis.BREATH);
+        return lump(body.thorax.from(body.chest, .006 * air, 0, 0), body.thorax, .084, .058 + .006 * air, .04);
     }
 
     Lump breast() {

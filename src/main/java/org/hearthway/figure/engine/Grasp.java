@@ -67,7 +67,7 @@ final class Grasp {
             case SHOULDER -> body.thorax.from(arm.shoulder(), 0, .010, m * .026);
             case BUTTOCKS, PELVIS, BACK -> body.pelvis.from(body.hip, -.062, .02, 0);
             case UPPER_BACK -> body.thorax.from(body.chest, -.06, .05, 0);
-            case BELLY -> body.lumbar.from(body.waist, .062, 0, 0);
+            case BELLY -> body.lumbar.from(body.waist, .062 + .031 * body.pose.get(Axis.BREATH), 0, 0);
             case CHEST -> body.thorax.from(body.chest, .062, .05, 0);
             case HEAD, FACE, TEMPLE -> body.head;
         };

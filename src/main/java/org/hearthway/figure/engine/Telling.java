@@ -85,9 +85,13 @@ public final class Telling {
         } else {
             note(Movement.TRUNK, tilt + bend, Who.WHOLE);
         }
+        note(Movement.NECK, to.get(Axis.NECK) - from.get(Axis.NECK), Who.WHOLE);
+        note(Movement.BREATH, to.get(Axis.BREATH) - from.get(Axis.BREATH), Who.WHOLE);
         int m = mirrored ? -1 : 1;
         note(Movement.SIDE, m * (to.get(Axis.TRUNK_SIDE) - from.get(Axis.TRUNK_SIDE)), Who.WHOLE);
         note(Movement.TWIST, m * (to.get(Axis.TRUNK_TURN) - from.get(Axis.TRUNK_TURN)), Who.WHOLE);
+        note(Movement.NECK_SIDE, m * (to.get(Axis.NECK_SIDE) - from.get(Axis.NECK_SIDE)), Who.WHOLE);
+        note(Movement.NECK_TURN, m * (to.get(Axis.NECK_TURN) - from.get(Axis.NECK_TURN)), Who.WHOLE);
         double roll = to.get(Axis.TURN) - from.get(Axis.TURN);
         if (Math.abs(roll) > Movement.ROLL.from) {
             var movement = posture.frame().u().y() < .5 ? Movement.ROLL : Movement.PIVOT;

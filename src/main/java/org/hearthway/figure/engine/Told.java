@@ -32,7 +32,7 @@ public record Told(
      */
     public record Change(Movement movement, boolean more, Who who) {}
 
-    /** A movement that is worth a word when it is larger than so many degrees. */
+    /** A movement that is worth a word when it is larger than so many degrees, or so much of a breath. */
     public enum Movement {
         ROLL(45),
         PIVOT(45),
@@ -51,7 +51,12 @@ public record Told(
         PALM(40),
         FINGERS(40),
         TWIST(15),
-        CURL(14);
+        CURL(14),
+        NECK(30),
+        NECK_SIDE(15),
+        NECK_TURN(40),
+        /** In shares of a deep breath. */
+        BREATH(.4);
 
         final double from;
 

@@ -40,6 +40,8 @@ final class StanceReader {
                     .ifPresent(value -> values.put(Pose.index(axis), value)));
             root.done();
         });
+        number(entry, Axis.BREATH.key(), Axis.BREATH.min(), Axis.BREATH.max(), "of a deep breath")
+                .ifPresent(value -> values.put(Pose.index(Axis.BREATH), value));
         number(entry, "at", Axis.X.min(), Axis.X.max(), "body heights")
                 .ifPresent(value -> values.put(Pose.index(Axis.X), value));
         var stance = new Stance(

@@ -54,6 +54,9 @@ class StoredProgress implements Progress {
     /** Weeks in which a rule for more finds its days: 28 of them, and days on which nothing was said between. */
     private static final int LOOKED_BACK = 12;
 
+    /** Whoever looks, planned is what the family had: an exercise that it was not shown is nobody's to do. */
+    private static final Viewer AS_THE_FAMILY = new Viewer.Machine("progress");
+
     /** Before any clinic had this program. */
     private static final LocalDate EVER = LocalDate.of(2000, 1, 1);
 
@@ -91,7 +94,7 @@ class StoredProgress implements Progress {
         }
         var today = today();
         var from = monday(today).minusWeeks(weeks - 1L);
-        var logs = read(viewer, child, from, today);
+        var logs = read(child, from, today);
         var exercises = new LinkedHashMap<String, List<Log>>();
         logs.forEach(log -> exercises
                 .computeIfAbsent(log.exercise(), exercise -> new ArrayList<>())
@@ -126,18 +129,18 @@ class StoredProgress implements Progress {
     @Transactional(readOnly = true)
     public List<Log> logs(Viewer viewer, ChildId child, LocalDate from, LocalDate until) {
         gate.require(viewer, Action.SEE_FOLDER, child);
-        return read(viewer, child, from, until.isAfter(today()) ? today() : until);
+        return read(child, from, until.isAfter(today()) ? today() : until);
     }
 
     private record Slot(String exercise, LocalDate day) {}
 
     /** In the order of the program of the newest day; of what is planned for today only what something was said of. */
-    private List<Log> read(Viewer viewer, ChildId child, LocalDate from, LocalDate until) {
+    private List<Log> read(ChildId child, LocalDate from, LocalDate until) {
         if (until.isBefore(from)) {
             return List.of();
         }
         var planned = new LinkedHashSet<Slot>();
-        var days = new ArrayList<>(week.days(viewer, child, from, (int) ChronoUnit.DAYS.between(from, until) + 1));
+        var days = new ArrayList<>(week.days(AS_THE_FAMILY, child, from, (int) ChronoUnit.DAYS.between(from, until) + 1));
         Collections.reverse(days);
         days.forEach(day ->
                 day.planned().forEach(one -> planned.add(new Slot(one.exercise().id(), day.date()))));
@@ -191,9 +194,9 @@ class StoredProgress implements Progress {
             return List.of();
         }
         var today = today();
-        var logs = read(viewer, child, today.minusWeeks(LOOKED_BACK), today);
+        var logs = read(child, today.minusWeeks(LOOKED_BACK), today);
         // what is locked, paused or over is not on these days
-        var ahead = week.days(viewer, child, today, A_WEEK).stream()
+        var ahead = week.days(AS_THE_FAMILY, child, today, A_WEEK).stream()
                 .flatMap(day -> day.planned().stream())
                 .map(one -> one.exercise().id())
                 .collect(Collectors.toSet());
@@ -261,7 +264,7 @@ class StoredProgress implements Progress {
         programs.keepDraft(
                 viewer,
                 child,
-                new Programs.Draft(draft.effective(), lines, draft.reason()),
+                new Programs.Draft(draft.effective(), lines, draft.reason(), draft.toFamily()),
                 kept.map(Programs.KeptDraft::seen).orElse(latest.number()));
     }
 

@@ -118,12 +118,15 @@ class EveryFigureTests {
         assertThat(all(new Picture(one.sheet()))).isEqualTo(all(one.picture()));
     }
 
-    /** Otherwise the author meant something that is not drawn. */
+    /** Otherwise the author meant something that is not drawn. A breath moves no joint; it must be a deep one. */
     @ParameterizedTest
     @MethodSource("pictures")
     void showsThatSomethingMoves(Case one) {
         var start = one.picture().scenery().body(0);
         var end = one.picture().scenery().body(1);
+        if (Math.abs(end.pose.get(Axis.BREATH) - start.pose.get(Axis.BREATH)) >= .8) {
+            return;
+        }
         assertThat(Swapped.POINTS)
                 .anySatisfy(name -> assertThat(end.point(name)
                                 .orElseThrow()

@@ -105,6 +105,8 @@ final class Swapped {
             "chest",
             "c7",
             "headC",
+            "nose",
+            "belly",
             "Rhip",
             "Rknee",
             "Rankle",

@@ -86,7 +86,7 @@ class ExerciseCheckTests {
                 "bridge | figure: bridge | figure: brigde | there is no picture brigde",
                 "bridge | harder: bridge-march | harder: bridge | \"harder\" is bridge",
                 "bridge | harder: bridge-march | harder: toe-lift-sit | \"harder\" is toe-lift-sit, which leads to nothing easier",
-                "tall-kneel | easier: bridge | easier: stair-step | \"easier\" is stair-step, which leads to nothing harder",
+                "tall-kneel | easier: bridge | easier: heel-raise-single | \"easier\" is heel-raise-single, which leads to nothing harder",
                 "bridge | en: \"Bridge\" | en: \"clam\" | is the name of",
                 "bridge | es: \"Puente\" | es: \"Almeja\" | is the name of",
             })
