@@ -29,27 +29,33 @@ class HowItGoesIT {
     void risingPainIsFoundAndTheClinicsOwnNumberLetsItGo() {
         Tour.signIn(desk.forget(), Tour.Person.THERAPIST.mail);
         listShows("Marlow Vance");
-        desk.see("Pain is rising, by the child’s own numbers").see("Anhøj and Olesen 2014; asks for a look, is no finding");
+        desk.see("Pain is rising, by the child’s own numbers")
+                .see("Anhøj and Olesen 2014; asks for a look, is no finding");
         desk.picture(picture("going-needs"));
 
         desk.open("/staff/child/" + new Tour(clinic).child("Marlow") + "/program/how");
         desk.see("A signal: it is rising.").see("in a row on one side of the median; more than");
         desk.accessible("how it goes").fitsItsWidth("how it goes").picture(picture("going"));
-        desk.pressAt("[aria-label='Numbers of: Pain, 0 to 10, Rated by the child']").see("Hide the numbers");
+        desk.pressAt("[aria-label='Numbers of: Pain, 0 to 10, Rated by the child']")
+                .see("Hide the numbers");
         desk.picture(picture("going-numbers"));
 
         Tour.signIn(desk.forget(), Tour.Person.ADMINISTRATOR.mail).open("/staff/clinic/needs");
         desk.see("As it came").accessible("the numbers of needs a look");
         desk.pressAt("[aria-label='Change: Points by which the later half lies higher']");
         desk.type("Number, 0 to 5", "5").press("Save for the clinic").see("From 3 to 500 characters");
-        desk.type("Reason", "We look at larger steps").press("Save for the clinic").see("1 became 5");
+        desk.type("Reason", "We look at larger steps")
+                .press("Save for the clinic")
+                .see("1 became 5");
         desk.picture(picture("going-figures"));
 
         Tour.signIn(desk.forget(), Tour.Person.THERAPIST.mail);
-        desk.waitFor("the list without the rise", () -> !desk.open("/staff/needs?show=programs")
-                .see("Elias")
-                .text()
-                .contains("Pain is rising"));
+        desk.waitFor(
+                "the list without the rise",
+                () -> !desk.open("/staff/needs?show=programs")
+                        .see("Elias")
+                        .text()
+                        .contains("Pain is rising"));
 
         Tour.signIn(desk.forget(), Tour.Person.ADMINISTRATOR.mail).open("/staff/clinic/needs");
         desk.pressAt("[aria-label='Change: Points by which the later half lies higher']");
@@ -72,7 +78,8 @@ class HowItGoesIT {
             var juno = new Tour(clinic).child("Juno");
             Tour.signIn(phone, Tour.Person.PARENT.mail).open("/my/" + juno + "/today");
             phone.press("The quilt").see("Juno’s quilt").see("Getting strong");
-            phone.waitFor("the quilt", () -> phone.all("[aria-label^='A quilt with']").size() == 1);
+            phone.waitFor(
+                    "the quilt", () -> phone.all("[aria-label^='A quilt with']").size() == 1);
             phone.accessible("the quilt").fitsItsWidth("the quilt").picture(picture("quilt"));
         }
     }

@@ -140,7 +140,8 @@ class StoredProgress implements Progress {
             return List.of();
         }
         var planned = new LinkedHashSet<Slot>();
-        var days = new ArrayList<>(week.days(AS_THE_FAMILY, child, from, (int) ChronoUnit.DAYS.between(from, until) + 1));
+        var days =
+                new ArrayList<>(week.days(AS_THE_FAMILY, child, from, (int) ChronoUnit.DAYS.between(from, until) + 1));
         Collections.reverse(days);
         days.forEach(day ->
                 day.planned().forEach(one -> planned.add(new Slot(one.exercise().id(), day.date()))));

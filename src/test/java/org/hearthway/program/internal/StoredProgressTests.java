@@ -103,7 +103,10 @@ class StoredProgressTests {
 
     private void save(int seen, ProgramLine... lines) {
         programs.save(
-                therapist, child, new Draft(LocalDate.now(clock.withZone(LeanClinic.NEW_YORK)), List.of(lines), "because"), seen);
+                therapist,
+                child,
+                new Draft(LocalDate.now(clock.withZone(LeanClinic.NEW_YORK)), List.of(lines), "because"),
+                seen);
     }
 
     private void said(String exercise, LocalDate day, Outcome outcome, Reason reason) {
@@ -131,15 +134,7 @@ class StoredProgressTests {
                 parent,
                 child,
                 new Entry(
-                        UUID.randomUUID(),
-                        exercise,
-                        day,
-                        outcome,
-                        reason,
-                        effort,
-                        pain,
-                        effort.map(number -> by),
-                        ""));
+                        UUID.randomUUID(), exercise, day, outcome, reason, effort, pain, effort.map(number -> by), ""));
         standOn(TODAY);
     }
 
@@ -177,8 +172,9 @@ class StoredProgressTests {
         twentyDays();
         var weeks = progress.weeks(therapist, child, 6);
         assertThat(weeks.from()).isEqualTo("2026-02-02");
-        assertThat(weeks.all().weeks()).extracting(week -> week.begins().toString()).containsExactly(
-                "2026-02-02", "2026-02-09", "2026-02-16", "2026-02-23", "2026-03-02", "2026-03-09");
+        assertThat(weeks.all().weeks())
+                .extracting(week -> week.begins().toString())
+                .containsExactly("2026-02-02", "2026-02-09", "2026-02-16", "2026-02-23", "2026-03-02", "2026-03-09");
         assertThat(weeks.all().weeks())
                 .extracting(week -> week.adherence().percent())
                 .extracting(percent -> percent.isPresent() ? Math.round(percent.getAsDouble()) : -1)
@@ -217,7 +213,13 @@ class StoredProgressTests {
         assertThat(all.pain().get(Rater.CHILD).points()).containsExactly(new Point(BEGAN, 4));
         assertThat(all.effort().get(Rater.CHILD).points()).containsExactly(new Point(BEGAN, 6));
         assertThat(all.pain().get(Rater.ADULT).points()).containsExactly(new Point(BEGAN.plusDays(1), 7));
-        assertThat(progress.weeks(therapist, child, 6).exercises().get(0).going().pain().get(Rater.CHILD).points())
+        assertThat(progress.weeks(therapist, child, 6)
+                        .exercises()
+                        .get(0)
+                        .going()
+                        .pain()
+                        .get(Rater.CHILD)
+                        .points())
                 .as("of the bridge alone")
                 .containsExactly(new Point(BEGAN, 2));
     }
@@ -247,10 +249,16 @@ class StoredProgressTests {
         var proposed = progress.proposed(therapist, child);
         assertThat(proposed).hasSize(1);
         assertThat(proposed.get(0).then().dose()).isEqualTo(NEXT);
-        assertThat(proposed.get(0).then().prescription().progression()).as("its rule is spent").isEmpty();
+        assertThat(proposed.get(0).then().prescription().progression())
+                .as("its rule is spent")
+                .isEmpty();
         assertThat(proposed.get(0).days())
                 .containsExactly(BEGAN, BEGAN.plusDays(2), BEGAN.plusDays(4), BEGAN.plusDays(6));
-        assertThat(programs.latest(therapist, child).orElseThrow().lines().get(0).dose())
+        assertThat(programs.latest(therapist, child)
+                        .orElseThrow()
+                        .lines()
+                        .get(0)
+                        .dose())
                 .as("and nothing changes by itself")
                 .isNotEqualTo(NEXT);
     }
@@ -273,7 +281,9 @@ class StoredProgressTests {
     void anotherDoseBeginsTheCountAnewAndAnotherLineDoesNot() {
         ruleIsKept();
         save(1, withRule(line("bridge", TODAY.plusDays(30))));
-        assertThat(progress.proposed(therapist, child)).extracting(Progress.Proposed::version).containsExactly(2);
+        assertThat(progress.proposed(therapist, child))
+                .extracting(Progress.Proposed::version)
+                .containsExactly(2);
         save(2, withRule(Lines.with(line("bridge", TODAY.plusDays(30)), new Dose(2, 9, 0, 0, 1))));
         assertThat(progress.proposed(therapist, child)).isEmpty();
     }
@@ -284,7 +294,9 @@ class StoredProgressTests {
         var proposed = progress.proposed(therapist, child).get(0);
         progress.takeUp(therapist, child, proposed);
         var kept = programs.keptDraft(therapist, child).orElseThrow();
-        assertThat(kept.draft().lines()).extracting(ProgramLine::dose).containsExactly(NEXT, Lines.line("clam").dose());
+        assertThat(kept.draft().lines())
+                .extracting(ProgramLine::dose)
+                .containsExactly(NEXT, Lines.line("clam").dose());
         assertThat(kept.seen()).isEqualTo(1);
         assertThat(programs.latest(therapist, child).orElseThrow().number()).isEqualTo(1);
         assertThatThrownBy(() -> progress.takeUp(therapist, child, proposed))
@@ -318,7 +330,14 @@ class StoredProgressTests {
     void theQuiltHasAPatchForEachWeekInWhichAnythingWasPracticed() {
         save(0, line("bridge", TODAY), line("calf-wall", TODAY));
         done("bridge", BEGAN);
-        log("calf-wall", BEGAN.plusDays(1), Outcome.SOME, Optional.empty(), Optional.empty(), Optional.empty(), RatedBy.CHILD);
+        log(
+                "calf-wall",
+                BEGAN.plusDays(1),
+                Outcome.SOME,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                RatedBy.CHILD);
         said("bridge", BEGAN.plusDays(5), Outcome.COULD_NOT, Reason.ILL);
         done("bridge", TODAY);
         var quilt = progress.quilt(parent, child);
