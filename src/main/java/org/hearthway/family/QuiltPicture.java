@@ -126,9 +126,18 @@ final class QuiltPicture {
     private static void sew(SvgText picture, String kind, double x, double y, double size) {
         picture.group("transform", "translate(" + n(x) + " " + n(y) + ") scale(" + n(size) + ")");
         picture.shape("path", "class", "qu-ground", "d", Stone.outline(0, 0, 18, 17, kind.length() + 9));
-        figure(kind).forEach(path -> picture.shape("path", "class", "qu-sewn", "d", path));
+        figure(kind).forEach(path -> picture.shape("path", "class", "qu-sewn " + thread(kind), "d", path));
         lines(kind).ifPresent(path -> picture.shape("path", "class", "qu-line", "d", path));
         picture.end();
+    }
+
+    private static String thread(String kind) {
+        return switch (kind) {
+            case "STRETCH", "TRUNK" -> "moss";
+            case "STRENGTH", "TRANSFER" -> "kiln";
+            case "POSITION", "BALANCE", "ARM" -> "ember";
+            default -> "river";
+        };
     }
 
     private static List<String> figure(String kind) {

@@ -154,7 +154,7 @@ class StoredFigures implements NeedFigures {
         } catch (DuplicateKeyException saidAtTheSameMoment) {
             throw new Overtaken();
         }
-        trail.happened(viewer, "number of the list changed " + value.figure());
+        trail.happened(viewer, "list number changed" + ": " + value.figure());
     }
 
     private static AccountId account(Viewer viewer) {

@@ -230,7 +230,7 @@ class StoredProgress implements Progress {
     private static LocalDate since(ProgramLine line, List<Programs.Version> versions) {
         var since = versions.get(0).effective();
         for (var version : versions) {
-            if (version.lines().stream().noneMatch(other -> asksTheSame(other, line))) {
+            if (version.lines().stream().noneMatch(before -> asksTheSame(before, line))) {
                 break;
             }
             since = version.effective();
@@ -238,11 +238,11 @@ class StoredProgress implements Progress {
         return since.isBefore(line.from()) ? line.from() : since;
     }
 
-    private static boolean asksTheSame(ProgramLine one, ProgramLine other) {
-        return one.exercise().equals(other.exercise())
-                && one.dose().equals(other.dose())
-                && one.side() == other.side()
-                && one.prescription().load().equals(other.prescription().load());
+    private static boolean asksTheSame(ProgramLine before, ProgramLine now) {
+        return before.exercise().equals(now.exercise())
+                && before.dose().equals(now.dose())
+                && before.side() == now.side()
+                && before.prescription().load().equals(now.prescription().load());
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.hearthway.program.ui;
 
 import java.util.List;
-import java.util.function.ToIntFunction;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.SvgText;
 import org.hearthway.program.engine.Adherence;
@@ -30,20 +29,20 @@ final class DoneBars {
 
     /** The parts of a column from its foot up. */
     enum Part {
-        DONE(Adherence::done),
-        SOME(Adherence::some),
-        EXCUSED(Adherence::excused),
-        NOT_DONE(Adherence::notDone),
-        NOT_REPORTED(Adherence::notReported);
-
-        private final ToIntFunction<Adherence> count;
-
-        Part(ToIntFunction<Adherence> count) {
-            this.count = count;
-        }
+        DONE,
+        SOME,
+        EXCUSED,
+        NOT_DONE,
+        NOT_REPORTED;
 
         int of(Adherence adherence) {
-            return count.applyAsInt(adherence);
+            return switch (this) {
+                case DONE -> adherence.done();
+                case SOME -> adherence.some();
+                case EXCUSED -> adherence.excused();
+                case NOT_DONE -> adherence.notDone();
+                case NOT_REPORTED -> adherence.notReported();
+            };
         }
     }
 

@@ -208,7 +208,7 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         for (var part : DoneBars.Part.values()) {
             var sample = new SvgText("hw-sample", 0, 0, 22, 14).decorative();
             DoneBars.block(sample, part, 1, 1, 20, 12);
-            legend.add(Tags.span("", new Drawing(sample), Tags.span("", say.say("part." + part.name()))));
+            legend.add(Tags.span("", new Drawing(sample), Tags.span("", say.one("part", part.name()))));
         }
         var extra = new SvgText("hw-sample", 0, 0, 22, 14).decorative();
         DoneBars.extra(extra, 11, 7);
@@ -218,7 +218,7 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
 
     /** A plot for each who rated: numbers of a child and of a grown-up are never joined. */
     private Component rated(String what, Map<Rater, RunChart> charts, Weeks told) {
-        var label = say.say(what + ".title");
+        var label = say.one(what, "title");
         var section = Tags.section("hw-sheet hw-plot", label, Tags.h2("", label));
         var any = Stream.of(Rater.values())
                 .flatMap(rater -> Optional.ofNullable(charts.get(rater)).stream()
@@ -227,15 +227,15 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
                 .toList();
         any.forEach(section::add);
         if (any.isEmpty()) {
-            section.add(Tags.p("hw-quiet", say.say(what + ".none")));
+            section.add(Tags.p("hw-quiet", say.one(what, "none")));
         }
         return section;
     }
 
     private Component plot(String what, Rater rater, RunChart chart, Weeks told) {
-        var who = say.say("rated." + rater.name());
-        var says = say.say("change." + chart.change().name());
-        var label = say.say(what + ".title") + ", " + who;
+        var who = say.one("rated", rater.name());
+        var says = say.one("change", chart.change().name());
+        var label = say.one(what, "title") + ", " + who;
         var picture = new RatingChart(say, chart, told.from(), told.until(), label + ". " + says).draw();
         return Tags.div(
                 "hw-rated",
@@ -269,7 +269,7 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         var table = tables.table(label, "reason", "times");
         going.reasons()
                 .forEach(given ->
-                        tables.row(table, List.of(say.say("reason." + given.reason()), String.valueOf(given.times()))));
+                        tables.row(table, List.of(say.one("reason", given.reason()), String.valueOf(given.times()))));
         section.add(table);
         return section;
     }
@@ -313,7 +313,7 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
                 Stream.of(Rater.values())
                         .flatMap(rater -> Optional.ofNullable(going.pain().get(rater)).stream()
                                 .filter(chart -> !chart.points().isEmpty())
-                                .map(chart -> say.say("pain.span." + rater.name(), least(chart), most(chart))))
+                                .map(chart -> say.one("pain.span", rater.name(), least(chart), most(chart))))
                         .toList());
     }
 
@@ -329,7 +329,7 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         return String.join(
                 ", ",
                 going.reasons().stream()
-                        .map(given -> say.say("reason.times", say.say("reason." + given.reason()), given.times()))
+                        .map(given -> say.say("reason.times", say.one("reason", given.reason()), given.times()))
                         .toList());
     }
 }

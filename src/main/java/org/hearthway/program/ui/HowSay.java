@@ -14,6 +14,11 @@ record HowSay(Words words, ProgramWords program, Language language) {
         return words.say(language, "program.how." + key, args);
     }
 
+    /** The word for one of a group, such as a reason. */
+    String one(String group, String which, Object... args) {
+        return say(group + '.' + which, args);
+    }
+
     String name(String exercise) {
         return program.name(language, exercise);
     }

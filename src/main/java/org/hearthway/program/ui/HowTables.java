@@ -88,7 +88,7 @@ final class HowTables {
                                 Stream.of(say.shortDay(monday)),
                                 Arrays.stream(DayOfWeek.values())
                                         .map(day -> Optional.ofNullable(points.get(day))
-                                                .map(point -> say.say("side." + side(chart, point), point.number()))
+                                                .map(point -> say.one("side", side(chart, point), point.number()))
                                                 .orElse("")))
                         .toList()));
         return table;
@@ -102,7 +102,7 @@ final class HowTables {
     NativeTable table(String label, String... columns) {
         var table = new NativeTable();
         var head = head(table, label);
-        Arrays.stream(columns).forEach(column -> head.add(heading(say.say("column." + column))));
+        Arrays.stream(columns).forEach(column -> head.add(heading(say.one("column", column))));
         return table;
     }
 

@@ -97,8 +97,10 @@ class StoredProgressTests {
         clock.set(HearthwayTest.START.minus(Duration.ofDays(ChronoUnit.DAYS.between(day, TODAY))));
     }
 
+    /** The bridge has no sides; the other two have. */
     private static ProgramLine line(String exercise, LocalDate until) {
-        return Lines.between(Lines.line(exercise), BEGAN, until);
+        var line = Lines.between(Lines.line(exercise), BEGAN, until);
+        return exercise.equals("bridge") ? line : Lines.with(line, ProgramLine.Side.EACH);
     }
 
     private void save(int seen, ProgramLine... lines) {
@@ -184,12 +186,14 @@ class StoredProgressTests {
     @Test
     void ofTodayOnlyWhatWasSaidCounts() {
         standOn(TODAY.minusDays(1));
-        save(0, Lines.between(Lines.line("bridge"), TODAY.minusDays(1), TODAY), Lines.line("clam"));
+        save(0, Lines.between(Lines.line("bridge"), TODAY.minusDays(1), TODAY), line("clam", TODAY));
         standOn(TODAY);
-        assertThat(progress.weeks(therapist, child, 1).all().whole().planned()).isEqualTo(1);
+        assertThat(progress.weeks(therapist, child, 1).all().whole().planned())
+                .as("yesterday, both")
+                .isEqualTo(2);
         done("bridge", TODAY);
         var whole = progress.weeks(therapist, child, 1).all().whole();
-        assertThat(whole.planned()).isEqualTo(2);
+        assertThat(whole.planned()).as("and of today the one").isEqualTo(3);
         assertThat(whole.done()).isEqualTo(1);
     }
 
