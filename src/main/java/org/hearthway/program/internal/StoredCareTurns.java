@@ -5,8 +5,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
@@ -74,7 +74,7 @@ class StoredCareTurns implements CareTurns {
     }
 
     /** The days on which a rule begins or holds no more. */
-    private static SortedSet<LocalDate> edges(List<Plan.Care> rules, LocalDate from, LocalDate until) {
+    private static NavigableSet<LocalDate> edges(List<Plan.Care> rules, LocalDate from, LocalDate until) {
         var edges = new TreeSet<LocalDate>();
         for (var care : rules) {
             edges.add(care.from());
