@@ -43,6 +43,8 @@ import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
+import org.hearthway.program.engine.Prescription;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
@@ -213,14 +215,17 @@ class ManyFamiliesIT {
     }
 
     private static ProgramLine line(Exercise exercise) {
-        return ProgramLine.of(
+        var days = EnumSet.allOf(DayOfWeek.class);
+        return new ProgramLine(
                 exercise.id(),
-                exercise.usual(),
-                ProgramLine.Side.NONE,
-                EnumSet.allOf(DayOfWeek.class),
+                Prescription.of(exercise.usual(), ProgramLine.Side.NONE, days),
+                days,
                 TODAY,
                 Optional.empty(),
-                "");
+                "",
+                Priority.SECOND,
+                "As it suits this child.",
+                List.of());
     }
 
     private String signIn(RunningClinic clinic, String email) throws Exception {
