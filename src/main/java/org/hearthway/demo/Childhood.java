@@ -176,29 +176,39 @@ class Childhood {
                         new Programs.Draft(
                                 from,
                                 version.lines().stream()
-                                        .map(line -> line(line, from))
+                                        .map(line -> line(line, from, version))
                                         .toList(),
                                 version.reason()),
                         seen);
     }
 
-    private ProgramLine line(Story.Line line, LocalDate from) {
-        var dose = line.dose()
-                .orElseGet(() -> services.library()
-                        .find(line.exercise())
-                        .orElseThrow(() -> new IllegalStateException("content/demo: no exercise " + line.exercise()))
-                        .usual());
+    private ProgramLine line(Story.Line line, LocalDate from, Story.Version version) {
+        var exercise = services.library()
+                .find(line.exercise())
+                .orElseThrow(() -> new IllegalStateException("content/demo: no exercise " + line.exercise()));
+        var dose = line.dose().orElseGet(exercise::usual);
         var plain =
                 ProgramLine.of(line.exercise(), dose, line.side(), line.days(), from, Optional.empty(), line.note());
         var asked = plain.prescription();
-        return plain.with(new Prescription(
-                asked.dose(),
-                asked.restSeconds(),
-                asked.side(),
-                asked.load(),
-                asked.rhythm(),
-                asked.effort(),
-                line.more()));
+        var years = services.register().get(person(version.by()), child()).ageOn(from);
+        var outside = exercise.usualFor(years).outside(dose, asked.rhythm().days());
+        return new ProgramLine(
+                line.exercise(),
+                new Prescription(
+                        asked.dose(),
+                        asked.restSeconds(),
+                        asked.side(),
+                        asked.load(),
+                        asked.rhythm(),
+                        asked.effort(),
+                        line.more()),
+                line.days(),
+                from,
+                Optional.empty(),
+                line.note(),
+                plain.priority(),
+                outside.isEmpty() ? "" : version.reason(),
+                List.of());
     }
 
     private void tick(Story.Kept kept, Acts acts) {

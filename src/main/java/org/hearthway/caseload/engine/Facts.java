@@ -222,19 +222,23 @@ public record Facts(
      *
      * @param logs of the weeks that the rules look at, today included, in any order
      * @param more rules for more that are met
+     * @param turns what rules of care shut off or opened, since the program was last saved
      * @param answered the day on which the team last closed an item of a rule; days up to it count no more for it
      */
-    public record OfHome(List<Trends.Log> logs, List<MoreProposed> more, Map<Rule, LocalDate> answered) {
+    public record OfHome(
+            List<Trends.Log> logs, List<MoreProposed> more, List<CareTurn> turns, Map<Rule, LocalDate> answered) {
 
         public OfHome {
             logs = List.copyOf(logs);
             more = List.copyOf(more);
+            turns = List.copyOf(turns);
             answered = Map.copyOf(answered);
         }
 
         /** Of a home program of which nothing was said; empty where silence was not answered. */
         public static OfHome silent(Optional<LocalDate> answeredOn) {
             return new OfHome(
+                    List.of(),
                     List.of(),
                     List.of(),
                     answeredOn.map(day -> Map.of(Rule.NO_LOG, day)).orElse(Map.of()));
@@ -256,6 +260,19 @@ public record Facts(
     public record MoreProposed(String exercise, int version, List<LocalDate> days) {
         public MoreProposed {
             days = List.copyOf(days);
+        }
+    }
+
+    /**
+     * Exercises of the program that a rule of care shuts off from a day on, or opens again.
+     *
+     * @param day the first day
+     * @param forbids whether they are shut off
+     * @param exercises identifiers, at least one
+     */
+    public record CareTurn(LocalDate day, boolean forbids, List<String> exercises) {
+        public CareTurn {
+            exercises = List.copyOf(exercises);
         }
     }
 

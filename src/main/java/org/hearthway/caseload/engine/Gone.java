@@ -10,6 +10,8 @@ public enum Gone {
     RECORD_CHANGED,
     /** The line was changed, or its rule for more is no longer met. */
     MORE_SPENT,
+    /** The program was saved since, or the rule of care has other days. */
+    PROGRAM_SAVED,
     /** A visit is booked in time. */
     VISIT_BOOKED,
     /** A check was recorded, or the next one falls on another day. */

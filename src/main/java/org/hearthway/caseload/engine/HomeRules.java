@@ -67,6 +67,7 @@ final class HomeRules {
         cause(Rule.STOPPED, "", this::stopped).ifPresent(causes::add);
         cause(Rule.FEW_DONE, "", this::few).ifPresent(causes::add);
         home.more().forEach(more -> causes.add(more(more)));
+        home.turns().forEach(turn -> causes.add(turn(turn)));
         return causes;
     }
 
@@ -192,6 +193,19 @@ final class HomeRules {
                 last,
                 more.days().size(),
                 more.exercise(),
+                Optional.empty());
+    }
+
+    private Cause turn(Facts.CareTurn turn) {
+        var way = turn.forbids() ? "shut" : "open";
+        return new Cause(
+                Rule.CARE_TURN,
+                key(Rule.CARE_TURN) + "/" + turn.day() + "/" + way,
+                office.openDay(turn.day(), book.openDays().getOrDefault(Rule.CARE_TURN, 0)),
+                Optional.empty(),
+                turn.day(),
+                turn.exercises().size(),
+                way,
                 Optional.empty());
     }
 

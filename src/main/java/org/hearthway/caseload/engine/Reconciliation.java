@@ -60,6 +60,7 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
         return switch (ended.rule()) {
             case PAIN_RISING, PAIN_OFTEN, STOPPED, TOO_HARD, FEW_DONE -> Gone.RECORD_CHANGED;
             case MORE -> Gone.MORE_SPENT;
+            case CARE_TURN -> Gone.PROGRAM_SAVED;
             case NO_LOG -> loggedSince(facts, ended.day()) ? Gone.LOGGED_AGAIN : Gone.PLAN_CHANGED;
             case REFILL ->
                 facts.refill().map(refill -> whyRefill(refill, ended.day())).orElseGet(() -> whyNoDay(facts));

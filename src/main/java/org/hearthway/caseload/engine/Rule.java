@@ -46,6 +46,8 @@ public enum Rule {
     FEW_DONE(false),
     /** A therapist's rule for more is met, and nobody has taken it up. */
     MORE(false),
+    /** A rule of care began or ended, and exercises of the program are shut off or open again. */
+    CARE_TURN(false),
     /** A task is past its day and still open. */
     TASK(false);
 
@@ -85,6 +87,7 @@ public enum Rule {
                     NO_LOG,
                     FEW_DONE,
                     MORE,
+                    CARE_TURN,
                     TASK -> false;
         };
     }
@@ -109,6 +112,7 @@ public enum Rule {
                     STAGE_LATE,
                     STAGE_VISIT,
                     MORE,
+                    CARE_TURN,
                     TASK -> false;
         };
     }

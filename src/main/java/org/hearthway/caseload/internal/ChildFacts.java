@@ -2,10 +2,12 @@ package org.hearthway.caseload.internal;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
@@ -15,7 +17,9 @@ import org.hearthway.caseload.engine.Office;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.engine.RuleBook;
 import org.hearthway.caseload.engine.Urgency;
+import org.hearthway.program.CareTurns;
 import org.hearthway.program.HomeWeek;
+import org.hearthway.program.Programs;
 import org.hearthway.program.Progress;
 import org.hearthway.program.engine.trend.Trends;
 import org.hearthway.pump.Pumps;
@@ -40,12 +44,17 @@ class ChildFacts {
     /** How far back home days are read; a longer silence counts as one of this length. */
     private static final int HOME_DAYS = 60;
 
+    /** How long a turn of a rule of care is told. */
+    private static final int TURNED_DAYS = 14;
+
     /** How many past visits are read; a longer run of missed ones counts as one of this length. */
     private static final int PAST_VISITS = 40;
 
     private final Signs signs;
     private final HomeWeek homeWeek;
     private final Progress progress;
+    private final Programs programs;
+    private final CareTurns careTurns;
     private final Pumps pumps;
     private final Visits visits;
     private final Tasks tasks;
@@ -59,6 +68,8 @@ class ChildFacts {
             Signs signs,
             HomeWeek homeWeek,
             Progress progress,
+            Programs programs,
+            CareTurns careTurns,
             Pumps pumps,
             Visits visits,
             Tasks tasks,
@@ -70,6 +81,8 @@ class ChildFacts {
         this.signs = signs;
         this.homeWeek = homeWeek;
         this.progress = progress;
+        this.programs = programs;
+        this.careTurns = careTurns;
         this.pumps = pumps;
         this.visits = visits;
         this.tasks = tasks;
@@ -123,7 +136,27 @@ class ChildFacts {
                 pumps.unfilledSince(viewer, child),
                 paths.devicesBehind(viewer, child),
                 stimulators.of(viewer, child, today),
-                new Facts.OfHome(logs(viewer, child, today, book), more(viewer, child), answered));
+                new Facts.OfHome(
+                        logs(viewer, child, today, book),
+                        more(viewer, child),
+                        turns(viewer, child, today, office),
+                        answered));
+    }
+
+    /** Of the last two weeks; whoever saved the program since has looked at it. */
+    private List<Facts.CareTurn> turns(Viewer viewer, ChildId child, LocalDate today, Office office) {
+        var saved = programs.latest(viewer, child).map(version -> office.dayOf(version.at()));
+        var byDay = new TreeMap<LocalDate, Map<Boolean, List<String>>>();
+        careTurns.between(viewer, child, today.minusDays(TURNED_DAYS), today).stream()
+                .filter(CareTurns.Turn::inProgram)
+                .filter(turn -> saved.filter(day -> day.isBefore(turn.day())).isPresent())
+                .forEach(turn -> byDay.computeIfAbsent(turn.day(), day -> new TreeMap<>())
+                        .computeIfAbsent(turn.forbids(), forbids -> new ArrayList<>())
+                        .add(turn.exercise()));
+        return byDay.entrySet().stream()
+                .flatMap(day -> day.getValue().entrySet().stream()
+                        .map(way -> new Facts.CareTurn(day.getKey(), way.getKey(), way.getValue())))
+                .toList();
     }
 
     private List<Facts.MoreProposed> more(Viewer viewer, ChildId child) {

@@ -87,7 +87,8 @@ class NeedsContent implements ContentKind {
                 Rule.STOPPED, "stopped-by-pain",
                 Rule.TOO_HARD, "too-hard",
                 Rule.FEW_DONE, "few-done",
-                Rule.MORE, "more");
+                Rule.MORE, "more",
+                Rule.CARE_TURN, "care-turn");
         home.forEach((rule, name) -> {
             var block = file.block(name);
             figures(block, rule, figures);

@@ -139,7 +139,8 @@ class StoredNeeds implements Needs {
                     TOO_HARD,
                     NO_LOG,
                     FEW_DONE,
-                    MORE -> status.isWatched();
+                    MORE,
+                    CARE_TURN -> status.isWatched();
         };
     }
 

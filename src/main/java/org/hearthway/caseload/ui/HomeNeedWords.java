@@ -8,6 +8,7 @@ import org.hearthway.base.Viewer;
 import org.hearthway.caseload.Needs.Item;
 import org.hearthway.caseload.engine.Cause;
 import org.hearthway.caseload.ui.NeedWords.Why;
+import org.hearthway.program.CareTurns;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.ProgramWords;
@@ -23,12 +24,14 @@ class HomeNeedWords {
     private final ExerciseLibrary library;
     private final ProgramWords programWords;
     private final Progress progress;
+    private final CareTurns turns;
 
-    HomeNeedWords(Words words, ExerciseLibrary library, ProgramWords programWords, Progress progress) {
+    HomeNeedWords(Words words, ExerciseLibrary library, ProgramWords programWords, Progress progress, CareTurns turns) {
         this.words = words;
         this.library = library;
         this.programWords = programWords;
         this.progress = progress;
+        this.turns = turns;
     }
 
     Why rising(Language language, Cause cause) {
@@ -88,6 +91,21 @@ class HomeNeedWords {
                 words.say(language, "caseload.more", name),
                 proposed,
                 words.say(language, "caseload.more.rule", cause.count()));
+    }
+
+    /** Exercises that a rule of care shuts off, or opens again. */
+    Why turned(Viewer.Person viewer, Item item) {
+        var language = viewer.language();
+        var cause = item.cause();
+        var shut = cause.subject().equals("shut");
+        var names = turns.between(viewer, item.child(), cause.day(), cause.day()).stream()
+                .filter(turn -> turn.inProgram() && turn.forbids() == shut)
+                .map(turn -> programWords.name(language, turn.exercise()))
+                .toList();
+        return new Why(
+                words.say(language, shut ? "caseload.turned.shut" : "caseload.turned.open", cause.count()),
+                names.isEmpty() ? "" : words.list(language, names),
+                words.say(language, shut ? "caseload.turned.shut.rule" : "caseload.turned.open.rule", cause.day()));
     }
 
     private static List<String> says(Cause cause) {

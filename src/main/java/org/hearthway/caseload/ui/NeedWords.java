@@ -129,6 +129,7 @@ class NeedWords {
             case STOPPED -> home.stopped(language, item.cause());
             case FEW_DONE -> home.few(language, item.cause());
             case MORE -> home.more(viewer, item);
+            case CARE_TURN -> home.turned(viewer, item);
             case NO_LOG ->
                 new Why(
                         words.say(language, "caseload.no-log", item.cause().count()),

@@ -52,7 +52,7 @@ class HomeRulesTests {
     }
 
     private static List<Cause> causes(List<Log> logs, Map<Rule, LocalDate> answered, Map<Figure, Integer> own) {
-        var home = new Facts.OfHome(logs, List.of(), answered);
+        var home = new Facts.OfHome(logs, List.of(), List.of(), answered);
         return new HomeRules(Samples.book(7, 3, 14).with(own), Samples.OFFICE, home, TODAY).causes();
     }
 
@@ -75,7 +75,7 @@ class HomeRulesTests {
     void theDayOfAFindingStaysWhileItHolds() {
         var logs = pains(RISING, TODAY.minusDays(1), Rater.CHILD);
         var today = causes(logs).get(0);
-        var home = new Facts.OfHome(logs, List.of(), Map.of());
+        var home = new Facts.OfHome(logs, List.of(), List.of(), Map.of());
         var later = new HomeRules(Samples.book(7, 3, 14), Samples.OFFICE, home, TODAY.plusDays(7)).causes();
         assertThat(later)
                 .filteredOn(cause -> cause.rule() == Rule.PAIN_RISING)
@@ -113,7 +113,7 @@ class HomeRulesTests {
         var answered = Map.of(Rule.PAIN_RISING, TODAY.minusDays(1));
         assertThat(causes(logs, answered, Map.of())).as("nor as many sore days").isEmpty();
         var on = pains(RISING, TODAY.plusDays(40), Rater.CHILD);
-        var home = new Facts.OfHome(Stream.concat(logs.stream(), on.stream()).toList(), List.of(), answered);
+        var home = new Facts.OfHome(Stream.concat(logs.stream(), on.stream()).toList(), List.of(), List.of(), answered);
         assertThat(new HomeRules(Samples.book(7, 3, 14), Samples.OFFICE, home, TODAY.plusDays(40)).causes())
                 .extracting(Cause::key)
                 .containsExactly("pain-rising/CHILD/2026-03-11");
@@ -223,10 +223,24 @@ class HomeRulesTests {
     @Test
     void moreThatIsProposedIsAnItemOfItsVersion() {
         var more = new Facts.MoreProposed("bridge", 4, List.of(TODAY.minusDays(5), TODAY.minusDays(3)));
-        var home = new Facts.OfHome(List.of(), List.of(more), Map.of());
+        var home = new Facts.OfHome(List.of(), List.of(more), List.of(), Map.of());
         var causes = new HomeRules(Samples.book(7, 3, 14), Samples.OFFICE, home, TODAY).causes();
         assertThat(causes).extracting(Cause::key).containsExactly("more/bridge/4");
         assertThat(causes.get(0).count()).isEqualTo(2);
         assertThat(causes.get(0).day()).isEqualTo(TODAY.minusDays(3));
+    }
+
+    @Test
+    void whatARuleOfCareShutsOffStandsFromItsDayOn() {
+        var turn = new Facts.CareTurn(TODAY, true, List.of("roll-helper", "prone-elbows"));
+        var home = new Facts.OfHome(List.of(), List.of(), List.of(turn), Map.of());
+        assertThat(new HomeRules(Samples.book(7, 3, 14), Samples.OFFICE, home, TODAY).causes())
+                .singleElement()
+                .satisfies(cause -> {
+                    assertThat(cause.rule()).isEqualTo(Rule.CARE_TURN);
+                    assertThat(cause.day()).isEqualTo(TODAY);
+                    assertThat(cause.count()).isEqualTo(2);
+                    assertThat(cause.subject()).isEqualTo("shut");
+                });
     }
 }
