@@ -128,8 +128,12 @@ class RunChartTests {
     void numbersOnOneSideOfTheMedianAreComparedByTheirShareOfEachHalf() {
         var few = new int[30];
         Arrays.fill(few, 20, 30, 3);
-        assertThat(chart(few).change()).as("ten sore days after twenty without pain").isEqualTo(Change.RISING);
-        assertThat(chart(halves(3, 8)).isOneSided()).as("eleven of twenty: the median is 2").isTrue();
+        assertThat(chart(few).change())
+                .as("ten sore days after twenty without pain")
+                .isEqualTo(Change.RISING);
+        assertThat(chart(halves(3, 8)).isOneSided())
+                .as("eleven of twenty: the median is 2")
+                .isTrue();
         var row = new int[40];
         for (int i = 0; i < row.length; i += 3) {
             row[i] = 2;
@@ -159,7 +163,10 @@ class RunChartTests {
         var random = new Random(1935);
         var signals = 0;
         for (int row = 0; row < 2000; row++) {
-            signals += chart(random.ints(40, 0, 3).map(i -> i == 2 ? 3 : 0).toArray()).isSignal() ? 1 : 0;
+            signals += chart(random.ints(40, 0, 3).map(i -> i == 2 ? 3 : 0).toArray())
+                            .isSignal()
+                    ? 1
+                    : 0;
         }
         assertThat(signals).isLessThan(130);
     }
