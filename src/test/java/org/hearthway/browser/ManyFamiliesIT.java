@@ -124,9 +124,7 @@ class ManyFamiliesIT {
     private static List<UUID> kept(RunningClinic clinic, List<Family> families) {
         var week = clinic.part(HomeWeek.class);
         return families.stream()
-                .flatMap(family -> week
-                        .entries(new Viewer.Machine("test"), family.child(), TODAY, TODAY)
-                        .stream())
+                .flatMap(family -> week.entries(new Viewer.Machine("test"), family.child(), TODAY, TODAY).stream())
                 .map(logged -> logged.entry().key())
                 .toList();
     }
@@ -209,7 +207,10 @@ class ManyFamiliesIT {
                 .save(
                         People.with(Role.THERAPIST),
                         child,
-                        new Programs.Draft(TODAY, exercises.stream().map(ManyFamiliesIT::line).toList(), "First weeks"),
+                        new Programs.Draft(
+                                TODAY,
+                                exercises.stream().map(ManyFamiliesIT::line).toList(),
+                                "First weeks"),
                         0);
         return new Family(child, signIn(clinic, email));
     }
@@ -233,9 +234,11 @@ class ManyFamiliesIT {
         var page = http.send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofString());
         var token = TOKEN.matcher(page.body());
         assertThat(token.find()).isTrue();
-        var form = Map.of("_csrf", token.group(1), "email", email, "password", SignInRequests.PASSWORD).entrySet().stream()
-                .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
-                .collect(Collectors.joining("&"));
+        var form =
+                Map.of("_csrf", token.group(1), "email", email, "password", SignInRequests.PASSWORD).entrySet().stream()
+                        .map(field ->
+                                field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
+                        .collect(Collectors.joining("&"));
         var answer = http.send(
                 HttpRequest.newBuilder(address)
                         .header("Cookie", cookie(page))

@@ -121,8 +121,9 @@ public final class RunningClinic implements AutoCloseable {
 
     /** The demo clinic on a database on disk that writes every commit through, as the shipped settings do. */
     static RunningClinic demoOnDisk() {
-        return demo(DATABASE + "jdbc:h2:file:./target/browser-data/" + UUID.randomUUID()
-                + "/hearthway;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;OPTIMIZE_REUSE_RESULTS=0;WRITE_DELAY=0;QUERY_CACHE_SIZE=128;LOCK_TIMEOUT=60000");
+        return demo(
+                DATABASE + "jdbc:h2:file:./target/browser-data/" + UUID.randomUUID()
+                        + "/hearthway;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;OPTIMIZE_REUSE_RESULTS=0;WRITE_DELAY=0;QUERY_CACHE_SIZE=128;LOCK_TIMEOUT=60000");
     }
 
     /** A real clinic on an empty database; more settings as {@code name=value}. */

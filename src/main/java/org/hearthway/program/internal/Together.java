@@ -76,7 +76,8 @@ final class Together {
         // numbers of a child and of a grown-up are never joined: the effort is of whoever rated the pain
         var effort = highest(
                 voices.stream()
-                        .filter(voice -> pain.isEmpty() || voice.entry().ratedBy().equals(pain.get().ratedBy()))
+                        .filter(voice -> pain.isEmpty()
+                                || voice.entry().ratedBy().equals(pain.get().ratedBy()))
                         .toList(),
                 Entry::effort);
         var entry = new Entry(

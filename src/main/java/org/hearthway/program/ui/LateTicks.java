@@ -16,7 +16,8 @@ final class LateTicks {
 
     /** A strip that tells them, the newest first; empty when there are none. */
     static Optional<Component> of(HowSay say, ZoneId zone, List<Logged> entries) {
-        var late = entries.stream().filter(logged -> logged.became().isPresent()).toList();
+        var late =
+                entries.stream().filter(logged -> logged.became().isPresent()).toList();
         if (late.isEmpty()) {
             return Optional.empty();
         }
