@@ -64,7 +64,9 @@ class FigureWordsTests {
         assertThat(english("hand-open-helper", true)).contains("Left side: the fingers open");
         assertThat(english("trunk-turn-sit", false)).contains("The trunk turns to the right");
         assertThat(english("trunk-turn-sit", true)).contains("The trunk turns to the left");
-        assertThat(english("curl-up", false)).contains("Head and shoulders come up").doesNotContain("hips");
+        assertThat(english("curl-up", false))
+                .contains("Head and shoulders come up")
+                .doesNotContain("hips");
         assertThat(english("hip-flexor-edge", false)).contains("lying on the back on a bed");
     }
 
