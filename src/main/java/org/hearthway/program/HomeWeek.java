@@ -2,6 +2,7 @@ package org.hearthway.program;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -62,13 +63,61 @@ public interface HomeWeek {
     /** An entry as it was kept. A later entry for the same exercise and day supersedes it; none is altered. */
     record Logged(Entry entry, String by, Instant at) {}
 
-    /** One exercise of a day, with what was said of it. */
-    record Planned(Exercise exercise, ProgramLine line, int minutes, Optional<Logged> logged) {}
+    /**
+     * One exercise of a day, with what was said of it.
+     *
+     * @param minutes of the whole day
+     * @param times when it is done, as many as it is done a day; empty where the family has named no times
+     */
+    record Planned(Exercise exercise, ProgramLine line, int minutes, Optional<Logged> logged, List<LocalTime> times) {
+        public Planned {
+            times = List.copyOf(times);
+        }
 
-    /** One day. */
-    record Day(LocalDate date, List<Planned> planned) {
+        /** Without times. */
+        public Planned(Exercise exercise, ProgramLine line, int minutes, Optional<Logged> logged) {
+            this(exercise, line, minutes, logged, List.of());
+        }
+    }
+
+    /**
+     * One of the family's times in which something is planned.
+     *
+     * @param start when it begins
+     * @param minutes how long it is
+     * @param helpers who is there to help; empty when nobody is
+     */
+    record Time(LocalTime start, int minutes, List<String> helpers) {
+        public Time {
+            helpers = List.copyOf(helpers);
+        }
+    }
+
+    /**
+     * A session that the family moved within its week, told on the day it left and on the day it went to.
+     *
+     * @param key by which it is taken back
+     * @param start its new time; empty where the week has none
+     */
+    record Moved(UUID key, Exercise exercise, LocalDate from, LocalDate to, Optional<LocalTime> start) {}
+
+    /**
+     * One day.
+     *
+     * @param planned in the order in which it is done
+     * @param times the family's times of the day in which something is planned; empty where it has named none
+     * @param moved what was moved away from this day or to it
+     */
+    record Day(LocalDate date, List<Planned> planned, List<Time> times, List<Moved> moved) {
         public Day {
             planned = List.copyOf(planned);
+            times = List.copyOf(times);
+            moved = List.copyOf(moved);
+        }
+
+        /** A day without times. */
+        public Day(LocalDate date, List<Planned> planned) {
+            this(date, planned, List.of(), List.of());
         }
     }
 

@@ -21,6 +21,10 @@ class ProgramHoldings implements Holdings {
                 Chain.of("program_draft", "child", SILENTLY, "kept_at", "author"),
                 Rows.of("program-pause", "program_pause", "child", "number"),
                 Rows.of("program-resumed", "program_resumed", "child", "pause"),
-                Rows.of("session-entry", "session_entry", "child", "turn"));
+                Rows.of("session-entry", "session_entry", "child", "turn"),
+                Chain.of("family_times", "child", OF_THE_ONE_THAT_STAYS, "saved_at"),
+                Rows.of("family-away", "family_away", "child", "away_key"),
+                Chain.of("week_layout", "child", SILENTLY, "saved_at"),
+                Rows.of("week-move", "week_move", "child", "move_key"));
     }
 }

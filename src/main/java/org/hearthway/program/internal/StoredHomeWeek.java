@@ -2,6 +2,7 @@ package org.hearthway.program.internal;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,14 +15,11 @@ import org.hearthway.base.Gate;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Viewer;
-import org.hearthway.child.Standings;
-import org.hearthway.content.SignOff;
-import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
-import org.hearthway.program.engine.ProgramLine;
-import org.hearthway.program.engine.WeekSchedule;
-import org.hearthway.program.engine.WeekSchedule.Dated;
+import org.hearthway.program.engine.week.FamilyWeek;
+import org.hearthway.program.engine.week.Layout;
+import org.hearthway.program.engine.week.Standing;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.program.events.SessionTakenBack;
 import org.springframework.context.ApplicationEventPublisher;
@@ -37,42 +35,28 @@ class StoredHomeWeek implements HomeWeek {
     /** Most days asked for at once. */
     private static final int MOST_DAYS = 400;
 
-    private static final Viewer WEEK = new Viewer.Machine("week");
-
-    private final ProgramStore programs;
+    private final WeekReading reading;
     private final SessionStore sessions;
     private final Gate gate;
-    private final Cautions cautions;
     private final ExerciseLibrary library;
-    private final SignOff signOff;
-    private final Standings standings;
-    private final PauseRows pauses;
     private final SessionRules rules;
     private final ApplicationEventPublisher events;
     private final TransactionOperations transaction;
     private final Clock clock;
 
     StoredHomeWeek(
-            ProgramStore programs,
+            WeekReading reading,
             SessionStore sessions,
             Gate gate,
-            Cautions cautions,
             ExerciseLibrary library,
-            SignOff signOff,
-            Standings standings,
-            PauseRows pauses,
             SessionRules rules,
             ApplicationEventPublisher events,
             TransactionOperations transaction,
             Clock clock) {
-        this.programs = programs;
+        this.reading = reading;
         this.sessions = sessions;
         this.gate = gate;
-        this.cautions = cautions;
         this.library = library;
-        this.signOff = signOff;
-        this.standings = standings;
-        this.pauses = pauses;
         this.rules = rules;
         this.events = events;
         this.transaction = transaction;
@@ -86,31 +70,59 @@ class StoredHomeWeek implements HomeWeek {
         if (count < 1 || count > MOST_DAYS) {
             throw new IllegalArgumentException("1 to " + MOST_DAYS + " days at once");
         }
-        var versions = programs.all(child).stream()
-                .map(v -> new Dated(v.number(), v.effective(), v.lines()))
-                .toList();
-        var plan = WeekSchedule.days(versions, from, count);
         var whole = gate.allows(viewer, Action.SEE_FAMILY_PAGES, child);
         var logged = sessions.counting(child, from, from.plusDays(count - 1L)).stream()
                 .map(said -> whole ? said : withoutWords(said))
                 .collect(Collectors.toMap(Slot::of, Function.identity()));
-        // whoever sees the week need not see the path and the status that it follows from
-        var care = cautions.rules(WEEK, child);
-        var shown = shown(viewer, plan);
-        var closed = standings.pauses(WEEK, child);
-        var resting = pauses.of(child);
-        return plan.stream()
-                .map(day -> new Day(
-                        day.date(),
-                        day.lines().stream()
-                                .filter(line -> closed.stream().noneMatch(pause -> pause.holdsOn(day.date())))
-                                .filter(line -> resting.stream().noneMatch(pause -> pause.holdsOn(day.date())))
-                                .filter(line -> shown.contains(line.exercise()))
-                                .filter(line ->
-                                        cautions.lock(line, day.date(), care).isEmpty())
-                                .map(line -> planned(line, day.date(), logged))
-                                .toList()))
+        return reading.days(viewer, child, from, count).stream()
+                .map(read -> day(read, whole, logged))
                 .toList();
+    }
+
+    private Day day(WeekReading.Read read, boolean whole, Map<Slot, Logged> logged) {
+        return new Day(
+                read.date(),
+                read.on().stream().map(on -> planned(on, read.date(), logged)).toList(),
+                read.on().stream()
+                        .flatMap(on -> on.times().stream())
+                        .distinct()
+                        .sorted()
+                        .map(start -> time(read, start, whole))
+                        .toList(),
+                whole
+                        ? read.moved().stream()
+                                .flatMap(move -> moved(read, move).stream())
+                                .toList()
+                        : List.of());
+    }
+
+    /** A time of the day; one that was moved to a time that is gone since is as long as what is in it. */
+    private Time time(WeekReading.Read read, LocalTime start, boolean whole) {
+        var slot = read.layout().flatMap(layout -> layout.week().at(read.date().getDayOfWeek(), start));
+        var minutes = slot.map(FamilyWeek.Slot::minutes)
+                .orElseGet(() -> read.on().stream()
+                        .filter(on -> on.times().contains(start))
+                        .mapToInt(on ->
+                                library.pace().minutes(on.line()) / on.times().size())
+                        .sum());
+        var helpers = slot.filter(there -> whole).map(FamilyWeek.Slot::helpers).orElse(Set.of()).stream()
+                .filter(name -> !name.equals(Standing.ONE) && !name.equals(Standing.TWO))
+                .sorted()
+                .toList();
+        return new Time(start, minutes, helpers);
+    }
+
+    private Optional<Moved> moved(WeekReading.Read read, WeekStore.Move move) {
+        var timed = read.layout()
+                .filter(layout -> layout.kind() == Layout.Kind.BY_TIME)
+                .isPresent();
+        return library.find(move.line().split("/", 2)[0])
+                .map(exercise -> new Moved(
+                        move.key(),
+                        exercise,
+                        move.from(),
+                        move.to(),
+                        timed ? Optional.of(move.toStart()) : Optional.empty()));
     }
 
     /** What a helper sees of an entry: how the exercise went, not what the family wrote to the team, nor who did. */
@@ -130,28 +142,14 @@ class StoredHomeWeek implements HomeWeek {
         }
     }
 
-    private Planned planned(ProgramLine line, LocalDate day, Map<Slot, Logged> logged) {
+    private Planned planned(LaidDays.On on, LocalDate day, Map<Slot, Logged> logged) {
+        var line = on.line();
         return new Planned(
                 library.find(line.exercise()).orElseThrow(),
                 line,
                 library.pace().minutes(line),
-                Optional.ofNullable(logged.get(new Slot(line.exercise(), day))));
-    }
-
-    /** Which exercises this viewer sees: a family only those the clinic has accepted, staff all. */
-    private Set<String> shown(Viewer viewer, List<WeekSchedule.DayPlan> plan) {
-        var all = plan.stream()
-                .flatMap(day -> day.lines().stream())
-                .map(ProgramLine::exercise)
-                .distinct()
-                .flatMap(id -> library.find(id).stream())
-                .toList();
-        if (viewer instanceof Viewer.Person person && person.isStaff()) {
-            return all.stream().map(Exercise::id).collect(Collectors.toSet());
-        }
-        return signOff.shownAmong(all.stream().map(Exercise::item).toList()).stream()
-                .map(SignOff.Item::id)
-                .collect(Collectors.toSet());
+                Optional.ofNullable(logged.get(new Slot(line.exercise(), day))),
+                on.times());
     }
 
     @Override

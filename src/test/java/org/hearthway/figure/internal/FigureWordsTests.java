@@ -61,7 +61,7 @@ class FigureWordsTests {
     @Test
     void tellOfHandsAndOfTheTrunk() {
         assertThat(english("palm-up-helper", false)).contains("Right side: the palm turns up");
-        assertThat(english("hand-open-helper", true)).contains("Left side: the fingers open");
+        assertThat(english("hand-open-helper", true)).contains("Left side: the hand opens");
         assertThat(english("trunk-turn-sit", false)).contains("The trunk turns to the right");
         assertThat(english("trunk-turn-sit", true)).contains("The trunk turns to the left");
         assertThat(english("curl-up", false))

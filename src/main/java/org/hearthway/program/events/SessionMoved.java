@@ -1,0 +1,11 @@
+package org.hearthway.program.events;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import org.hearthway.base.Change;
+import org.hearthway.base.ChildId;
+import org.hearthway.base.Viewer;
+
+/** A family moved one session within its week. */
+public record SessionMoved(ChildId child, Viewer by, Instant at, String exercise, LocalDate from, LocalDate to)
+        implements Change {}
