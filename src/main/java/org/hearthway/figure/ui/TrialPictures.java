@@ -63,8 +63,7 @@ final class TrialPictures extends Div {
 
     /** The picture in the address itself: it stands nowhere else. */
     private static HtmlContainer still(Drawn drawn, String svg, Still.Pose pose) {
-        var address =
-                IN_THE_ADDRESS + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
+        var address = IN_THE_ADDRESS + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
         return Still.of(address, drawn.ratio(), pose, "");
     }
 
