@@ -80,11 +80,13 @@ final class TrialPictures extends Div {
                         still(drawn, drawn.start(), Still.Pose.START),
                         still(drawn, drawn.end(), Still.Pose.END)),
                 Tags.div("over", button));
-        figure.getElement()
+        // its address is that of a page that is open
+        figure.addAttachListener(shown -> figure.getElement()
                 .setAttribute(
                         "data-src",
-                        DownloadHandler.fromInputStream(asked ->
-                                new DownloadResponse(new ByteArrayInputStream(bytes), "moving.svg", SVG, bytes.length)))
+                        DownloadHandler.fromInputStream(asked -> new DownloadResponse(
+                                new ByteArrayInputStream(bytes), "moving.svg", SVG, bytes.length))));
+        figure.getElement()
                 .setAttribute("data-show", say("show"))
                 .setAttribute("data-stop", say("show.stop"))
                 .setAttribute("data-pause", say("show.pause"))
