@@ -18,7 +18,7 @@ class FiguresIT {
 
     private static final String SHEET = """
             document.body.innerHTML = '';
-            document.body.style.cssText = 'display:grid;grid-template-columns:repeat(5,1fr);gap:8px;padding:8px;'
+            document.body.style.cssText = 'display:grid;grid-template-columns:repeat(8,1fr);gap:8px;padding:8px;'
               + 'background:#F7F2E9';
             for (const figure of arguments[0]) {
               const place = document.createElement('figure');
@@ -94,7 +94,8 @@ class FiguresIT {
     void areAllDrawnOnOneSheet() {
         try (var clinic = RunningClinic.demo();
                 var desk = Browser.desk(clinic)) {
-            desk.resize(1800, 1700, false);
+            int rows = (ShippedFigures.sheets().size() + 7) / 8;
+            desk.resize(2880, rows * 268 + 16, false);
             desk.open("/sign-in");
             var figures = clinic.part(Figures.class);
             var sheet = ShippedFigures.sheets().stream()
