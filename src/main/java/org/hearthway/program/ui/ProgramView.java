@@ -178,6 +178,9 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         getChildren().filter(KeyBar.class::isInstance).toList().forEach(this::remove);
         var writes = gate.allows(viewer, Action.CHANGE_PROGRAM, child);
         add(keys(writes));
+        page.add(Tags.div(
+                "u-row u-end hw-screen-only",
+                Tags.link("hw-button text u-short", address() + "/how", say.say("how-it-goes"))));
         var latest = programs.latest(viewer, child);
         if (writes) {
             var kept = programs.keptDraft(viewer, child);
