@@ -217,8 +217,7 @@ class StoredFamilyTimes implements FamilyTimes {
                                 lines.indexOf(named.get(placed.exercise()))))
                         .toList(),
                 plan.unfit().stream()
-                        .map(one -> new Layout.Out(
-                                one.ask().exercise(), one.sessions(), one.reason(), one.ways()))
+                        .map(one -> new Layout.Out(one.ask().exercise(), one.sessions(), one.reason(), one.ways()))
                         .flatMap(one -> out(version, one).stream())
                         .toList()));
     }

@@ -208,9 +208,7 @@ final class AddRow extends NativeTableRow {
         var exercise = offer.exercise();
         var item = new ListItem();
         item.setId(LIST + "-" + exercise.id());
-        item.getElement()
-                .setAttribute("role", "option")
-                .setAttribute("aria-disabled", String.valueOf(!mayTake(offer)));
+        item.getElement().setAttribute("role", "option").setAttribute("aria-disabled", String.valueOf(!mayTake(offer)));
         item.setClassName("off", !mayTake(offer));
         item.add(
                 Cells.figure(say, exercise.id(), offer.line().side()),

@@ -254,8 +254,8 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
         problems.addAll(ProgramRules.check(lines, sided));
         // what cannot be is told first; whether it is usual is asked of what can be
         UsualRules.check(lines, editing.baseLines(), usual).stream()
-                .filter(asked -> problems.stream()
-                        .noneMatch(wrong -> line(wrong).equals(line(asked))))
+                .filter(asked ->
+                        problems.stream().noneMatch(wrong -> line(wrong).equals(line(asked))))
                 .toList()
                 .forEach(problems::add);
         table.follow(problems, cautions, shown);
@@ -317,7 +317,8 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
 
     /** What is done with the program as a whole. */
     private Component whole() {
-        var row = Tags.div("hw-turns hw-whole", Keys.press(Tags.bare("hw-word", say.say("begin"), pressed -> begin()), "g"));
+        var row = Tags.div(
+                "hw-turns hw-whole", Keys.press(Tags.bare("hw-word", say.say("begin"), pressed -> begin()), "g"));
         if (editing.base().isPresent()) {
             row.add(
                     Tags.bare("hw-word", say.say("mark"), pressed -> acts.mark()),

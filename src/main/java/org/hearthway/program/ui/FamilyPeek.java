@@ -40,7 +40,8 @@ final class FamilyPeek extends Div {
             List<ProgramLine> now,
             LocalDate effective,
             String toFamily,
-            Optional<FamilyTimes.Trial> trial, Set<String> accepted) {
+            Optional<FamilyTimes.Trial> trial,
+            Set<String> accepted) {
 
         /** The lines that reach the family. */
         List<ProgramLine> lines() {
@@ -96,7 +97,8 @@ final class FamilyPeek extends Div {
             List<ProgramLine> now,
             LocalDate effective,
             String toFamily,
-            Optional<FamilyTimes.Trial> trial, Set<String> accepted) {
+            Optional<FamilyTimes.Trial> trial,
+            Set<String> accepted) {
         var next = new Shown(before, now, effective, toFamily.strip(), trial, accepted);
         shown = Optional.of(next);
         draw(next);
