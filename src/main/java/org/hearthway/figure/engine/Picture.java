@@ -34,6 +34,10 @@ public final class Picture {
         all.addAll(scenery.at(1));
         all.addAll(scenery.arrows());
         this.body = Box.around(all.stream().filter(Shape::body).toList());
+        // whoever stands up on the way must not lose the head in the moving picture
+        for (int stop = 1; stop < motion.stops() - 1; stop++) {
+            all.addAll(scenery.at((double) stop / (motion.stops() - 1)));
+        }
         var around = Box.around(all);
         this.box = glass().map(Magnifier::place)
                 .map(around::with)
