@@ -51,6 +51,7 @@ final class FamilyPeek extends Div {
         }
     }
 
+    private static final List<Page> PAGES = List.of(Page.values());
     private static final int DAYS = 7;
 
     private final transient Say say;
@@ -71,7 +72,7 @@ final class FamilyPeek extends Div {
         this.languages = List.copyOf(languages);
         var buttons = Tags.div("hw-turns");
         buttons.getElement().setAttribute("role", "group").setAttribute("aria-label", say.say("peek"));
-        for (var one : Page.values()) {
+        for (var one : PAGES) {
             var button = Tags.bare("hw-word", say.one("peek.page", one), pressed -> open(one));
             pages.put(one, button);
             buttons.add(button);
@@ -114,7 +115,7 @@ final class FamilyPeek extends Div {
 
     private void draw(Shown program) {
         turn.setText(say.one("peek", languages.get((language + 1) % languages.size())));
-        var next = Page.values()[(page.ordinal() + 1) % Page.values().length];
+        var next = PAGES.get((PAGES.indexOf(page) + 1) % PAGES.size());
         pages.forEach((one, button) -> {
             button.getElement().setAttribute("aria-pressed", String.valueOf(one == page));
             // the key leads on to the next page
