@@ -58,7 +58,7 @@ final class Beginnings extends Div {
                         set.name().in(say.language()),
                         say.say("begin.set", set.about().in(say.language()), levels(set.levels())),
                         set.from(acts.effective()))));
-        addClassName("hw-panel");
+        addClassName("hw-drawer");
         getElement().setAttribute("role", "region").setAttribute("aria-label", say.say("begin"));
         add(
                 Tags.div(

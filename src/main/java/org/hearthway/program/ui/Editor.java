@@ -318,7 +318,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
     /** What is done with the program as a whole. */
     private Component whole() {
         var row = Tags.div(
-                "hw-turns hw-whole", Keys.press(Tags.bare("hw-word", say.say("begin"), pressed -> begin()), "g"));
+                "hw-leaves hw-whole", Keys.press(Tags.bare("hw-word", say.say("begin"), pressed -> begin()), "g"));
         if (editing.base().isPresent()) {
             row.add(
                     Tags.bare("hw-word", say.say("mark"), pressed -> acts.mark()),

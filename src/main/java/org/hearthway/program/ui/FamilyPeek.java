@@ -70,7 +70,7 @@ final class FamilyPeek extends Div {
         this.say = say;
         this.pace = pace;
         this.languages = List.copyOf(languages);
-        var buttons = Tags.div("hw-turns");
+        var buttons = Tags.div("hw-leaves");
         buttons.getElement().setAttribute("role", "group").setAttribute("aria-label", say.say("peek"));
         for (var one : PAGES) {
             var button = Tags.bare("hw-word", say.one("peek.page", one), pressed -> open(one));

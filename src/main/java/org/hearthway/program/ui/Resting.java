@@ -127,7 +127,7 @@ final class Resting extends Div {
             }
         });
         return Tags.section(
-                "hw-panel",
+                "hw-drawer",
                 say.say("rest.title"),
                 Tags.div("hw-colh", Tags.h2("", say.say("rest.title"))),
                 Tags.p("hw-sub", say.say("rest.means")),
