@@ -29,6 +29,7 @@ class TodayView extends TickPage {
     private final transient Pause pauses;
     private final transient TwoHouses homes;
     private final transient Todos todos;
+    private final transient LateNews late;
     private final transient RestingProgram resting;
 
     TodayView(
@@ -42,6 +43,7 @@ class TodayView extends TickPage {
             Pause pauses,
             TwoHouses homes,
             Todos todos,
+            LateNews late,
             RestingProgram resting) {
         super(readers, week);
         this.week = week;
@@ -53,6 +55,7 @@ class TodayView extends TickPage {
         this.pauses = pauses;
         this.homes = homes;
         this.todos = todos;
+        this.late = late;
         this.resting = resting;
     }
 
@@ -84,6 +87,7 @@ class TodayView extends TickPage {
         homes.of(reader).on(reader, date, present).ifPresent(where -> add(Tags.p("hw-at today", where)));
         if (present) {
             news.strip(reader).ifPresent(this::add);
+            late.strips(reader).forEach(this::add);
         } else {
             add(Tags.link("hw-button plain wide u-mb3", reader.address("today"), reader.say("family.today.back")));
         }

@@ -51,6 +51,7 @@ import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.Programs.Version;
+import org.hearthway.program.Progress;
 import org.hearthway.program.StarterSets;
 import org.hearthway.program.StarterSets.StarterSet;
 import org.hearthway.words.Words;
@@ -64,6 +65,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private final transient Programs programs;
     private final transient HomeWeek week;
+    private final transient Progress progress;
     private final transient Plans plans;
     private final transient Accounts accounts;
     private final transient Households households;
@@ -86,6 +88,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     ProgramView(
             Programs programs,
             HomeWeek week,
+            Progress progress,
             Plans plans,
             Accounts accounts,
             Households households,
@@ -105,6 +108,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             FamilyTimes times) {
         this.programs = programs;
         this.week = week;
+        this.progress = progress;
         this.plans = plans;
         this.accounts = accounts;
         this.households = households;
@@ -181,6 +185,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         page.add(Tags.div(
                 "u-row u-end hw-screen-only",
                 Tags.link("hw-button text u-short", address() + "/how", say.say("how-it-goes"))));
+        proposals(writes);
         var latest = programs.latest(viewer, child);
         if (writes) {
             var kept = programs.keptDraft(viewer, child);
@@ -200,6 +205,29 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             editor = Optional.empty();
             page.add(new Resting(say, false, new Work()), readOnly(latest), below);
         }
+    }
+
+    /** Over the table; what the draft has taken up already is offered no more. */
+    private void proposals(boolean writes) {
+        var how = new HowSay(say.words(), say.program(), say.language());
+        var drafted = writes
+                ? programs.keptDraft(viewer, child)
+                        .map(kept -> kept.draft().lines())
+                        .orElse(List.of())
+                : List.<org.hearthway.program.engine.ProgramLine>of();
+        progress.proposed(viewer, child).stream()
+                .filter(proposed -> drafted.stream()
+                        .noneMatch(line -> line.exercise()
+                                        .equals(proposed.then().exercise())
+                                && line.prescription().equals(proposed.then().prescription())))
+                .forEach(proposed -> page.add(
+                        writes
+                                ? new ProposalStrip(how, proposed, () -> {
+                                    progress.takeUp(viewer, child, proposed);
+                                    open();
+                                    showBelow(Optional.empty(), Optional.empty());
+                                })
+                                : new ProposalStrip(how, proposed)));
     }
 
     private Div readOnly(Optional<Version> latest) {
@@ -325,6 +353,12 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             return Optional.ofNullable(authors(List.of(version)).get(version.author()))
                     .map(Account::name)
                     .orElseGet(() -> say.say("versions.somebody"));
+        }
+
+        @Override
+        public Optional<FamilyTimes.Trial> tryOut(
+                LocalDate first, List<org.hearthway.program.engine.ProgramLine> lines) {
+            return times.tryOut(viewer, child, first, lines);
         }
 
         @Override
