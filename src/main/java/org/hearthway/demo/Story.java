@@ -52,7 +52,22 @@ record Story(
         List<Taken> medicines,
         List<Shots> toxin,
         List<Laid> facts,
-        List<Chosen> decided) {
+        List<Chosen> decided,
+        Optional<Week> week) {
+
+    /**
+     * A family's week, as it was entered on a day.
+     *
+     * @param most minutes of exercises on a day at most
+     */
+    record Week(int day, String by, List<Timed> times, List<Taken> busy, Optional<Integer> most) {
+
+        /** A time for exercises on some days. */
+        record Timed(Set<DayOfWeek> days, LocalTime at, int minutes, List<String> helpers) {}
+
+        /** School, a club. */
+        record Taken(Set<DayOfWeek> days, LocalTime from, LocalTime until, String what) {}
+    }
 
     /** Facts laid on the table for the choice of a path; several choices of one fact stand behind each other. */
     record Laid(int day, String by, Map<String, List<String>> choices, Map<String, String> notes) {}
@@ -178,8 +193,18 @@ record Story(
     /** A version of the home program. */
     record Version(int day, String by, String reason, List<Line> lines) {}
 
-    /** A line of it; the dose is the exercise's usual one where nothing is said. */
-    record Line(String exercise, Optional<Dose> dose, Side side, Set<DayOfWeek> days, String note) {}
+    /**
+     * A line of it; the dose is the exercise's usual one where nothing is said.
+     *
+     * @param often on how many of the days, when not on all of them
+     */
+    record Line(
+            String exercise,
+            Optional<Dose> dose,
+            Side side,
+            Set<DayOfWeek> days,
+            Optional<Integer> often,
+            String note) {}
 
     /** What the family ticked of one exercise: a letter a day, the last for yesterday, on the days it was planned. */
     record Kept(String exercise, String by, String marks, Optional<Integer> effort, Optional<Integer> pain) {

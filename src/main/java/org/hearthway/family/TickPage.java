@@ -54,11 +54,28 @@ abstract class TickPage extends FamilyPage {
                 : Optional.<ExerciseRow.Ticked>empty();
         var list = Tags.section("hw-stack u-gap2", reader.say("family.today.exercises"));
         var next = day.next().filter(planned -> date.equals(reader.today()));
-        for (var planned : day.planned()) {
-            var lit = next.filter(planned::equals).isPresent();
-            list.add(new ExerciseRow(reader, planned, lit, address(reader, planned, date), ticked));
+        var times = day.day().times();
+        if (times.isEmpty()) {
+            day.planned().forEach(planned -> list.add(row(reader, planned, next, date, ticked)));
+            return list;
         }
+        for (var time : times) {
+            list.add(DayTimes.head(reader, day, time));
+            DayTimes.in(day, time).forEach(planned -> list.add(row(reader, planned, next, date, ticked)));
+            DayTimes.again(day, time).forEach(planned -> list.add(DayTimes.once(reader, planned)));
+        }
+        DayTimes.untimed(day).forEach(planned -> list.add(row(reader, planned, next, date, ticked)));
         return list;
+    }
+
+    private static ExerciseRow row(
+            Reader reader,
+            Planned planned,
+            Optional<Planned> next,
+            LocalDate date,
+            Optional<ExerciseRow.Ticked> ticked) {
+        var lit = next.filter(planned::equals).isPresent();
+        return new ExerciseRow(reader, planned, lit, address(reader, planned, date), ticked);
     }
 
     private static String address(Reader reader, Planned planned, LocalDate date) {

@@ -20,6 +20,9 @@ class TodayView extends TickPage {
     /** How many tasks stand on the day; all of them stand under Dates. */
     private static final int TODOS = 3;
 
+    /** How many missed sessions are offered another time; all of them are in the week. */
+    private static final int MOVES = 2;
+
     private final transient HomeWeek week;
     private final transient Programs programs;
     private final transient Gate gate;
@@ -29,6 +32,7 @@ class TodayView extends TickPage {
     private final transient Pause pauses;
     private final transient TwoHouses homes;
     private final transient Todos todos;
+    private final transient MissedCard missed;
     private final transient RestingProgram resting;
 
     TodayView(
@@ -42,6 +46,7 @@ class TodayView extends TickPage {
             Pause pauses,
             TwoHouses homes,
             Todos todos,
+            MissedCard missed,
             RestingProgram resting) {
         super(readers, week);
         this.week = week;
@@ -53,6 +58,7 @@ class TodayView extends TickPage {
         this.pauses = pauses;
         this.homes = homes;
         this.todos = todos;
+        this.missed = missed;
         this.resting = resting;
     }
 
@@ -94,6 +100,9 @@ class TodayView extends TickPage {
             add(new RestDay(reader, resting(), new DayStory(days.get(1)), why(reader, begun, whole.isPresent())));
         } else {
             add(listed(reader, day));
+        }
+        if (present) {
+            missed.draw(reader, days.get(0).moved(), MOVES, this::refresh).ifPresent(this::add);
         }
         if (present) {
             todos.list(reader, TODOS, this::refresh).ifPresent(this::add);

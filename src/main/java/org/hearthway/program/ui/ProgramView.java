@@ -42,6 +42,7 @@ import org.hearthway.path.ClinicValues;
 import org.hearthway.path.Plans;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
@@ -58,6 +59,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private final transient Programs programs;
     private final transient HomeWeek week;
+    private final transient FamilyTimes times;
     private final transient Plans plans;
     private final transient Accounts accounts;
     private final transient Households households;
@@ -75,6 +77,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     ProgramView(
             Programs programs,
             HomeWeek week,
+            FamilyTimes times,
             Plans plans,
             Accounts accounts,
             Households households,
@@ -89,6 +92,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             ClinicValues values) {
         this.programs = programs;
         this.week = week;
+        this.times = times;
         this.plans = plans;
         this.accounts = accounts;
         this.households = households;
@@ -161,14 +165,25 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                     kept.map(draft -> Editing.of(latest, draft, today())).orElseGet(() -> Editing.of(latest, today()));
             var writing = new Editor(say, editing, lastDays(), languages(), shown(), rules(), new Work());
             editor = Optional.of(writing);
-            page.add(writing, below);
+            page.add(writing, familyWeek(true), below);
             if (editing.isOvertaken()) {
                 latest.ifPresent(writing::overtaken);
             }
         } else {
             editor = Optional.empty();
-            page.add(readOnly(latest), below);
+            page.add(readOnly(latest), familyWeek(false), below);
         }
+    }
+
+    private FamilyWeekPanel familyWeek(boolean writes) {
+        return new FamilyWeekPanel(
+                say,
+                today(),
+                settings.zone(),
+                times.latest(viewer, child),
+                times.away(viewer, child),
+                times.fit(viewer, child, today().plusDays(LOOKED_BACK)).or(() -> times.fit(viewer, child, today())),
+                writes ? Optional.of("my/" + child + "/our-week") : Optional.empty());
     }
 
     private Div readOnly(Optional<Version> latest) {
