@@ -61,10 +61,12 @@ class FigureWordsTests {
     @Test
     void tellOfHandsAndOfTheTrunk() {
         assertThat(english("palm-up-helper", false)).contains("Right side: the palm turns up");
-        assertThat(english("hand-open-helper", true)).contains("Left side: the fingers open");
+        assertThat(english("hand-open-helper", true)).contains("Left side: the hand opens");
         assertThat(english("trunk-turn-sit", false)).contains("The trunk turns to the right");
         assertThat(english("trunk-turn-sit", true)).contains("The trunk turns to the left");
-        assertThat(english("curl-up", false)).contains("Head and shoulders come up").doesNotContain("hips");
+        assertThat(english("curl-up", false))
+                .contains("Head and shoulders come up")
+                .doesNotContain("hips");
         assertThat(english("hip-flexor-edge", false)).contains("lying on the back on a bed");
     }
 
