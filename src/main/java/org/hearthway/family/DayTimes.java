@@ -1,9 +1,12 @@
 package org.hearthway.family;
 
 import com.vaadin.flow.component.Component;
+import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import org.hearthway.parts.Tags;
+import org.hearthway.program.FamilyTimes.Busy;
 import org.hearthway.program.HomeWeek.Planned;
 import org.hearthway.program.HomeWeek.Time;
 
@@ -12,6 +15,7 @@ final class DayTimes {
 
     private static final int NOON = 12;
     private static final int EVENING = 17;
+    private static final Duration SOON = Duration.ofMinutes(120);
 
     private DayTimes() {}
 
@@ -46,11 +50,20 @@ final class DayTimes {
                 .sum();
     }
 
-    /** The line over a time: "In the morning, 7:10 AM · 12 minutes · with Ana". */
-    static Component head(Reader reader, DayStory day, Time time) {
-        var words = reader.say(
-                "family.time." + part(time.start()), reader.time(day.day().date().atTime(time.start())));
-        var head = Tags.h2("hw-time", words);
+    /**
+     * The line over a time: "Before school, 7:10 AM", and how long and with whom.
+     *
+     * @param busy what takes up time in the family's week
+     */
+    static Component head(Reader reader, DayStory day, Time time, List<Busy> busy) {
+        var clock = reader.time(day.day().date().atTime(time.start()));
+        var head = Tags.h2(
+                "hw-time",
+                beside(day, time, busy, true)
+                        .map(what -> reader.say("family.time.before", what, clock))
+                        .or(() -> beside(day, time, busy, false)
+                                .map(what -> reader.say("family.time.after", what, clock)))
+                        .orElseGet(() -> reader.say("family.time." + part(time.start()), clock)));
         var more = reader.say("family.minutes", minutes(day, time));
         head.add(Tags.span(
                 "u-block",
@@ -58,6 +71,29 @@ final class DayTimes {
                         ? more
                         : more + " · " + reader.say("family.time.with", reader.list(time.helpers()))));
         return head;
+    }
+
+    /** What comes soon after the time, or was soon before it, in the family's own word. */
+    private static Optional<String> beside(DayStory day, Time time, List<Busy> busy, boolean after) {
+        var end = time.start().plusMinutes(time.minutes());
+        return busy.stream()
+                .filter(one -> one.day() == day.day().date().getDayOfWeek()
+                        && !one.what().isBlank())
+                .filter(one -> {
+                    var gap = after
+                            ? Duration.between(end, one.from())
+                            : Duration.between(one.until(), time.start());
+                    return !gap.isNegative() && gap.compareTo(SOON) <= 0;
+                })
+                .findFirst()
+                .map(one -> small(one.what()));
+    }
+
+    /** A word as it stands within a sentence; one in capitals stays. */
+    private static String small(String word) {
+        return word.length() > 1 && Character.isLowerCase(word.charAt(1))
+                ? Character.toLowerCase(word.charAt(0)) + word.substring(1)
+                : word;
     }
 
     private static String part(LocalTime start) {

@@ -69,7 +69,10 @@ class OurWeekView extends FamilyPage {
                 Tags.p("u-lead", reader.say("family.ours.means"))));
         var behalf = reader.viewer().isStaff();
         if (behalf) {
-            add(Bits.strip("ember u-mb3", Icon.INFO, reader.say("family.ours.on-behalf", reader.name())));
+            var words = Tags.div("", Tags.span("", reader.say("family.ours.on-behalf", reader.name()) + " "));
+            words.add(Tags.link(
+                    "u-kiln", "staff/child/" + reader.id() + "/program", reader.say("family.ours.to-program")));
+            add(Bits.strip("ember u-mb3", Icon.INFO, words));
         }
         now.ifPresent(version -> add(saved(reader, version)));
         now.filter(version -> version.times().free().isEmpty()).ifPresent(version -> add(noTime(reader, version)));
@@ -226,7 +229,9 @@ class OurWeekView extends FamilyPage {
         });
         save.setId("away-save");
         var form = Bits.el(
-                "details", "hw-more", Bits.el("summary", "hw-button plain wide", reader.say("family.ours.away.new")));
+                "details",
+                "hw-more u-mt3",
+                Bits.el("summary", "hw-button plain wide", reader.say("family.ours.away.new")));
         form.add(Tags.div("hw-stack u-gap2 u-mt3", why, first, last, fault, save));
         return form;
     }

@@ -4,6 +4,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.html.Span;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import org.hearthway.base.Invalid;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
+import org.hearthway.program.FamilyTimes.Busy;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Planned;
 
@@ -48,6 +50,11 @@ abstract class TickPage extends FamilyPage {
 
     /** The exercises of a day in their order, the next one lit when the day is today. */
     final HtmlContainer exercises(Reader reader, DayStory day, boolean mayTick) {
+        return exercises(reader, day, mayTick, List.of());
+    }
+
+    /** The same, in the family's times beside what takes up time in its week. */
+    final HtmlContainer exercises(Reader reader, DayStory day, boolean mayTick, List<Busy> busy) {
         var date = day.day().date();
         var ticked = mayTick && !date.isAfter(reader.today())
                 ? Optional.<ExerciseRow.Ticked>of((planned, done) -> tick(reader, planned, date, done))
@@ -60,7 +67,7 @@ abstract class TickPage extends FamilyPage {
             return list;
         }
         for (var time : times) {
-            list.add(DayTimes.head(reader, day, time));
+            list.add(DayTimes.head(reader, day, time, busy));
             DayTimes.in(day, time).forEach(planned -> list.add(row(reader, planned, next, date, ticked)));
             DayTimes.again(day, time).forEach(planned -> list.add(DayTimes.once(reader, planned)));
         }

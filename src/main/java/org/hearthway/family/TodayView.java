@@ -3,11 +3,13 @@ package org.hearthway.family;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.util.List;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
 import org.hearthway.parts.DayWay;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
 import org.hearthway.sign.CallLines;
@@ -33,6 +35,7 @@ class TodayView extends TickPage {
     private final transient TwoHouses homes;
     private final transient Todos todos;
     private final transient MissedCard missed;
+    private final transient FamilyTimes times;
     private final transient RestingProgram resting;
 
     TodayView(
@@ -47,6 +50,7 @@ class TodayView extends TickPage {
             TwoHouses homes,
             Todos todos,
             MissedCard missed,
+            FamilyTimes times,
             RestingProgram resting) {
         super(readers, week);
         this.week = week;
@@ -59,6 +63,7 @@ class TodayView extends TickPage {
         this.homes = homes;
         this.todos = todos;
         this.missed = missed;
+        this.times = times;
         this.resting = resting;
     }
 
@@ -166,7 +171,12 @@ class TodayView extends TickPage {
 
     private Component listed(Reader reader, DayStory day) {
         var mayTick = gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id());
-        var list = exercises(reader, day, mayTick);
+        var busy = day.day().times().isEmpty()
+                ? List.<FamilyTimes.Busy>of()
+                : times.latest(reader.viewer(), reader.id())
+                        .map(version -> version.times().busy())
+                        .orElse(List.of());
+        var list = exercises(reader, day, mayTick, busy);
         if (!mayTick) {
             list.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
         } else if (day.day().date().isAfter(reader.today())) {

@@ -30,13 +30,14 @@ final class FamilyWeekPanel extends Section {
     /**
      * The panel.
      *
+     * @param versions of the family's times, newest first
      * @param edit where the times are entered on the family's behalf; empty for who may not
      */
     FamilyWeekPanel(
             Say say,
             LocalDate today,
             ZoneId zone,
-            Optional<Version> version,
+            List<Version> versions,
             List<Away> away,
             Optional<Fit> fit,
             Optional<String> edit) {
@@ -47,11 +48,15 @@ final class FamilyWeekPanel extends Section {
         getElement().setAttribute("aria-label", say.say("week"));
         add(Tags.h2("u-l u-mb2", say.say("week")));
         fit.ifPresent(one -> add(out(one)));
-        version.ifPresentOrElse(
-                this::times, () -> add(Tags.p("hw-quiet", say.say("week.none"))));
+        versions.stream()
+                .findFirst()
+                .ifPresentOrElse(this::times, () -> add(Tags.p("hw-quiet", say.say("week.none"))));
         away.forEach(one -> add(Tags.p("", away(one))));
+        if (versions.size() > 1) {
+            add(earlier(versions.subList(1, versions.size())));
+        }
         edit.ifPresent(address -> add(Tags.link(
-                "hw-button plain u-mt3", address, say.say(version.isEmpty() ? "week.enter" : "week.change"))));
+                "hw-button plain u-mt3", address, say.say(versions.isEmpty() ? "week.enter" : "week.change"))));
     }
 
     private void times(Version version) {
@@ -85,12 +90,29 @@ final class FamilyWeekPanel extends Section {
         });
         add(list);
         times.most().ifPresent(most -> add(Tags.p("", say.say("week.most", most))));
-        add(Tags.p(
-                "hw-quiet u-mt1",
-                say.say(
-                        version.onBehalf() ? "week.by-team" : "week.by",
-                        version.by(),
-                        say.date(LocalDate.ofInstant(version.at(), zone)))));
+        add(Tags.p("hw-quiet u-mt1", by(version)));
+    }
+
+    private String by(Version version) {
+        return say.say(
+                version.onBehalf() ? "week.by-team" : "week.by",
+                version.by(),
+                say.date(LocalDate.ofInstant(version.at(), zone)));
+    }
+
+    /** What was entered before: by whom, when, how much time it gave. */
+    private HtmlContainer earlier(List<Version> versions) {
+        var list = el("ul", "");
+        versions.forEach(version -> {
+            var item = el("li", "");
+            item.setText(by(version) + " · " + say.say("week.minutes", version.times().minutesAWeek()));
+            list.add(item);
+        });
+        var summary = el("summary", "");
+        summary.setText(say.say("week.earlier", versions.size()));
+        var details = el("details", "hw-unfold");
+        details.add(summary, list);
+        return details;
     }
 
     private String days(List<DayOfWeek> days) {

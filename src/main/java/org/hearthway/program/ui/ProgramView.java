@@ -180,7 +180,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 say,
                 today(),
                 settings.zone(),
-                times.latest(viewer, child),
+                times.history(viewer, child),
                 times.away(viewer, child),
                 times.fit(viewer, child, today().plusDays(LOOKED_BACK)).or(() -> times.fit(viewer, child, today())),
                 writes ? Optional.of("my/" + child + "/our-week") : Optional.empty());
