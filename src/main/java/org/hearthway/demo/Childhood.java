@@ -23,8 +23,8 @@ import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.Programs;
+import org.hearthway.program.engine.Prescription;
 import org.hearthway.program.engine.ProgramLine;
-import org.hearthway.program.engine.Rhythm;
 import org.hearthway.sign.Signs;
 import org.jspecify.annotations.Nullable;
 
@@ -178,23 +178,39 @@ class Childhood {
                         new Programs.Draft(
                                 from,
                                 version.lines().stream()
-                                        .map(line -> line(line, from))
+                                        .map(line -> line(line, from, version))
                                         .toList(),
                                 version.reason()),
                         seen);
     }
 
-    private ProgramLine line(Story.Line line, LocalDate from) {
-        var dose = line.dose()
-                .orElseGet(() -> services.library()
-                        .find(line.exercise())
-                        .orElseThrow(() -> new IllegalStateException("content/demo: no exercise " + line.exercise()))
-                        .usual());
-        var made =
+    private ProgramLine line(Story.Line line, LocalDate from, Story.Version version) {
+        var exercise = services.library()
+                .find(line.exercise())
+                .orElseThrow(() -> new IllegalStateException("content/demo: no exercise " + line.exercise()));
+        var dose = line.dose().orElseGet(exercise::usual);
+        var plain =
                 ProgramLine.of(line.exercise(), dose, line.side(), line.days(), from, Optional.empty(), line.note());
-        return line.often()
-                .map(often -> made.with(made.prescription().with(new Rhythm(often, Rhythm.Spread.ANY))))
-                .orElse(made);
+        var asked = plain.prescription();
+        var years = services.register().get(person(version.by()), child()).ageOn(from);
+        var outside = exercise.usualFor(years).outside(dose, asked.rhythm().days());
+        return new ProgramLine(
+                line.exercise(),
+                new Prescription(
+                        asked.dose(),
+                        asked.restSeconds(),
+                        asked.side(),
+                        asked.load(),
+                        asked.rhythm(),
+                        asked.effort(),
+                        line.more()),
+                line.days(),
+                from,
+                Optional.empty(),
+                line.note(),
+                plain.priority(),
+                outside.isEmpty() ? "" : version.reason(),
+                List.of());
     }
 
     private void plan(Story.Week week) {
@@ -220,8 +236,10 @@ class Childhood {
     private void tick(Story.Kept kept, Acts acts) {
         var marks = kept.marks();
         for (int i = 0; i < marks.length(); i++) {
-            var day = i - marks.length();
-            Story.Kept.outcome(marks.charAt(i))
+            var at = i;
+            var mark = marks.charAt(at);
+            var day = at - marks.length();
+            Story.Kept.outcome(mark)
                     .ifPresent(outcome -> acts.at(days.moment(day, EVENING), () -> {
                         var date = days.on(day);
                         if (isPlanned(kept.exercise(), date)) {
@@ -231,9 +249,10 @@ class Childhood {
                                     kept.by(),
                                     date,
                                     outcome,
-                                    could ? Optional.empty() : Optional.of(Reason.TIRED),
-                                    could ? kept.effort() : Optional.empty(),
-                                    could ? kept.pain() : Optional.empty(),
+                                    could ? Optional.empty() : Optional.of(Story.Kept.reason(mark)),
+                                    could ? kept.effort(at) : Optional.empty(),
+                                    could ? kept.pain(at) : Optional.empty(),
+                                    kept.ratedBy(),
                                     "");
                         }
                     }));
@@ -247,7 +266,16 @@ class Childhood {
 
     private void say(Story.Said said) {
         var date = days.on(said.day());
-        log(said.exercise(), said.by(), date, said.outcome(), said.reason(), said.effort(), said.pain(), said.note());
+        log(
+                said.exercise(),
+                said.by(),
+                date,
+                said.outcome(),
+                said.reason(),
+                said.effort(),
+                said.pain(),
+                RatedBy.CHILD,
+                said.note());
     }
 
     private void log(
@@ -258,8 +286,9 @@ class Childhood {
             Optional<Reason> reason,
             Optional<Integer> effort,
             Optional<Integer> pain,
+            RatedBy rater,
             String note) {
-        var rated = effort.isPresent() || pain.isPresent() ? Optional.of(RatedBy.CHILD) : Optional.<RatedBy>empty();
+        var rated = effort.isPresent() || pain.isPresent() ? Optional.of(rater) : Optional.<RatedBy>empty();
         services.week()
                 .log(
                         person(by),

@@ -21,9 +21,12 @@ import org.hearthway.medicine.Medicines.How;
 import org.hearthway.medicine.ToxinSessions;
 import org.hearthway.medicine.engine.ToxinUnits;
 import org.hearthway.program.HomeWeek.Outcome;
+import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Load;
 import org.hearthway.program.engine.ProgramLine.Side;
+import org.hearthway.program.engine.Progression;
 import org.hearthway.stimulator.engine.Charge;
 import org.hearthway.surveillance.engine.Watched;
 import org.springframework.stereotype.Component;
@@ -228,8 +231,19 @@ class Stories implements ContentKind {
                 line.maybeBlock("dose").map(Stories::dose),
                 line.maybeChoice("side", Side.class).orElse(Side.NONE),
                 days.isEmpty() ? EnumSet.allOf(DayOfWeek.class) : Set.copyOf(days),
-                line.maybeInteger("often", 1, 7),
-                line.maybeText("note").orElse(""));
+                line.maybeText("note").orElse(""),
+                line.maybeBlock("more").map(Stories::more));
+    }
+
+    private static Progression more(Entry more) {
+        var made = new Progression(
+                more.integer("days", 1, 28),
+                more.integer("effort-under", 1, 10),
+                more.integer("pain-under", 1, 10),
+                dose(more.block("dose")),
+                new Load.Body());
+        more.done();
+        return made;
     }
 
     private static Story.Week week(Entry week) {
@@ -269,12 +283,28 @@ class Stories implements ContentKind {
     }
 
     private static Story.Kept kept(Entry kept) {
+        var marks = kept.text("marks");
         return new Story.Kept(
                 kept.text("exercise"),
                 kept.text("by"),
-                kept.text("marks"),
+                marks,
                 kept.maybeInteger("effort", 0, 10),
-                kept.maybeInteger("pain", 0, 10));
+                kept.maybeInteger("pain", 0, 10),
+                row(kept, "efforts", marks),
+                row(kept, "pains", marks),
+                kept.maybeChoice("rated-by", RatedBy.class).orElse(RatedBy.CHILD));
+    }
+
+    /** A digit for each mark, a point for a day that nobody rated. */
+    private static String row(Entry kept, String key, String marks) {
+        var row = kept.maybeText(key).orElse("");
+        if (!row.isEmpty() && (row.length() != marks.length() || !row.matches("[0-9.]*"))) {
+            kept.wrong(
+                    key,
+                    "\"" + key + "\" is " + row,
+                    "a digit or a point for each mark, " + marks.length() + " in all, in quotes");
+        }
+        return row;
     }
 
     private static Story.Said said(Entry said) {

@@ -17,9 +17,11 @@ import org.hearthway.equipment.Place;
 import org.hearthway.medicine.Medicines.How;
 import org.hearthway.medicine.ToxinSessions;
 import org.hearthway.program.HomeWeek.Outcome;
+import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.ProgramLine.Side;
+import org.hearthway.program.engine.Progression;
 import org.hearthway.stimulator.engine.Charge;
 import org.hearthway.surveillance.engine.Watched;
 
@@ -193,30 +195,64 @@ record Story(
     /** A version of the home program. */
     record Version(int day, String by, String reason, List<Line> lines) {}
 
-    /**
-     * A line of it; the dose is the exercise's usual one where nothing is said.
-     *
-     * @param often on how many of the days, when not on all of them
-     */
+    /** A line of it; the dose is the exercise's usual one where nothing is said, and more is proposed by its rule if it has one. */
     record Line(
             String exercise,
             Optional<Dose> dose,
             Side side,
             Set<DayOfWeek> days,
-            Optional<Integer> often,
-            String note) {}
+            String note,
+            Optional<Progression> more) {}
 
-    /** What the family ticked of one exercise: a letter a day, the last for yesterday, on the days it was planned. */
-    record Kept(String exercise, String by, String marks, Optional<Integer> effort, Optional<Integer> pain) {
+    /**
+     * What the family ticked of one exercise: a letter a day, the last for yesterday, on the days it was planned. Effort
+     * and pain are the same on all days, or a digit a day.
+     */
+    record Kept(
+            String exercise,
+            String by,
+            String marks,
+            Optional<Integer> effort,
+            Optional<Integer> pain,
+            String efforts,
+            String pains,
+            RatedBy ratedBy) {
 
-        /** What a letter says: d done, s some, x could not, a point nothing. */
+        /** What a letter says: d done, s some, x and the letters of reasons could not, a point nothing. */
         static Optional<Outcome> outcome(char mark) {
             return switch (mark) {
                 case 'd' -> Optional.of(Outcome.DONE);
                 case 's' -> Optional.of(Outcome.SOME);
-                case 'x' -> Optional.of(Outcome.COULD_NOT);
-                default -> Optional.empty();
+                case '.' -> Optional.empty();
+                default -> Optional.of(Outcome.COULD_NOT);
             };
+        }
+
+        /** Why it could not be: p pain, i ill, t no time, w did not want; any other letter tired. */
+        static Reason reason(char mark) {
+            return switch (mark) {
+                case 'p' -> Reason.PAIN;
+                case 'i' -> Reason.ILL;
+                case 't' -> Reason.NO_TIME;
+                case 'w' -> Reason.DID_NOT_WANT;
+                default -> Reason.TIRED;
+            };
+        }
+
+        /** The effort of a day, counted from the first mark: its own digit, or that of all days. */
+        Optional<Integer> effort(int at) {
+            return digit(efforts, at).or(() -> efforts.isEmpty() ? effort : Optional.empty());
+        }
+
+        /** The pain of a day. */
+        Optional<Integer> pain(int at) {
+            return digit(pains, at).or(() -> pains.isEmpty() ? pain : Optional.empty());
+        }
+
+        private static Optional<Integer> digit(String row, int at) {
+            return at < row.length() && Character.isDigit(row.charAt(at))
+                    ? Optional.of(row.charAt(at) - '0')
+                    : Optional.empty();
         }
     }
 

@@ -34,6 +34,13 @@ class Facts {
     Div pair(Reader reader) {
         var facts = Tags.div("hw-pair", next(reader));
         where(reader).forEach(facts::add);
+        facts.add(fact(
+                reader,
+                "quilt",
+                reader.say("family.quilt.fact"),
+                Icon.QUILT,
+                reader.say("family.quilt.see"),
+                reader.say("family.quilt.see.then")));
         return facts;
     }
 

@@ -58,7 +58,8 @@ public enum Icon {
     CLASH,
     AWAY,
     PICTURES,
-    VOICE;
+    VOICE,
+    QUILT;
 
     private static final Pattern SYMBOL =
             Pattern.compile("<symbol id=\"i-([a-z]+)\" viewBox=\"0 0 24 24\">(.*?)</symbol>", Pattern.DOTALL);

@@ -32,4 +32,40 @@ public final class Keys {
     public static void focus(HasElement row) {
         row.getElement().callJsFunction("focus");
     }
+
+    /**
+     * Brings the keys back, once something is drawn anew.
+     *
+     * @param place a row: to the control in it that had them before, else to the row itself; something else, such as a
+     *     table: to the row and control where they were
+     */
+    public static void back(HasElement place) {
+        place.getElement().executeJs("this.dispatchEvent(new Event('hw-keys-back', {bubbles:true}))");
+    }
+
+    /**
+     * Lets a number be changed by arrows, in small steps, and by the page keys, in large ones; Enter and Escape lead back
+     * to its row.
+     *
+     * @param step the small step
+     * @param leap the large one
+     * @param min where steps down end
+     * @param max where steps up end
+     */
+    public static <T extends Component> T steps(T number, double step, double leap, double min, double max) {
+        number.getElement()
+                .setAttribute("data-step", String.valueOf(step))
+                .setAttribute("data-leap", String.valueOf(leap))
+                .setAttribute("data-min", String.valueOf(min))
+                .setAttribute("data-max", String.valueOf(max))
+                .setAttribute("aria-keyshortcuts", "ArrowUp ArrowDown PageUp PageDown");
+        return number;
+    }
+
+    /** Makes a button switch the keys of all staff pages off, and on again, in this browser. */
+    public static <T extends Component> T toggle(T button) {
+        button.getElement().setAttribute("data-keys-switch", "");
+        button.getElement().executeJs("this.dispatchEvent(new Event('hw-keys-switch', {bubbles:true}))");
+        return button;
+    }
 }

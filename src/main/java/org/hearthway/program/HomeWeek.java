@@ -27,7 +27,15 @@ public interface HomeWeek {
         ILL,
         NO_TIME,
         DID_NOT_WANT,
-        OTHER
+        OTHER;
+
+        /** Ill, or stopped because it hurt, as families are told to: nobody's lack of zeal. Common practice, no source. */
+        public boolean isGood() {
+            return switch (this) {
+                case ILL, PAIN -> true;
+                case TIRED, NO_TIME, DID_NOT_WANT, OTHER -> false;
+            };
+        }
     }
 
     /** Who says how much it hurt or how hard it was. */

@@ -11,6 +11,7 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Header;
 import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.Main;
+import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.router.AfterNavigationEvent;
 import com.vaadin.flow.router.AfterNavigationObserver;
@@ -54,7 +55,9 @@ public class StaffLayout extends Div implements RouterLayout, AfterNavigationObs
         var skip = new Anchor("#main", words.say(viewer.language(), "shell.skip"));
         skip.addClassName("hw-skip");
         skip.setRouterIgnore(true);
-        add(skip, head(words, clinic, tallies), page);
+        var keys = Keys.toggle(new NativeButton(words.say(viewer.language(), "shell.keys.off")));
+        keys.addClassName("hw-skip");
+        add(skip, keys, head(words, clinic, tallies), page);
         Pages.language(viewer.language());
         Pages.density("staff");
     }

@@ -56,6 +56,7 @@ import org.hearthway.path.engine.ValuePlace;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
 import org.hearthway.program.engine.Dose;
+import org.hearthway.program.engine.Lines;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.pump.PumpBook;
 import org.hearthway.pump.PumpEntry;
@@ -630,14 +631,14 @@ class HostileTextTests {
     }
 
     private static Programs.Draft draft(String note, String reason) {
-        var line = ProgramLine.of(
+        var line = Lines.because(ProgramLine.of(
                 "bridge",
                 new Dose(2, 8, 0, 0, 1),
                 ProgramLine.Side.NONE,
                 EnumSet.allOf(DayOfWeek.class),
                 TODAY,
                 Optional.empty(),
-                note);
+                note));
         return new Programs.Draft(TODAY, List.of(line), reason);
     }
 

@@ -22,6 +22,7 @@ import org.hearthway.content.SignOff;
 import org.hearthway.program.HomeWeek.Entry;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.RatedBy;
+import org.hearthway.program.engine.Lines;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramLine.Side;
 import org.hearthway.sign.Signs;
@@ -85,14 +86,14 @@ class HelpersWeekTests {
                 child,
                 new Programs.Draft(
                         TODAY,
-                        List.of(ProgramLine.of(
+                        List.of(Lines.because(ProgramLine.of(
                                 "bridge",
                                 bridge.usual(),
                                 Side.NONE,
                                 EnumSet.allOf(DayOfWeek.class),
                                 TODAY,
                                 Optional.empty(),
-                                "Count aloud.")),
+                                "Count aloud."))),
                         "First weeks"),
                 0);
     }

@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.hearthway.base.AccountId;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.path.engine.Template;
+import org.hearthway.program.engine.trend.Trends;
 
 /**
  * What is known about one child on a day.
@@ -27,7 +28,7 @@ import org.hearthway.path.engine.Template;
  * @param unfilledSince since when a pump is in that no fill is recorded of, if one is
  * @param devicesBehind what its paths say of devices and the record of devices does not say
  * @param stimulator what its stimulators ask for
- * @param silenceAnsweredOn the day the team last closed an item about missing logs; days up to it count no more
+ * @param home what the family said of its home program
  */
 public record Facts(
         List<Report> reports,
@@ -43,7 +44,7 @@ public record Facts(
         Optional<LocalDate> unfilledSince,
         List<DeviceBehind> devicesBehind,
         OfStimulator stimulator,
-        Optional<LocalDate> silenceAnsweredOn) {
+        OfHome home) {
 
     public Facts {
         reports = List.copyOf(reports);
@@ -86,7 +87,7 @@ public record Facts(
                 unfilledSince,
                 devicesBehind,
                 OfStimulator.NONE,
-                silenceAnsweredOn);
+                OfHome.silent(silenceAnsweredOn));
     }
 
     /** Of a child of whose devices nothing is asked. */
@@ -215,6 +216,65 @@ public record Facts(
      * @param booked whether a visit is booked at which it is done in good time
      */
     public record Check(String watched, String kind, LocalDate by, boolean booked) {}
+
+    /**
+     * What was said of a home program, and what of it the team has answered.
+     *
+     * @param logs of the weeks that the rules look at, today included, in any order
+     * @param more rules for more that are met
+     * @param turns what rules of care shut off or opened, since the program was last saved
+     * @param answered the day on which the team last closed an item of a rule; days up to it count no more for it
+     */
+    public record OfHome(
+            List<Trends.Log> logs, List<MoreProposed> more, List<CareTurn> turns, Map<Rule, LocalDate> answered) {
+
+        public OfHome {
+            logs = List.copyOf(logs);
+            more = List.copyOf(more);
+            turns = List.copyOf(turns);
+            answered = Map.copyOf(answered);
+        }
+
+        /** Of a home program of which nothing was said; empty where silence was not answered. */
+        public static OfHome silent(Optional<LocalDate> answeredOn) {
+            return new OfHome(
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    answeredOn.map(day -> Map.of(Rule.NO_LOG, day)).orElse(Map.of()));
+        }
+
+        /** The day up to which a rule was answered, if it was. */
+        public Optional<LocalDate> answered(Rule rule) {
+            return Optional.ofNullable(answered.get(rule));
+        }
+    }
+
+    /**
+     * More is proposed by a therapist's own rule.
+     *
+     * @param exercise identifier
+     * @param version of the program that has the rule
+     * @param days that carry it, in order; at least one
+     */
+    public record MoreProposed(String exercise, int version, List<LocalDate> days) {
+        public MoreProposed {
+            days = List.copyOf(days);
+        }
+    }
+
+    /**
+     * Exercises of the program that a rule of care shuts off from a day on, or opens again.
+     *
+     * @param day the first day
+     * @param forbids whether they are shut off
+     * @param exercises identifiers, at least one
+     */
+    public record CareTurn(LocalDate day, boolean forbids, List<String> exercises) {
+        public CareTurn {
+            exercises = List.copyOf(exercises);
+        }
+    }
 
     /**
      * What a child's stimulators ask for.

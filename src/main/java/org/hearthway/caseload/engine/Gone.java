@@ -6,6 +6,12 @@ public enum Gone {
     LOGGED_AGAIN,
     /** The home program asks for these days no longer. */
     PLAN_CHANGED,
+    /** What the family said since, or the clinic's own number, makes it no longer so. */
+    RECORD_CHANGED,
+    /** The line was changed, or its rule for more is no longer met. */
+    MORE_SPENT,
+    /** The program was saved since, or the rule of care has other days. */
+    PROGRAM_SAVED,
     /** A visit is booked in time. */
     VISIT_BOOKED,
     /** A check was recorded, or the next one falls on another day. */

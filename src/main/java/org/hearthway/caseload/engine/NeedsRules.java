@@ -19,7 +19,9 @@ public record NeedsRules(RuleBook book, Office office) {
     public List<Cause> causes(Facts facts, LocalDate today) {
         var causes = new ArrayList<Cause>();
         facts.reports().forEach(report -> causes.add(report(report)));
-        facts.pains().stream().filter(p -> p.pain() >= book.painFrom()).forEach(pain -> causes.add(pain(pain)));
+        facts.pains().stream()
+                .filter(p -> p.pain() >= book.figure(Figure.PAIN_FROM))
+                .forEach(pain -> causes.add(pain(pain)));
         facts.refill().flatMap(refill -> refill(refill, today)).ifPresent(causes::add);
         facts.unfilledSince().map(this::firstFill).ifPresent(causes::add);
         facts.concerns().stream().map(this::concern).forEach(causes::add);
@@ -35,6 +37,7 @@ public record NeedsRules(RuleBook book, Office office) {
         causes.addAll(missed(facts));
         causes.addAll(ofPaths(facts, today));
         silence(facts, today).ifPresent(causes::add);
+        causes.addAll(new HomeRules(book, office, facts.home(), today).causes());
         causes.addAll(late(facts, today));
         causes.sort(Comparator.comparing(Cause::rule).thenComparing(Cause::key));
         return List.copyOf(causes);
@@ -224,6 +227,7 @@ public record NeedsRules(RuleBook book, Office office) {
 
     /** The planned days since the last log, today left out; what the team has answered for starts the count anew. */
     private Optional<Cause> silence(Facts facts, LocalDate today) {
+        var silentDays = book.figure(Figure.SILENT_DAYS);
         var lastLogged = facts.homeDays().stream()
                 .filter(Facts.HomeDay::logged)
                 .map(Facts.HomeDay::date)
@@ -232,17 +236,22 @@ public record NeedsRules(RuleBook book, Office office) {
                 .map(Facts.HomeDay::date)
                 .filter(day -> day.isBefore(today))
                 .filter(day -> lastLogged.map(day::isAfter).orElse(true))
-                .filter(day -> facts.silenceAnsweredOn().map(day::isAfter).orElse(true))
+                .filter(day ->
+                        facts.home().answered(Rule.NO_LOG).map(day::isAfter).orElse(true))
                 .distinct()
                 .sorted()
                 .toList();
-        if (silent.size() < book.silentDays()) {
+        if (silent.size() < silentDays) {
             return Optional.empty();
         }
-        var tipping = silent.get(book.silentDays() - 1);
+        var tipping = silent.get(silentDays - 1);
         return Optional.of(new Cause(
                 Rule.NO_LOG,
-                "no-log" + facts.silenceAnsweredOn().map(day -> "/" + day).orElse(""),
+                "no-log"
+                        + facts.home()
+                                .answered(Rule.NO_LOG)
+                                .map(day -> "/" + day)
+                                .orElse(""),
                 office.openDay(tipping.plusDays(1), openDays(Rule.NO_LOG)),
                 Optional.empty(),
                 silent.get(0),

@@ -58,6 +58,9 @@ public record Reconciliation(List<Cause> open, List<Cause> refreshed, Map<String
 
     private static Gone why(Cause ended, Facts facts) {
         return switch (ended.rule()) {
+            case PAIN_RISING, PAIN_OFTEN, STOPPED, TOO_HARD, FEW_DONE -> Gone.RECORD_CHANGED;
+            case MORE -> Gone.MORE_SPENT;
+            case CARE_TURN -> Gone.PROGRAM_SAVED;
             case NO_LOG -> loggedSince(facts, ended.day()) ? Gone.LOGGED_AGAIN : Gone.PLAN_CHANGED;
             case REFILL ->
                 facts.refill().map(refill -> whyRefill(refill, ended.day())).orElseGet(() -> whyNoDay(facts));

@@ -32,8 +32,22 @@ public enum Rule {
     STAGE_LATE(false),
     /** A visit that a stage asks for is not booked and its window ends soon, or is over. */
     STAGE_VISIT(false),
+    /** A row of pain ratings rises more than chance explains. */
+    PAIN_RISING(false),
+    /** Pain was felt on many of the last days. */
+    PAIN_OFTEN(false),
+    /** Exercises could not be because of pain, again and again. */
+    STOPPED(false),
+    /** The exercises felt too hard on many of the last days. */
+    TOO_HARD(false),
     /** Planned home days went by without a log. */
     NO_LOG(false),
+    /** Over weeks little of the home program was done. */
+    FEW_DONE(false),
+    /** A therapist's rule for more is met, and nobody has taken it up. */
+    MORE(false),
+    /** A rule of care began or ended, and exercises of the program are shut off or open again. */
+    CARE_TURN(false),
     /** A task is past its day and still open. */
     TASK(false);
 
@@ -66,7 +80,39 @@ public enum Rule {
                     GENERATOR,
                     SECOND_CHECK,
                     CHECK,
+                    PAIN_RISING,
+                    PAIN_OFTEN,
+                    STOPPED,
+                    TOO_HARD,
                     NO_LOG,
+                    FEW_DONE,
+                    MORE,
+                    CARE_TURN,
+                    TASK -> false;
+        };
+    }
+
+    /** Whether it is read out of what a family says of the home program, day after day. */
+    public boolean isOfHomeRecord() {
+        return switch (this) {
+            case PAIN_RISING, PAIN_OFTEN, STOPPED, TOO_HARD, NO_LOG, FEW_DONE -> true;
+            case SIGN,
+                    PAIN,
+                    MISSED,
+                    REFILL,
+                    FIRST_FILL,
+                    PUMP_CONCERN,
+                    DEVICE_BEHIND,
+                    DEVICE_WARNING,
+                    GENERATOR,
+                    SECOND_CHECK,
+                    CHECK,
+                    STAGE_WAITS,
+                    STAGE_NO_DAY,
+                    STAGE_LATE,
+                    STAGE_VISIT,
+                    MORE,
+                    CARE_TURN,
                     TASK -> false;
         };
     }

@@ -1,14 +1,14 @@
 package org.hearthway.caseload.engine;
 
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.Map;
 import org.hearthway.base.Role;
 
 /**
  * The clinic's bounds, from {@code content/needs}.
  *
- * @param painFrom lowest pain, 0 to 10, that needs a look
- * @param silentDays planned home days in a row without a log that need a look
+ * @param figures the numbers of the rules about the home program, all of them
  * @param refillDays days before the refill-by date from which a missing visit needs a look
  * @param checkDays days before a check of hips or spine from which a missing visit needs a look
  * @param generatorDays days before a generator is to be read or a new one planned from which a missing visit needs a look
@@ -22,8 +22,7 @@ import org.hearthway.base.Role;
  * @param conduct how each rule's items may be worked
  */
 public record RuleBook(
-        int painFrom,
-        int silentDays,
+        Map<Figure, Integer> figures,
         int refillDays,
         int checkDays,
         int generatorDays,
@@ -37,6 +36,7 @@ public record RuleBook(
         Map<Rule, Conduct> conduct) {
 
     public RuleBook {
+        figures = Map.copyOf(figures);
         reportWithin = Map.copyOf(reportWithin);
         reportOpenDays = Map.copyOf(reportOpenDays);
         openDays = Map.copyOf(openDays);
@@ -60,6 +60,34 @@ public record RuleBook(
      * @param outcomeCloses whether an outcome closes it; if not, only the end of its cause does
      */
     public record Conduct(Role with, int asideDays, boolean outcomeCloses) {}
+
+    /** A number of a rule about the home program. */
+    public int figure(Figure figure) {
+        var number = figures.get(figure);
+        if (number == null) {
+            throw new IllegalStateException("no number for " + figure);
+        }
+        return number;
+    }
+
+    /** The same with other numbers, for those that a clinic has set for itself. */
+    public RuleBook with(Map<Figure, Integer> own) {
+        var all = new HashMap<>(figures);
+        all.putAll(own);
+        return new RuleBook(
+                all,
+                refillDays,
+                checkDays,
+                generatorDays,
+                missedInARow,
+                taskDays,
+                familyTaskDays,
+                path,
+                reportWithin,
+                reportOpenDays,
+                openDays,
+                conduct);
+    }
 
     /** How items of this rule may be worked. */
     public Conduct conduct(Rule rule) {

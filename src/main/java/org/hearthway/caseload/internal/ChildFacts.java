@@ -2,16 +2,26 @@ package org.hearthway.caseload.internal;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.engine.Facts;
+import org.hearthway.caseload.engine.Figure;
 import org.hearthway.caseload.engine.Office;
+import org.hearthway.caseload.engine.Rule;
+import org.hearthway.caseload.engine.RuleBook;
 import org.hearthway.caseload.engine.Urgency;
+import org.hearthway.program.CareTurns;
 import org.hearthway.program.HomeWeek;
+import org.hearthway.program.Programs;
+import org.hearthway.program.Progress;
+import org.hearthway.program.engine.trend.Trends;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Refill;
 import org.hearthway.sign.Sign;
@@ -34,11 +44,17 @@ class ChildFacts {
     /** How far back home days are read; a longer silence counts as one of this length. */
     private static final int HOME_DAYS = 60;
 
+    /** How long a turn of a rule of care is told. */
+    private static final int TURNED_DAYS = 14;
+
     /** How many past visits are read; a longer run of missed ones counts as one of this length. */
     private static final int PAST_VISITS = 40;
 
     private final Signs signs;
     private final HomeWeek homeWeek;
+    private final Progress progress;
+    private final Programs programs;
+    private final CareTurns careTurns;
     private final Pumps pumps;
     private final Visits visits;
     private final Tasks tasks;
@@ -51,6 +67,9 @@ class ChildFacts {
     ChildFacts(
             Signs signs,
             HomeWeek homeWeek,
+            Progress progress,
+            Programs programs,
+            CareTurns careTurns,
             Pumps pumps,
             Visits visits,
             Tasks tasks,
@@ -61,6 +80,9 @@ class ChildFacts {
             NeedsContent content) {
         this.signs = signs;
         this.homeWeek = homeWeek;
+        this.progress = progress;
+        this.programs = programs;
+        this.careTurns = careTurns;
         this.pumps = pumps;
         this.visits = visits;
         this.tasks = tasks;
@@ -71,7 +93,13 @@ class ChildFacts {
         this.content = content;
     }
 
-    Facts of(Viewer viewer, ChildId child, LocalDate today, Office office, Optional<LocalDate> silenceAnsweredOn) {
+    Facts of(
+            Viewer viewer,
+            ChildId child,
+            LocalDate today,
+            Office office,
+            RuleBook book,
+            Map<Rule, LocalDate> answered) {
         var lately = today.minusDays(LATELY_DAYS);
         var reports = signs.of(viewer, child).stream()
                 .filter(report -> !office.dayOf(report.at()).isBefore(lately))
@@ -108,7 +136,39 @@ class ChildFacts {
                 pumps.unfilledSince(viewer, child),
                 paths.devicesBehind(viewer, child),
                 stimulators.of(viewer, child, today),
-                silenceAnsweredOn);
+                new Facts.OfHome(
+                        logs(viewer, child, today, book),
+                        more(viewer, child),
+                        turns(viewer, child, today, office),
+                        answered));
+    }
+
+    /** Of the last two weeks; whoever saved the program since has looked at it. */
+    private List<Facts.CareTurn> turns(Viewer viewer, ChildId child, LocalDate today, Office office) {
+        var saved = programs.latest(viewer, child).map(version -> office.dayOf(version.at()));
+        var byDay = new TreeMap<LocalDate, Map<Boolean, List<String>>>();
+        careTurns.between(viewer, child, today.minusDays(TURNED_DAYS), today).stream()
+                .filter(CareTurns.Turn::inProgram)
+                .filter(turn -> saved.filter(day -> day.isBefore(turn.day())).isPresent())
+                .forEach(turn -> byDay.computeIfAbsent(turn.day(), day -> new TreeMap<>())
+                        .computeIfAbsent(turn.forbids(), forbids -> new ArrayList<>())
+                        .add(turn.exercise()));
+        return byDay.entrySet().stream()
+                .flatMap(day -> day.getValue().entrySet().stream()
+                        .map(way -> new Facts.CareTurn(day.getKey(), way.getKey(), way.getValue())))
+                .toList();
+    }
+
+    private List<Facts.MoreProposed> more(Viewer viewer, ChildId child) {
+        return progress.proposed(viewer, child).stream()
+                .map(one -> new Facts.MoreProposed(one.now().exercise(), one.version(), one.days()))
+                .toList();
+    }
+
+    /** As far back as any rule looks; whole weeks are counted from the Monday before this one. */
+    private List<Trends.Log> logs(Viewer viewer, ChildId child, LocalDate today, RuleBook book) {
+        var weeks = Math.max(book.figure(Figure.RISING_WEEKS), book.figure(Figure.DONE_WEEKS) + 1);
+        return progress.logs(viewer, child, today.minusWeeks(weeks), today);
     }
 
     private static Optional<LocalDate> lastDay(List<HomeWeek.Logged> entries) {

@@ -7,7 +7,9 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -123,14 +125,17 @@ class NeedItems {
                 .set();
     }
 
-    /** When the team last closed an item of this rule with an outcome. */
-    Optional<Instant> lastAnswered(ChildId child, Rule rule) {
-        return jdbc.sql("select left_at from need_item where child = :child and rule = :rule"
-                        + " and left_outcome is not null order by left_at desc fetch first 1 rows only")
+    /** When the team last closed an item of each rule with an outcome. */
+    Map<Rule, Instant> lastAnswered(ChildId child) {
+        var last = new EnumMap<Rule, Instant>(Rule.class);
+        jdbc.sql("select rule, max(left_at) as at from need_item where child = :child"
+                        + " and left_outcome is not null group by rule")
                 .param("child", child.value())
-                .param("rule", rule.name())
-                .query((row, n) -> row.getObject(1, OffsetDateTime.class).toInstant())
-                .optional();
+                .query((row, n) -> last.put(
+                        Rule.valueOf(row.getString("rule")),
+                        row.getObject("at", OffsetDateTime.class).toInstant()))
+                .list();
+        return last;
     }
 
     /** Adds an item; a second open one with the same cause is refused by the database. */
@@ -159,10 +164,11 @@ class NeedItems {
 
     /** Writes the particulars of a cause that lasts; what people decide on stays, and so does the version. */
     void refresh(Row row, Cause cause) {
-        jdbc.sql("update need_item set fact_date = :date, fact_count = :count, due_date = :due"
-                        + " where id = :id and version = :version and left_at is null")
+        jdbc.sql("update need_item set fact_date = :date, fact_count = :count, fact_subject = :subject,"
+                        + " due_date = :due where id = :id and version = :version and left_at is null")
                 .param("date", cause.day())
                 .param("count", cause.count())
+                .param("subject", cause.subject())
                 .param("due", cause.dueDay())
                 .param("id", row.id())
                 .param("version", row.version())

@@ -2,16 +2,17 @@ package org.hearthway.caseload.internal;
 
 import java.time.Duration;
 import java.time.Period;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
 import org.hearthway.base.Role;
+import org.hearthway.caseload.engine.Figure;
 import org.hearthway.caseload.engine.Rule;
 import org.hearthway.caseload.engine.RuleBook;
 import org.hearthway.caseload.engine.Urgency;
 import org.hearthway.content.ContentKind;
 import org.hearthway.content.Entry;
-import org.hearthway.program.events.SessionLogged;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -67,18 +68,33 @@ class NeedsContent implements ContentKind {
     public void read(Entry file) {
         file.provenance();
         var conduct = new EnumMap<Rule, RuleBook.Conduct>(Rule.class);
+        var figures = new EnumMap<Figure, Integer>(Figure.class);
         var openDays = new EnumMap<Rule, Integer>(Rule.class);
 
         var pain = file.block("pain");
-        // never above the pain at which the family is told to call
-        var painFrom = pain.integer("from", 1, SessionLogged.SEVERE_PAIN);
+        figures(pain, Rule.PAIN, figures);
         openDays.put(Rule.PAIN, pain.integer("open-days", 0, 5));
         conduct.put(Rule.PAIN, conduct(pain));
 
         var silence = file.block("no-log");
-        var silentDays = silence.integer("planned-days", 1, 21);
+        figures(silence, Rule.NO_LOG, figures);
         openDays.put(Rule.NO_LOG, silence.integer("open-days", 0, 5));
         conduct.put(Rule.NO_LOG, conduct(silence));
+
+        var home = Map.of(
+                Rule.PAIN_RISING, "pain-rising",
+                Rule.PAIN_OFTEN, "pain-often",
+                Rule.STOPPED, "stopped-by-pain",
+                Rule.TOO_HARD, "too-hard",
+                Rule.FEW_DONE, "few-done",
+                Rule.MORE, "more",
+                Rule.CARE_TURN, "care-turn");
+        home.forEach((rule, name) -> {
+            var block = file.block(name);
+            figures(block, rule, figures);
+            openDays.put(rule, block.integer("open-days", 0, 10));
+            conduct.put(rule, conduct(block));
+        });
 
         var refill = file.block("refill");
         var refillDays = refill.integer("days-before", 1, 60);
@@ -140,8 +156,7 @@ class NeedsContent implements ContentKind {
         conduct.put(Rule.SIGN, conduct(sign));
 
         book = new RuleBook(
-                painFrom,
-                silentDays,
+                figures,
                 refillDays,
                 checkDays,
                 generatorDays,
@@ -153,6 +168,12 @@ class NeedsContent implements ContentKind {
                 later,
                 openDays,
                 conduct);
+    }
+
+    private static void figures(Entry block, Rule rule, Map<Figure, Integer> figures) {
+        Arrays.stream(Figure.values())
+                .filter(figure -> figure.rule() == rule)
+                .forEach(figure -> figures.put(figure, block.integer(figure.key(), figure.least(), figure.most())));
     }
 
     private static RuleBook.OfPath path(Entry file, Map<Rule, RuleBook.Conduct> conduct) {

@@ -1,7 +1,11 @@
 package org.hearthway.caseload.internal;
 
 import java.time.Clock;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.Change;
@@ -9,6 +13,7 @@ import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.caseload.engine.Cause;
 import org.hearthway.caseload.engine.Facts;
+import org.hearthway.caseload.engine.Figure;
 import org.hearthway.caseload.engine.NeedsRules;
 import org.hearthway.caseload.engine.Office;
 import org.hearthway.caseload.engine.Reconciliation;
@@ -27,6 +32,7 @@ import org.hearthway.medicine.events.TaperSigned;
 import org.hearthway.path.events.PathChanged;
 import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.program.events.SessionLogged;
+import org.hearthway.program.events.SessionTakenBack;
 import org.hearthway.pump.events.PumpEntered;
 import org.hearthway.pump.events.PumpEntryChecked;
 import org.hearthway.pump.events.PumpPrintOutExplained;
@@ -60,7 +66,7 @@ class NeedsWatch {
 
     private final ChildFacts facts;
     private final NeedItems items;
-    private final NeedsContent content;
+    private final ClinicBook books;
     private final ChildRegister children;
     private final Standings standings;
     private final Escalations escalations;
@@ -68,11 +74,12 @@ class NeedsWatch {
     private final Clock clock;
     private final TransactionTemplate together;
     private final TransactionTemplate apart;
+    private final AtomicLong edition = new AtomicLong();
 
     NeedsWatch(
             ChildFacts facts,
             NeedItems items,
-            NeedsContent content,
+            ClinicBook books,
             ChildRegister children,
             Standings standings,
             Escalations escalations,
@@ -82,7 +89,7 @@ class NeedsWatch {
             PlatformTransactionManager transactions) {
         this.facts = facts;
         this.items = items;
-        this.content = content;
+        this.books = books;
         this.children = children;
         this.standings = standings;
         this.escalations = escalations;
@@ -94,7 +101,7 @@ class NeedsWatch {
     }
 
     @EventListener({
-        SessionLogged.class,
+        SessionTakenBack.class,
         ProgramSaved.class,
         SignReported.class,
         PumpEntered.class,
@@ -123,12 +130,42 @@ class NeedsWatch {
         look(change.child());
     }
 
+    /**
+     * A tick changes the list at once where it carries a pain that needs a look, or where something of the home record
+     * stands open that it may end. What only a row of days shows comes with the next round: at the hour when every family
+     * ticks, nobody waits for it.
+     */
+    @EventListener
+    void on(SessionLogged tick) {
+        var pain = books.now().figure(Figure.PAIN_FROM);
+        if (tick.pain().filter(said -> said >= pain).isPresent()
+                || items.openOf(tick.child()).stream()
+                        .anyMatch(row -> restsOnTicks(row.cause().rule()))) {
+            look(tick.child());
+        }
+    }
+
+    private static boolean restsOnTicks(Rule rule) {
+        return rule.isOfHomeRecord() || rule == Rule.MORE;
+    }
+
     /** Looks at every child, each in a transaction of its own. */
     @Scheduled(
             initialDelayString = "${hearthway.needs.first:PT5S}",
             fixedDelayString = "${hearthway.needs.every:PT10M}")
     void lookAtAll() {
         children.all(MACHINE).forEach(child -> look(child.id()));
+    }
+
+    /** Looks at every child when the clinic's numbers are others, here or on another machine. */
+    @Scheduled(
+            initialDelayString = "${hearthway.needs.first:PT5S}",
+            fixedDelayString = "${hearthway.needs.numbers:PT15S}")
+    void lookWhenNumbersChanged() {
+        var now = books.edition();
+        if (edition.getAndSet(now) != now) {
+            lookAtAll();
+        }
     }
 
     /** Brings the child's open items in line with the facts. */
@@ -150,12 +187,12 @@ class NeedsWatch {
                 || !(cause.rule() == Rule.TASK || cause.rule().isOfPath());
         var now = clock.instant();
         var today = office.dayOf(now);
-        var answered = items.lastAnswered(child, Rule.NO_LOG).map(office::dayOf);
-        var known = facts.of(MACHINE, child, today, office, answered);
+        var book = books.now();
+        var known = facts.of(MACHINE, child, today, office, book, answered(child));
         var rows = items.openOf(child).stream()
                 .filter(row -> counts.test(row.cause()))
                 .toList();
-        var causes = new NeedsRules(content.book(), office)
+        var causes = new NeedsRules(book, office)
                 .causes(known, today).stream().filter(counts).toList();
         var work = Reconciliation.of(
                 rows.stream().map(NeedItems.Row::cause).toList(), items.settled(child), causes, known);
@@ -170,6 +207,16 @@ class NeedsWatch {
                 items.step(row.id(), row.version() + 1, "GONE", MACHINE.tag(), now, null, gone.name());
             }
         });
+    }
+
+    private Map<Rule, LocalDate> answered(ChildId child) {
+        var days = new EnumMap<Rule, LocalDate>(Rule.class);
+        items.lastAnswered(child).forEach((rule, at) -> {
+            if (rule.isOfHomeRecord()) {
+                days.put(rule, office.dayOf(at));
+            }
+        });
+        return days;
     }
 
     /** Who has it from the beginning: the one whose task it is, or whom the clinic named. */

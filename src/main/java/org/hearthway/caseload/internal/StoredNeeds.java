@@ -133,7 +133,14 @@ class StoredNeeds implements Needs {
                     DEVICE_WARNING,
                     GENERATOR,
                     SECOND_CHECK,
-                    NO_LOG -> status.isWatched();
+                    PAIN_RISING,
+                    PAIN_OFTEN,
+                    STOPPED,
+                    TOO_HARD,
+                    NO_LOG,
+                    FEW_DONE,
+                    MORE,
+                    CARE_TURN -> status.isWatched();
         };
     }
 

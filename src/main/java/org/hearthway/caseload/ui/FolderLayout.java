@@ -70,6 +70,9 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
             "signs",
             "family");
 
+    /** Where an address names the tab. */
+    private static final int TAB_AT = 3;
+
     private final transient ChildRegister children;
     private final transient Merges merges;
     private final transient Plans plans;
@@ -240,7 +243,8 @@ class FolderLayout extends Div implements RouterLayout, BeforeEnterObserver, Aft
     }
 
     private void drawTabs(ChildId child, List<String> address) {
-        var here = address.get(address.size() - 1);
+        // staff, child, which child, the tab; what lies below a tab belongs to it
+        var here = address.get(Math.min(TAB_AT, address.size() - 1));
         var topics = plans.plans(viewer, child).isEmpty() ? Set.<Sign.Topic>of() : signs.topics(viewer, child);
         var stimulated = devices.of(viewer, child).stream()
                 .anyMatch(device -> device.kind() == Device.Kind.STIMULATOR && device.isInPlace());

@@ -49,6 +49,7 @@ class NeedWords {
     private final TaskWords taskWords;
     private final SecondCheckWords secondChecks;
     private final PathNeedWords paths;
+    private final HomeNeedWords home;
     private final ZoneId zone;
 
     NeedWords(
@@ -62,6 +63,7 @@ class NeedWords {
             TaskWords taskWords,
             SecondCheckWords secondChecks,
             PathNeedWords paths,
+            HomeNeedWords home,
             ClinicSettings settings) {
         this.words = words;
         this.signs = signs;
@@ -73,6 +75,7 @@ class NeedWords {
         this.taskWords = taskWords;
         this.secondChecks = secondChecks;
         this.paths = paths;
+        this.home = home;
         this.zone = settings.zone();
     }
 
@@ -120,6 +123,13 @@ class NeedWords {
             case MISSED -> missed(language, item);
             case TASK -> task(viewer, item, today);
             case STAGE_WAITS, STAGE_NO_DAY, STAGE_LATE, STAGE_VISIT -> paths.why(viewer, item, today);
+            case PAIN_RISING -> home.rising(language, item.cause());
+            case PAIN_OFTEN -> home.often(language, item.cause(), "caseload.sore");
+            case TOO_HARD -> home.often(language, item.cause(), "caseload.hard");
+            case STOPPED -> home.stopped(language, item.cause());
+            case FEW_DONE -> home.few(language, item.cause());
+            case MORE -> home.more(viewer, item);
+            case CARE_TURN -> home.turned(viewer, item);
             case NO_LOG ->
                 new Why(
                         words.say(language, "caseload.no-log", item.cause().count()),

@@ -287,7 +287,9 @@ class NeedsView extends Div implements BeforeEnterObserver, HasDynamicTitle, Nee
             case SIGN -> new NeedRow.Step(say("caseload.step.SIGN"), folder + "/signs");
             case MISSED -> new NeedRow.Step(say("caseload.step.MISSED"), folder + "/family");
             case TASK -> new NeedRow.Step(say("caseload.step.TASK"), folder + "/tasks");
-            case PAIN, NO_LOG -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
+            case PAIN, CARE_TURN -> new NeedRow.Step(say("caseload.step.PROGRAM"), folder + "/program");
+            case NO_LOG, PAIN_RISING, PAIN_OFTEN, STOPPED, TOO_HARD, FEW_DONE, MORE ->
+                new NeedRow.Step(say("caseload.step.PROGRESS"), folder + "/program/how");
             case FIRST_FILL, PUMP_CONCERN -> new NeedRow.Step(say("caseload.step.PUMP"), folder + "/pump");
             case DEVICE_BEHIND -> new NeedRow.Step(say("caseload.step.DEVICE"), folder + "/device");
             case SECOND_CHECK ->

@@ -55,7 +55,8 @@ enum Show {
                                 || SecondCheckWords.isOfPump(item));
             case STIMULATOR ->
                 up && (rule == Rule.GENERATOR || rule == Rule.DEVICE_WARNING || SecondCheckWords.isOfStimulator(item));
-            case PROGRAMS -> up && (rule == Rule.PAIN || rule == Rule.NO_LOG);
+            case PROGRAMS ->
+                up && (rule == Rule.PAIN || rule == Rule.MORE || rule == Rule.CARE_TURN || rule.isOfHomeRecord());
             case PATHS -> up && (rule.isOfPath() || rule == Rule.DEVICE_BEHIND);
             case ASIDE -> !up;
             // the person's own list stands there, late or not

@@ -61,6 +61,11 @@ public record Prescription(
         return new Prescription(dose, restSeconds, side, other, rhythm, effort, progression);
     }
 
+    /** The same with what was proposed in place of what is done now; the rule that proposed it is spent. */
+    public Prescription after(Progression.Proposal proposal) {
+        return new Prescription(proposal.next(), restSeconds, side, proposal.load(), rhythm, effort, Optional.empty());
+    }
+
     /** Minutes of one time, rounded up to whole minutes; at least 1. */
     public int minutes(Pace pace) {
         var once = new Dose(dose.sets(), dose.repetitions(), dose.holdSeconds(), dose.minutes(), 1);

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.hearthway.base.Action;
@@ -73,7 +74,7 @@ class StoredCareTurns implements CareTurns {
     }
 
     /** The days on which a rule begins or holds no more. */
-    private static TreeSet<LocalDate> edges(List<Plan.Care> rules, LocalDate from, LocalDate until) {
+    private static NavigableSet<LocalDate> edges(List<Plan.Care> rules, LocalDate from, LocalDate until) {
         var edges = new TreeSet<LocalDate>();
         for (var care : rules) {
             edges.add(care.from());

@@ -16,6 +16,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.ChildRegister;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.ProgramWords;
@@ -37,6 +38,7 @@ class StoredPrograms implements Programs {
     private final ExerciseLibrary library;
     private final KeptExercises kept;
     private final ProgramWords words;
+    private final ChildRegister children;
     private final ClinicSettings clinic;
     private final ApplicationEventPublisher events;
     private final Clock clock;
@@ -48,6 +50,7 @@ class StoredPrograms implements Programs {
             ExerciseLibrary library,
             KeptExercises kept,
             ProgramWords words,
+            ChildRegister children,
             ClinicSettings clinic,
             ApplicationEventPublisher events,
             Clock clock) {
@@ -57,6 +60,7 @@ class StoredPrograms implements Programs {
         this.library = library;
         this.kept = kept;
         this.words = words;
+        this.children = children;
         this.clinic = clinic;
         this.events = events;
         this.clock = clock;
@@ -136,10 +140,40 @@ class StoredPrograms implements Programs {
                 problems.add(locked(draft.lines().get(caution.line()), caution));
             }
         }
+        problems.addAll(unusual(viewer, child, draft.lines(), before));
         if (!gate.allows(viewer, Action.LIFT_PRECAUTION, child)) {
             problems.addAll(newLeave(draft.lines(), before));
         }
         Invalid.ifAny(problems);
+    }
+
+    /** Doses outside what is usual at the child's age ask for a reason, unless the newest version has the same one. */
+    private List<Problem> unusual(Viewer viewer, ChildId child, List<ProgramLine> lines, List<ProgramLine> before) {
+        var problems = new ArrayList<Problem>();
+        var years = children.get(viewer, child).ageOn(LocalDate.now(clock.withZone(clinic.zone())));
+        for (int i = 0; i < lines.size(); i++) {
+            var line = lines.get(i);
+            var known = before.stream()
+                    .anyMatch(was -> was.exercise().equals(line.exercise())
+                            && was.prescription().equals(line.prescription()));
+            var exercise = library.find(line.exercise());
+            if (!known
+                    && exercise.isPresent()
+                    && !ProgramRules.BECAUSE.holds(line.beyond().strip().length())) {
+                var usual = exercise.get().usualFor(years);
+                if (!usual.outside(line.dose(), line.prescription().rhythm().days())
+                        .isEmpty()) {
+                    problems.add(Problem.at(
+                            ProgramRules.field(i, "beyond"),
+                            "program.problem.unusual",
+                            i + 1,
+                            exercise.get().name(),
+                            ProgramRules.BECAUSE.min(),
+                            ProgramRules.BECAUSE.max()));
+                }
+            }
+        }
+        return problems;
     }
 
     /** Leave that stands in the draft and was not there before: only who may give it brings it in. */

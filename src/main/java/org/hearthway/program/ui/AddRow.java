@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
@@ -24,12 +25,12 @@ import org.hearthway.program.engine.Pace;
 import org.hearthway.program.engine.ProgramLine;
 
 /**
- * The table's last line: type a name, a muscle or a kind, and at most six exercises of the library are offered; Enter
+ * The table's last line: type a name, a muscle or a kind, or narrow by lists, and at most eight exercises of the library are offered; Enter
  * takes the first. What the stage forbids is shown, with the day it opens, and cannot be taken.
  */
 final class AddRow extends NativeTableRow {
 
-    private static final int MOST = 6;
+    private static final int MOST = 8;
     private static final String LIST = "add-offers";
 
     /** The keys that move through the offers and take one, not those that type. */
@@ -52,6 +53,8 @@ final class AddRow extends NativeTableRow {
     private final transient Say say;
     private final transient Acts acts;
     private final transient Pace pace;
+    private final transient About about;
+    private final Filters filters;
     private final Input input = new Input(ValueChangeMode.LAZY);
     private final Span hint = Tags.span("hw-sub", "");
     private final UnorderedList list = new UnorderedList();
@@ -60,12 +63,14 @@ final class AddRow extends NativeTableRow {
     private final List<ListItem> items = new ArrayList<>();
     private int chosen;
 
-    AddRow(Say say, Acts acts, Pace pace, int columns) {
+    AddRow(Say say, Acts acts, Pace pace, About about, int columns) {
         this.say = say;
         this.acts = acts;
         this.pace = pace;
+        this.about = about;
+        this.filters = new Filters(say, about, () -> offer(input.getValue()));
         addClassNames("add", "on");
-        var type = Cells.cell("", Tags.span("hw-type", field(), hint));
+        var type = Cells.cell("", Tags.span("hw-type", field(), filters), hint);
         type.getElement().setAttribute("colspan", String.valueOf(columns - 1));
         add(Cells.cell("ord", Icon.PLUS.draw()), type);
         list.addClassName("hw-sug");
@@ -83,6 +88,7 @@ final class AddRow extends NativeTableRow {
         return listRow;
     }
 
+    /** Brings the keys to the field. */
     void focus() {
         input.focus();
     }
@@ -122,6 +128,9 @@ final class AddRow extends NativeTableRow {
         } else if (Key.ARROW_UP.matches(key)) {
             choose(Math.max(0, chosen - 1));
         } else if (Key.ESCAPE.matches(key)) {
+            if (input.getValue().isEmpty()) {
+                Keys.back(this);
+            }
             input.setValue("");
         } else if (chosen >= 0 && chosen < offers.size()) {
             take(offers.get(chosen));
@@ -135,22 +144,22 @@ final class AddRow extends NativeTableRow {
     }
 
     private void offer(String typed) {
-        var found = typed.isBlank() ? List.<Exercise>of() : matching(typed);
+        var found = typed.isBlank() && !filters.isOn() ? List.<Exercise>of() : matching(typed);
         var lines = found.stream().map(acts::usual).toList();
         var care = acts.care(lines);
-        offers = java.util.stream.IntStream.range(0, found.size())
+        var all = IntStream.range(0, found.size())
                 .mapToObj(i -> new Offer(
                         found.get(i),
                         lines.get(i),
                         care.get(i).stream().filter(c -> c.rule().forbids()).findFirst()))
                 .sorted(Comparator.comparing(offer -> offer.lock().isPresent()))
-                .limit(MOST)
                 .toList();
-        var locked = offers.stream().filter(offer -> offer.lock().isPresent()).count();
+        var locked = all.stream().filter(offer -> offer.lock().isPresent()).count();
+        offers = all.stream().limit(MOST).toList();
         hint.setText(
-                typed.isBlank()
+                found.isEmpty() && typed.isBlank() && !filters.isOn()
                         ? say.say("add.hint", say.library().all().size())
-                        : say.say("add.found", found.size(), locked));
+                        : say.say("add.found", found.size(), locked, offers.size()));
         list.removeAll();
         items.clear();
         offers.forEach(offer -> items.add(item(offer)));
@@ -160,19 +169,26 @@ final class AddRow extends NativeTableRow {
         choose(0);
     }
 
-    /** Those whose name begins so come first, then those whose name, muscles or kind holds every word typed. */
+    /** Those whose name begins so come first, and of them those that are usual at the child's level. */
     private List<Exercise> matching(String typed) {
         var words = List.of(plain(typed).split(" +"));
         return say.library().all().stream()
+                .filter(filters::takes)
                 .filter(e -> words.stream().allMatch(searched(e)::contains))
-                .sorted(Comparator.comparing(
-                        e -> !plain(e.name().in(say.language())).startsWith(words.get(0))))
+                .sorted(Comparator.comparing((Exercise e) ->
+                                !plain(e.name().in(say.language())).startsWith(words.get(0)))
+                        .thenComparing(e -> about.level()
+                                .filter(level -> !e.traits().levels().contains(level))
+                                .isPresent()))
                 .toList();
     }
 
     private String searched(Exercise exercise) {
-        return plain(exercise.name().in(say.language()) + " " + say.muscles(exercise) + " "
-                + say.one("kind", exercise.kind()));
+        return plain(String.join(
+                " ",
+                exercise.name().in(say.language()),
+                say.one("kind", exercise.kind()),
+                say.exercises().searched(say.language(), exercise)));
     }
 
     /** Without capitals and accents. */

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hearthway.base.Problem;
+import org.hearthway.program.Programs.Caution;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.Programs.KeptDraft;
 import org.hearthway.program.Programs.Version;
@@ -25,6 +27,7 @@ final class Editing {
     private final Deque<Draft> undo = new ArrayDeque<>();
     private LocalDate effective;
     private String reason = "";
+    private String toFamily = "";
     private Optional<Version> base;
     private int started;
     private Draft last;
@@ -57,6 +60,7 @@ final class Editing {
     private void put(Draft draft) {
         effective = draft.effective();
         reason = draft.reason();
+        toFamily = draft.toFamily();
         put(draft.lines());
     }
 
@@ -112,6 +116,41 @@ final class Editing {
         reason = text;
     }
 
+    String toFamily() {
+        return toFamily;
+    }
+
+    void toFamily(String text) {
+        toFamily = text;
+    }
+
+    /** What is to be saved: where no reason was given, the word to the family stands as the reason. */
+    Draft toSave() {
+        return new Draft(effective, programLines(), reason.isBlank() ? toFamily : reason, toFamily);
+    }
+
+    /** Lets leave without a reason go where no rule of care asks for it any more. */
+    void dropIdleLeaves(List<Caution> cautions) {
+        for (int i = 0; i < lines.size(); i++) {
+            var index = i;
+            lines.get(i)
+                    .dropIdleLeaves(cautions.stream()
+                            .filter(caution -> caution.line() == index
+                                    && caution.care().rule().forbids())
+                            .map(caution -> caution.care().rule().tag())
+                            .collect(Collectors.toSet()));
+        }
+    }
+
+    /** What was typed and cannot stand in a program at all. */
+    List<Problem> unheld() {
+        var problems = new ArrayList<Problem>();
+        for (int i = 0; i < lines.size(); i++) {
+            problems.addAll(lines.get(i).unheld(i));
+        }
+        return problems;
+    }
+
     List<ProgramLine> programLines() {
         return lines.stream().map(line -> line.line(effective)).toList();
     }
@@ -138,7 +177,7 @@ final class Editing {
     }
 
     Draft draft() {
-        return new Draft(effective, programLines(), reason);
+        return new Draft(effective, programLines(), reason, toFamily);
     }
 
     ProgramDiff diff() {
@@ -147,6 +186,16 @@ final class Editing {
 
     void add(ProgramLine line) {
         lines.add(new EditedLine(line));
+    }
+
+    /** Adds the lines whose exercise is not in the program yet, and says how many. */
+    int addMissing(List<ProgramLine> others) {
+        var missing = others.stream()
+                .filter(other ->
+                        lines.stream().noneMatch(line -> line.exercise().equals(other.exercise())))
+                .toList();
+        missing.forEach(this::add);
+        return missing.size();
     }
 
     void move(EditedLine line, int by) {

@@ -5,11 +5,13 @@ import com.vaadin.flow.component.html.Aside;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.textfield.TextArea;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import com.vaadin.flow.dom.Element;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,15 +28,19 @@ import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.Exercise;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.Programs.Caution;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.Programs.Version;
+import org.hearthway.program.StarterSets.StarterSet;
 import org.hearthway.program.engine.Adherence;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramRules;
+import org.hearthway.program.engine.UsualDose;
+import org.hearthway.program.engine.UsualRules;
 
 /** Where a program is written: the table, and beside it the week's load, what the family will see, reason and save. */
-final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
+final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beginnings.Acts {
 
     /** What the editor asks of its page. */
     interface Acts {
@@ -50,6 +56,18 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         /** Saves, or comes back with {@link #overtaken}; refuses with {@link Invalid}. */
         void save(Draft draft, int seen);
 
+        /** Beginnings of a program that the clinic holds. */
+        List<StarterSet> sets();
+
+        /** The program of another child that was marked for copying. */
+        Optional<Beginnings.Marked> marked();
+
+        /** Marks this child's newest version for copying. */
+        void mark();
+
+        /** Opens or closes what lets the whole program rest. */
+        void rest();
+
         /** Shows a version beside what is written. */
         void compare(int number);
 
@@ -64,12 +82,17 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
     private final transient Acts acts;
     private final transient Set<String> shown;
     private final transient Map<String, Boolean> sided;
+    private final transient Map<String, UsualDose> usual;
+    private final transient About about;
     private final Collision collision;
     private final ProgramTable table;
     private final WeekLoad load;
+    private final MuscleLoad muscles;
     private final FamilyPeek peek;
     private final Div head = Tags.div("hw-colh");
+    private final Div beginnings = new Div();
     private final DayField effective;
+    private final TextArea toFamily = new TextArea();
     private final TextField reason = new TextField();
     private final Span changes = Tags.span("hw-sub", "");
     private final NativeButton save;
@@ -81,22 +104,33 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
             List<Language> languages,
             Set<String> shown,
             List<Plan.Care> rules,
+            Optional<FamilyTimes.Times> times,
+            About about,
             Acts acts) {
         this.say = say;
         this.editing = editing;
+        this.about = about;
         this.acts = acts;
         this.shown = shown;
-        this.sided = say.library().all().stream().collect(Collectors.toMap(Exercise::id, Exercise::sided));
+        this.sided = new HashMap<>();
+        say.library().all().forEach(exercise -> sided.put(exercise.id(), exercise.sided()));
+        // what is gone from the library goes on where it stood before
+        editing.baseLines().stream()
+                .flatMap(line -> say.library().find(line.exercise()).stream())
+                .forEach(exercise -> sided.put(exercise.id(), exercise.sided()));
+        this.usual = say.library().all().stream()
+                .collect(Collectors.toMap(Exercise::id, exercise -> exercise.usualFor(about.years())));
         var pace = say.library().pace();
         this.collision = new Collision(say, this);
         this.collision.setVisible(false);
-        this.load = new WeekLoad(say, pace);
+        this.load = new WeekLoad(say, pace, times);
+        this.muscles = new MuscleLoad(say);
         this.peek = new FamilyPeek(say, pace, languages);
-        this.table = new ProgramTable(say, editing, this, last);
+        this.table = new ProgramTable(say, editing, this, last, about);
         this.effective = new DayField(say.say("effective"), say.words(), say.language());
         this.save = Keys.press(Tags.button("main", "", pressed -> save()), "s");
-        var section = Tags.section("", say.say("page"), head, collision, table);
-        var aside = new Aside(load, adherence(last.adherence()), form(), peek);
+        var section = Tags.section("", say.say("page"), head, beginnings, collision, table);
+        var aside = new Aside(form(), load, adherence(last.adherence()), muscles, peek);
         aside.getElement().setAttribute("aria-label", say.say("aside"));
         banner(rules).ifPresent(this::add);
         add(Tags.div("hw-editor", section, aside));
@@ -178,7 +212,22 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
             editing.reason(change.getValue());
             changed();
         });
-        return Tags.div("hw-fields hw-own-fields", effective, reason, Tags.div("hw-save", changes, save));
+        toFamily.setLabel(say.say("toFamily"));
+        toFamily.setHelperText(say.say("toFamily.hint", ProgramRules.TO_FAMILY));
+        toFamily.setWidthFull();
+        toFamily.setValue(editing.toFamily());
+        toFamily.setValueChangeMode(ValueChangeMode.LAZY);
+        toFamily.addValueChangeListener(change -> {
+            editing.toFamily(change.getValue());
+            changed();
+        });
+        reason.setHelperText(say.say("reason.hint"));
+        return Tags.div(
+                "hw-fields hw-own-fields",
+                Keys.press(toFamily, "n"),
+                Keys.press(reason, "r"),
+                effective,
+                Tags.div("hw-save", changes, save));
     }
 
     List<ProgramLine> lines() {
@@ -194,12 +243,17 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
     }
 
     private void follow() {
+        var cautions = acts.cautions(editing.draft());
+        editing.dropIdleLeaves(cautions);
         var lines = editing.programLines();
-        var problems = ProgramRules.check(lines, sided);
-        table.follow(problems, acts.cautions(editing.draft()), shown);
+        var problems = new ArrayList<>(editing.unheld());
+        problems.addAll(ProgramRules.check(lines, sided));
+        problems.addAll(UsualRules.check(lines, editing.baseLines(), usual));
+        table.follow(problems, cautions, shown);
         var sound = editing.soundLines(problems);
         load.follow(sound, editing.effective());
-        peek.follow(editing.baseLines(), sound, editing.effective(), shown);
+        muscles.follow(editing.baseLines(), sound, editing.effective());
+        peek.follow(editing.baseLines(), sound, editing.effective(), editing.toFamily(), shown);
         var count = editing.diff().changes().size();
         changes.setText(say.say("changes", count));
         reason.setLabel(say.say("reason", editing.number() + 1));
@@ -237,9 +291,56 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         if (count > 0) {
             head.add(Tags.button("text", say.say("drop"), pressed -> acts.drop()));
         }
+        head.add(Keys.press(Tags.button("text", say.say("begin"), pressed -> begin()), "g"));
+        if (base.isPresent()) {
+            head.add(
+                    Tags.button("text", say.say("mark"), pressed -> acts.mark()),
+                    Tags.button("text", say.say("rest.title"), pressed -> acts.rest()));
+        }
         base.ifPresent(version -> head.add(Keys.press(
                 Tags.button("plain", say.say("compare", version.number()), pressed -> acts.compare(version.number())),
                 "c")));
+    }
+
+    private void begin() {
+        if (beginnings.getChildren().findAny().isPresent()) {
+            close();
+        } else {
+            var panel = new Beginnings(say, about, this);
+            beginnings.add(panel);
+            panel.getElement().setAttribute("tabindex", "-1");
+            Keys.focus(panel);
+        }
+    }
+
+    @Override
+    public void close() {
+        beginnings.removeAll();
+        Keys.back(table);
+    }
+
+    @Override
+    public List<StarterSet> sets() {
+        return acts.sets();
+    }
+
+    @Override
+    public Optional<Beginnings.Marked> marked() {
+        return acts.marked();
+    }
+
+    @Override
+    public LocalDate effective() {
+        return editing.effective();
+    }
+
+    @Override
+    public void addAll(List<ProgramLine> lines) {
+        var added = editing.addMissing(lines);
+        table.draw();
+        changed();
+        close();
+        Told.done(say.say("begin.added", added));
     }
 
     private void undo() {
@@ -247,19 +348,25 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         acts.keep(editing.draft(), editing.started());
         effective.setValue(editing.effective());
         reason.setValue(editing.reason());
-        table.draw();
+        toFamily.setValue(editing.toFamily());
+        table.drawAgain();
         redrawCollision();
         follow();
     }
 
     void save() {
         try {
-            acts.save(editing.draft(), editing.number());
+            Invalid.ifAny(editing.unheld());
+            acts.save(editing.toSave(), editing.number());
         } catch (Invalid invalid) {
             var elsewhere = invalid.problems().stream()
                     .filter(p -> !p.field().startsWith("lines["))
                     .toList();
-            Told.problems(elsewhere, Map.of("effective", effective, "reason", reason), say.words(), say.language());
+            Told.problems(
+                    elsewhere,
+                    Map.of("effective", effective, "reason", reason, "toFamily", toFamily),
+                    say.words(),
+                    say.language());
             if (elsewhere.size() < invalid.problems().size()) {
                 Told.couldNot(say.say("not-saved"));
             }
@@ -294,7 +401,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
         } else {
             theirs.ifPresent(editing::add);
         }
-        table.draw();
+        table.drawAgain();
         changed();
         redrawCollision();
     }
@@ -303,7 +410,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
     public void takeAll() {
         editing.lines().clear();
         editing.baseLines().forEach(editing::add);
-        table.draw();
+        table.drawAgain();
         changed();
         redrawCollision();
     }
@@ -322,7 +429,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts {
 
     @Override
     public ProgramLine usual(Exercise exercise) {
-        return EditedLine.usual(exercise, editing.effective());
+        return EditedLine.usual(exercise, editing.effective(), about.years());
     }
 
     @Override

@@ -96,17 +96,8 @@ final class LastDays {
                 .map(entry -> switch (entry.outcome()) {
                     case DONE -> Said.DONE;
                     case SOME -> Said.SOME;
-                    case COULD_NOT ->
-                        entry.reason().filter(LastDays::isGood).isPresent() ? Said.EXCUSED : Said.NOT_DONE;
+                    case COULD_NOT -> entry.reason().filter(Reason::isGood).isPresent() ? Said.EXCUSED : Said.NOT_DONE;
                 })
                 .orElse(Said.NOTHING);
-    }
-
-    /** Ill, or stopped because it hurt, as families are told to: nobody's lack of zeal. Common practice, no source. */
-    private static boolean isGood(Reason reason) {
-        return switch (reason) {
-            case ILL, PAIN -> true;
-            case TIRED, NO_TIME, DID_NOT_WANT, OTHER -> false;
-        };
     }
 }

@@ -1,14 +1,10 @@
 package org.hearthway.program.ui;
 
 import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.html.Div;
-import com.vaadin.flow.component.html.Input;
 import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.NativeTableCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Span;
-import com.vaadin.flow.data.value.ValueChangeMode;
-import com.vaadin.flow.dom.Element;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,17 +12,22 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import org.hearthway.base.Problem;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.Exercise;
+import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.Pace;
+import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.ProgramDiff.Field;
 import org.hearthway.program.engine.ProgramDiff.LineDiff;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramLine.Side;
+import org.hearthway.program.ui.EditedLine.Against;
+import org.hearthway.program.ui.EditedLine.Amount;
 
 /** One exercise of the table: order, figure, name, dose, days, what was done, minutes; what is wrong stands under it. */
 final class LineRow extends NativeTableRow {
@@ -44,28 +45,36 @@ final class LineRow extends NativeTableRow {
         void takeOut(EditedLine line);
     }
 
-    private static final int PAUSE = 350;
-
     private final transient Say say;
     private final transient EditedLine line;
     private final transient Acts acts;
     private final transient Pace pace;
-    private final Map<EditedLine.Amount, Input> inputs = new EnumMap<>(EditedLine.Amount.class);
-    private final Map<EditedLine.Amount, Span> cells = new EnumMap<>(EditedLine.Amount.class);
-    private final Map<EditedLine.Amount, Element> former = new EnumMap<>(EditedLine.Amount.class);
+    private final transient About about;
+    private final Map<Amount, NumberCell> numbers = new EnumMap<>(Amount.class);
     private final Map<DayOfWeek, NativeButton> days = new EnumMap<>(DayOfWeek.class);
     private final Span tags = new Span();
-    private final Span under = new Span();
+    private final Span under = Tags.span("note", "");
+    private final Span rhythm = Tags.span("note", "");
     private final Span minutes = Tags.span("hw-b", "");
-    private final Div wrong = Tags.div("hw-row-wrong");
+    private final LineSays says;
 
-    LineRow(Say say, EditedLine line, Acts acts, Pace pace, LastDays last, String id, boolean first, boolean end) {
+    LineRow(
+            Say say,
+            EditedLine line,
+            Acts acts,
+            Pace pace,
+            About about,
+            LastDays last,
+            String id,
+            boolean first,
+            boolean end) {
         this.say = say;
         this.line = line;
         this.acts = acts;
         this.pace = pace;
+        this.about = about;
+        this.says = new LineSays(say, line, acts, about, id + "-says");
         Keys.row(this, id);
-        wrong.setId(id + "-wrong");
         add(
                 order(first, end),
                 Cells.cell("pic", Cells.figure(say, line.exercise(), line.side())),
@@ -73,8 +82,8 @@ final class LineRow extends NativeTableRow {
                 dose(),
                 days(),
                 Cells.cell("last", Cells.trail(say, last, line.exercise())),
-                Cells.cell("r", new Span(pain(last))),
-                Cells.cell("r", minutes),
+                Cells.cell("r pain", Tags.span("hw-small-only", say.say("table.pain") + " "), new Span(pain(last))),
+                Cells.cell("r min", Tags.span("hw-small-only", say.say("table.minutes") + " "), minutes),
                 more());
     }
 
@@ -121,7 +130,7 @@ final class LineRow extends NativeTableRow {
                 .setAttribute("title", say.name(other.id()));
         button.add(icon.draw(), new Span(say.say(way)));
         button.addClickListener(pressed -> {
-            line.swap(other);
+            line.swap(other, about.years());
             acts.redraw(line);
         });
         return Keys.press(button, key);
@@ -129,47 +138,29 @@ final class LineRow extends NativeTableRow {
 
     private NativeTableCell dose() {
         var row = Tags.span("cells");
-        row.add(number(EditedLine.Amount.SETS, 2));
+        row.add(number(Amount.SETS).key("enter"));
         if (line.inMinutes()) {
-            row.add(number(EditedLine.Amount.MINUTES, 3));
+            row.add(number(Amount.MINUTES));
         } else {
-            row.add(number(EditedLine.Amount.REPETITIONS, 3), number(EditedLine.Amount.HOLD, 3));
+            row.add(number(Amount.REPETITIONS), number(Amount.HOLD));
+        }
+        if (line.against() == Against.WEIGHT) {
+            row.add(number(Amount.KILOGRAMS));
+        } else if (line.against() == Against.BAND) {
+            row.add(number(Amount.BAND));
         }
         if (line.side() != Side.NONE) {
             row.add(side());
         }
-        if (line.isOpen() || !line.typed(EditedLine.Amount.TIMES_A_DAY).equals("1")) {
-            row.add(number(EditedLine.Amount.TIMES_A_DAY, 1));
+        if (line.isOpen() || !line.typed(Amount.TIMES_A_DAY).equals("1")) {
+            row.add(number(Amount.TIMES_A_DAY));
         }
-        under.addClassName("note");
-        return Cells.cell("dose", row, under, wrong);
+        return Cells.cell("dose", row, under, says);
     }
 
-    private Component number(EditedLine.Amount which, int width) {
-        var cell = Tags.span("hw-mini w" + width);
-        var input = new Input(ValueChangeMode.LAZY);
-        input.setValueChangeTimeout(PAUSE);
-        input.setValue(line.typed(which));
-        input.setPlaceholder("–");
-        input.getElement()
-                .setAttribute("inputmode", "numeric")
-                .setAttribute("autocomplete", "off")
-                .setAttribute("aria-label", say.one("field", which.field(), name()))
-                .setAttribute("aria-describedby", wrong.getId().orElse(""));
-        input.addValueChangeListener(typed -> {
-            line.type(which, typed.getValue());
-            acts.changed();
-        });
-        if (which == EditedLine.Amount.SETS) {
-            Keys.press(input, "enter");
-        }
-        var was = Cells.struck("");
-        cell.getElement().appendChild(was);
-        cell.add(input);
-        cell.getElement().appendChild(new Element("small").setText(say.one("unit", which.field())));
-        inputs.put(which, input);
-        cells.put(which, cell);
-        former.put(which, was);
+    private NumberCell number(Amount which) {
+        var cell = new NumberCell(say, line, which, acts::changed).describedBy(says.place());
+        numbers.put(which, cell);
         return cell;
     }
 
@@ -183,7 +174,7 @@ final class LineRow extends NativeTableRow {
             line.turnSide();
             acts.redraw(line);
         });
-        return button;
+        return Keys.press(button, "b");
     }
 
     private String sideWord() {
@@ -206,7 +197,7 @@ final class LineRow extends NativeTableRow {
             days.put(day, Keys.press(button, String.valueOf(day.getValue())));
             row.add(button);
         }
-        return Cells.cell("", row);
+        return Cells.cell("days", row, rhythm);
     }
 
     private String pain(LastDays last) {
@@ -221,12 +212,13 @@ final class LineRow extends NativeTableRow {
     }
 
     private NativeTableCell more() {
-        var button = Tags.round(Icon.MORE, say.say("more", name()), pressed -> {
+        var open = Tags.round(Icon.MORE, say.say("more", name()), pressed -> {
             line.open(!line.isOpen());
             acts.redraw(line);
         });
-        button.getElement().setAttribute("aria-expanded", String.valueOf(line.isOpen()));
-        return Cells.cell("more", Keys.press(button, "m"));
+        open.getElement().setAttribute("aria-expanded", String.valueOf(line.isOpen()));
+        var out = Tags.round(Icon.CLOSE, say.say("out", name()), pressed -> acts.takeOut(line));
+        return Cells.cell("more", Keys.press(open, "m"), Keys.press(out, "x"));
     }
 
     /**
@@ -239,107 +231,69 @@ final class LineRow extends NativeTableRow {
      */
     void follow(LocalDate effective, LineDiff diff, List<Problem> problems, List<Plan.Care> cautions, boolean shown) {
         var now = line.line(effective);
-        minutes.setText(String.valueOf(problems.isEmpty() ? pace.minutes(now) : "–"));
-        mark(
-                EditedLine.Amount.SETS,
-                Field.SETS,
-                diff,
-                diff.before().map(b -> b.dose().sets()));
-        mark(
-                EditedLine.Amount.REPETITIONS,
-                Field.REPETITIONS,
-                diff,
-                diff.before().map(b -> b.dose().repetitions()));
-        mark(
-                EditedLine.Amount.HOLD,
-                Field.HOLD,
-                diff,
-                diff.before().map(b -> b.dose().holdSeconds()));
-        mark(
-                EditedLine.Amount.MINUTES,
-                Field.MINUTES,
-                diff,
-                diff.before().map(b -> b.dose().minutes()));
-        mark(
-                EditedLine.Amount.TIMES_A_DAY,
-                Field.TIMES_A_DAY,
-                diff,
-                diff.before().map(b -> b.dose().timesADay()));
+        minutes.setText(problems.isEmpty() ? String.valueOf(pace.minutes(now)) : "–");
+        mark(diff, Amount.SETS, Field.SETS, Dose::sets);
+        mark(diff, Amount.REPETITIONS, Field.REPETITIONS, Dose::repetitions);
+        mark(diff, Amount.HOLD, Field.HOLD, Dose::holdSeconds);
+        mark(diff, Amount.MINUTES, Field.MINUTES, Dose::minutes);
+        mark(diff, Amount.TIMES_A_DAY, Field.TIMES_A_DAY, Dose::timesADay);
+        var loaded = diff.isNew() || diff.fields().contains(Field.LOAD);
+        Optional.ofNullable(numbers.get(Amount.KILOGRAMS)).ifPresent(cell -> cell.mark(loaded, Optional.empty()));
+        Optional.ofNullable(numbers.get(Amount.BAND)).ifPresent(cell -> cell.mark(loaded, Optional.empty()));
+        numbers.values().forEach(cell -> cell.tell(problems));
         days.forEach((day, button) -> {
             var on = line.isOn(day);
             button.setClassName("y", on);
+            button.setClassName("some", on && line.saysHowMany());
             button.setClassName(
                     "new",
                     diff.before().filter(b -> b.days().contains(day) != on).isPresent() || (diff.isNew() && on));
             button.getElement().setAttribute("aria-pressed", String.valueOf(on));
         });
+        rhythm.setText(line.saysHowMany() ? say.days(now) : "");
         tags.removeAll();
         if (diff.isNew()) {
             tags.add(Tags.span("hw-label ember", say.say("new")));
         } else if (diff.moved()) {
             tags.add(Tags.span("hw-label ember", say.say("moved")));
         }
+        if (now.priority() != Priority.SECOND) {
+            tags.add(Tags.span("hw-label line", say.one("priority.short", now.priority())));
+        }
+        if (say.library().isGone(line.exercise())) {
+            tags.add(Tags.span("hw-label line", say.say("gone")));
+        }
         if (!shown) {
             tags.add(Tags.span("hw-label line", say.say("hidden")));
         }
         under(now, effective);
-        tell(problems, cautions);
+        says.follow(now, problems, cautions);
     }
 
-    private void mark(EditedLine.Amount which, Field field, LineDiff diff, Optional<Integer> was) {
-        var cell = cells.get(which);
-        var struck = former.get(which);
-        if (cell == null || struck == null) {
-            return;
+    private void mark(LineDiff diff, Amount which, Field field, ToIntFunction<Dose> number) {
+        var cell = numbers.get(which);
+        if (cell != null) {
+            var differs = diff.fields().contains(field);
+            cell.mark(
+                    diff.isNew() || differs,
+                    diff.before()
+                            .map(before -> number.applyAsInt(before.dose()))
+                            .filter(was -> differs && was > 0)
+                            .map(String::valueOf));
         }
-        var differs = diff.isNew() || diff.fields().contains(field);
-        cell.setClassName("new", differs);
-        var before = was.filter(w -> diff.fields().contains(field) && w > 0);
-        struck.setText(before.map(String::valueOf).orElse(""));
-        struck.setVisible(before.isPresent());
     }
 
+    /** What stands in the folded part, in words. */
     private void under(ProgramLine now, LocalDate effective) {
         var parts = new ArrayList<String>();
         if (now.from().isAfter(effective)) {
             parts.add(say.say("from", say.date(now.from())));
         }
         now.until().ifPresent(until -> parts.add(say.say("until", say.date(until))));
+        parts.addAll(say.beyondDose(now));
         if (!now.note().isBlank()) {
             parts.add(say.say("quoted", now.note()));
         }
         under.setText(line.isOpen() ? "" : String.join(" · ", parts));
-        under.setVisible(!under.getText().isEmpty());
-    }
-
-    private void tell(List<Problem> problems, List<Plan.Care> cautions) {
-        wrong.removeAll();
-        inputs.forEach((which, input) -> {
-            var bad = problems.stream().anyMatch(p -> p.field().endsWith("." + which.field()));
-            input.getElement().setAttribute("aria-invalid", String.valueOf(bad));
-            Optional.ofNullable(cells.get(which)).ifPresent(cell -> cell.setClassName("bad", bad));
-        });
-        problems.forEach(problem -> wrong.add(Tags.p("hw-bad", say.problem(problem))));
-        for (var care : cautions) {
-            if (care.rule().forbids()) {
-                wrong.add(locked(care));
-            } else {
-                wrong.add(Tags.p(
-                        "hw-care", say.say("care", care.rule().says().in(say.language()), say.date(care.until()))));
-            }
-        }
-    }
-
-    private Component locked(Plan.Care care) {
-        var until = care.until();
-        var says = Tags.p("hw-bad", "");
-        says.add(
-                Icon.LOCK.draw("sm"),
-                new Span(say.say("locked", say.movement(care), say.date(until)) + " "),
-                Tags.button("text", say.say("locked.begin", say.date(until)), pressed -> {
-                    line.from(until);
-                    acts.redraw(line);
-                }));
-        return says;
     }
 }

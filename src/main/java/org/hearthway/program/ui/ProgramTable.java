@@ -6,7 +6,10 @@ import com.vaadin.flow.component.html.NativeTableHeaderCell;
 import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Span;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.Problem;
 import org.hearthway.parts.Keys;
@@ -29,15 +32,18 @@ final class ProgramTable extends Div implements LineRow.Acts {
     private final transient Acts acts;
     private final transient LastDays last;
     private final NativeTable table = new NativeTable();
+    private final transient About about;
     private final List<LineRow> rows = new ArrayList<>();
+    private final Map<LineRow, LineDetails> details = new HashMap<>();
     private final AddRow addRow;
 
-    ProgramTable(Say say, Editing editing, Acts acts, LastDays last) {
+    ProgramTable(Say say, Editing editing, Acts acts, LastDays last, About about) {
         this.say = say;
         this.editing = editing;
         this.acts = acts;
         this.last = last;
-        this.addRow = new AddRow(say, acts, say.library().pace(), COLUMNS);
+        this.about = about;
+        this.addRow = new AddRow(say, acts, say.library().pace(), about, COLUMNS);
         addClassNames("hw-scroll", "hw-prog-box");
         table.addClassNames("hw-table", "hw-prog");
         table.getHead().add(head());
@@ -84,15 +90,18 @@ final class ProgramTable extends Div implements LineRow.Acts {
         var body = table.getBody();
         body.removeAll();
         rows.clear();
+        details.clear();
         var lines = editing.lines();
         for (int i = 0; i < lines.size(); i++) {
             var line = lines.get(i);
             var row = new LineRow(
-                    say, line, this, say.library().pace(), last, "line-" + i, i == 0, i == lines.size() - 1);
+                    say, line, this, say.library().pace(), about, last, "line-" + i, i == 0, i == lines.size() - 1);
             rows.add(row);
             body.add(row);
             if (line.isOpen()) {
-                body.add(new LineDetails(say, line, this, COLUMNS));
+                var under = new LineDetails(say, line, this, COLUMNS);
+                details.put(row, under);
+                body.add(under);
             }
         }
         body.add(addRow, addRow.listRow());
@@ -110,6 +119,7 @@ final class ProgramTable extends Div implements LineRow.Acts {
                     .filter(c -> c.line() == index)
                     .map(Caution::care)
                     .toList();
+            Optional.ofNullable(details.get(rows.get(i))).ifPresent(under -> under.tell(own));
             rows.get(i)
                     .follow(
                             editing.effective(),
@@ -120,15 +130,18 @@ final class ProgramTable extends Div implements LineRow.Acts {
         }
     }
 
-    /** Brings the keys to the line that adds. */
-    void focusAdd() {
-        addRow.focus();
-    }
-
     void add(ProgramLine line) {
         editing.add(line);
         addRow.clear();
-        redraw(editing.lines().get(editing.lines().size() - 1));
+        draw();
+        acts.changed();
+        Keys.focus(rows.get(rows.size() - 1));
+    }
+
+    /** Draws all lines anew and leaves the keys where they were. */
+    void drawAgain() {
+        draw();
+        Keys.back(this);
     }
 
     @Override
@@ -142,7 +155,7 @@ final class ProgramTable extends Div implements LineRow.Acts {
         acts.changed();
         var at = editing.lines().indexOf(line);
         if (at >= 0) {
-            Keys.focus(rows.get(at));
+            Keys.back(rows.get(at));
         }
     }
 
@@ -154,9 +167,14 @@ final class ProgramTable extends Div implements LineRow.Acts {
 
     @Override
     public void takeOut(EditedLine line) {
+        var at = editing.lines().indexOf(line);
         editing.lines().remove(line);
         draw();
         acts.changed();
-        focusAdd();
+        if (rows.isEmpty()) {
+            addRow.focus();
+        } else {
+            Keys.focus(rows.get(Math.min(at, rows.size() - 1)));
+        }
     }
 }

@@ -32,6 +32,7 @@ import org.hearthway.base.Language;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
+import org.hearthway.child.ChildRegister;
 import org.hearthway.child.Households;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.content.SignOff;
@@ -42,12 +43,16 @@ import org.hearthway.path.ClinicValues;
 import org.hearthway.path.Plans;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.ExerciseWords;
 import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.HomeWeek;
+import org.hearthway.program.ProgramPauses;
 import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.Programs.Version;
+import org.hearthway.program.StarterSets;
+import org.hearthway.program.StarterSets.StarterSet;
 import org.hearthway.words.Words;
 
 /** A child's home program in the folder: the table that is written, what the family will see, and every version. */
@@ -59,28 +64,32 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private final transient Programs programs;
     private final transient HomeWeek week;
-    private final transient FamilyTimes times;
     private final transient Plans plans;
     private final transient Accounts accounts;
     private final transient Households households;
+    private final transient ChildRegister children;
     private final transient SignOff signOff;
     private final transient Gate gate;
     private final transient ClinicSettings settings;
     private final transient Clock clock;
+    private final transient StarterSets starters;
+    private final transient ProgramPauses pauses;
+    private final transient FamilyTimes times;
     private final transient Viewer.Person viewer;
     private final transient Say say;
     private final Div page = Tags.div("hw-desk");
     private final Div below = new Div();
     private transient ChildId child = new ChildId(new UUID(0, 0));
     private transient Optional<Editor> editor = Optional.empty();
+    private transient Optional<Resting> resting = Optional.empty();
 
     ProgramView(
             Programs programs,
             HomeWeek week,
-            FamilyTimes times,
             Plans plans,
             Accounts accounts,
             Households households,
+            ChildRegister children,
             SignOff signOff,
             Gate gate,
             ClinicSettings settings,
@@ -88,20 +97,27 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             SignedIn signedIn,
             Words words,
             ProgramWords programWords,
+            ExerciseWords exerciseWords,
             ExerciseLibrary library,
-            ClinicValues values) {
+            ClinicValues values,
+            StarterSets starters,
+            ProgramPauses pauses,
+            FamilyTimes times) {
         this.programs = programs;
         this.week = week;
-        this.times = times;
         this.plans = plans;
         this.accounts = accounts;
         this.households = households;
+        this.children = children;
         this.signOff = signOff;
         this.gate = gate;
         this.settings = settings;
         this.clock = clock;
         this.viewer = signedIn.require();
-        this.say = new Say(words, programWords, library, values, viewer.language());
+        this.starters = starters;
+        this.pauses = pauses;
+        this.times = times;
+        this.say = new Say(words, programWords, exerciseWords, library, values, viewer.language());
         addClassName("hw-worksheet");
         add(page);
         Shortcuts.addShortcutListener(this, () -> editor.ifPresent(Editor::save), Key.ENTER, KeyModifier.CONTROL)
@@ -116,11 +132,15 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 .tell(say.say("keys.line"), "J", "K")
                 .tell(say.say("keys.move"), "U", "D")
                 .tell(say.say("keys.number"), say.say("key.enter"))
+                .tell(say.say("keys.step"), "↑", "↓")
                 .tell(say.say("keys.days"), "1…7")
                 .tell(say.say("keys.swap"), "E", "H")
                 .tell(say.say("keys.more"), "M")
+                .tell(say.say("keys.out"), "X")
                 .tell(say.say("keys.add"), "A")
-                .tell(say.say("keys.language"), "V")
+                .tell(say.say("keys.begin"), "G")
+                .tell(say.say("keys.note"), "N", "R")
+                .tell(say.say("keys.peek"), "P", "V")
                 .tell(say.say("keys.compare"), "C")
                 .tell(say.say("keys.undo"), "Z")
                 .tell(say.say("keys.save"), "S")
@@ -158,20 +178,27 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         getChildren().filter(KeyBar.class::isInstance).toList().forEach(this::remove);
         var writes = gate.allows(viewer, Action.CHANGE_PROGRAM, child);
         add(keys(writes));
+        page.add(Tags.div(
+                "u-row u-end hw-screen-only",
+                Tags.link("hw-button text u-short", address() + "/how", say.say("how-it-goes"))));
         var latest = programs.latest(viewer, child);
         if (writes) {
             var kept = programs.keptDraft(viewer, child);
             var editing =
                     kept.map(draft -> Editing.of(latest, draft, today())).orElseGet(() -> Editing.of(latest, today()));
-            var writing = new Editor(say, editing, lastDays(), languages(), shown(), rules(), new Work());
+            var work = new Work();
+            resting = Optional.of(new Resting(say, true, work));
+            var known = times.latest(viewer, child).map(FamilyTimes.Version::times);
+            var writing = new Editor(say, editing, lastDays(), languages(), shown(), rules(), known, about(), work);
             editor = Optional.of(writing);
+            resting.ifPresent(page::add);
             page.add(writing, familyWeek(true), below);
             if (editing.isOvertaken()) {
                 latest.ifPresent(writing::overtaken);
             }
         } else {
             editor = Optional.empty();
-            page.add(readOnly(latest), familyWeek(false), below);
+            page.add(new Resting(say, false, new Work()), readOnly(latest), familyWeek(false), below);
         }
     }
 
@@ -192,6 +219,11 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 version -> box.add(versions().read(version.number())),
                 () -> box.add(Tags.p("hw-quiet", say.say("versions.none"))));
         return box;
+    }
+
+    private About about() {
+        var known = children.get(viewer, child);
+        return new About(known.ageOn(today()), known.gmfcs(), gate.allows(viewer, Action.LIFT_PRECAUTION, child));
     }
 
     private LastDays lastDays() {
@@ -261,7 +293,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     }
 
     /** What the editor asks of the services. */
-    private final class Work implements Editor.Acts {
+    private final class Work implements Editor.Acts, Resting.Acts {
 
         @Override
         public List<Programs.Caution> cautions(Draft draft) {
@@ -304,6 +336,62 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             return Optional.ofNullable(authors(List.of(version)).get(version.author()))
                     .map(Account::name)
                     .orElseGet(() -> say.say("versions.somebody"));
+        }
+
+        @Override
+        public List<StarterSet> sets() {
+            return starters.all();
+        }
+
+        @Override
+        public Optional<Beginnings.Marked> marked() {
+            return MarkedProgram.find()
+                    .filter(marked -> !marked.child().equals(child))
+                    .flatMap(this::read);
+        }
+
+        /** As it is now allowed to be seen; what the person may no longer see is as if it had never been marked. */
+        private Optional<Beginnings.Marked> read(MarkedProgram marked) {
+            if (!gate.allows(viewer, Action.SEE_FOLDER, marked.child())) {
+                return Optional.empty();
+            }
+            return programs.history(viewer, marked.child()).stream()
+                    .filter(version -> version.number() == marked.version())
+                    .findFirst()
+                    .map(version -> new Beginnings.Marked(
+                            say.say(
+                                    "begin.copy",
+                                    children.get(viewer, marked.child()).fullName(),
+                                    version.number()),
+                            version.lines()));
+        }
+
+        @Override
+        public void mark() {
+            programs.latest(viewer, child).ifPresent(version -> {
+                new MarkedProgram(child, version.number()).keep();
+                Told.done(say.say("marked"));
+            });
+        }
+
+        @Override
+        public void rest() {
+            resting.ifPresent(Resting::turn);
+        }
+
+        @Override
+        public List<ProgramPauses.Pause> pauses() {
+            return pauses.all(viewer, child);
+        }
+
+        @Override
+        public void pause(ProgramPauses.Asked asked) {
+            pauses.pause(viewer, child, asked);
+        }
+
+        @Override
+        public void goOn(ProgramPauses.Pause pause, LocalDate first) {
+            pauses.goOn(viewer, child, pause.number(), first);
         }
 
         @Override

@@ -1,18 +1,29 @@
 package org.hearthway.program.ui;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.Language;
 import org.hearthway.base.Problem;
 import org.hearthway.path.ClinicValues;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.ExerciseWords;
 import org.hearthway.program.ProgramWords;
 import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.program.engine.Progression;
+import org.hearthway.program.engine.UsualRules;
 import org.hearthway.words.Words;
 
 /** The editor's words in the language of the person who edits. */
-record Say(Words words, ProgramWords program, ExerciseLibrary library, ClinicValues values, Language language) {
+record Say(
+        Words words,
+        ProgramWords program,
+        ExerciseWords exercises,
+        ExerciseLibrary library,
+        ClinicValues values,
+        Language language) {
 
     String say(String key, Object... args) {
         return words.say(language, "program.edit." + key, args);
@@ -38,6 +49,34 @@ record Say(Words words, ProgramWords program, ExerciseLibrary library, ClinicVal
 
     String dose(ProgramLine line) {
         return program.dose(language, line);
+    }
+
+    /** On which days, or on how many of them and how they lie. */
+    String days(ProgramLine line) {
+        return program.days(language, line);
+    }
+
+    /** What a therapist said beyond the dose: rest, how hard it should feel, when more is proposed. */
+    List<String> beyondDose(ProgramLine line) {
+        var prescription = line.prescription();
+        var parts = new ArrayList<String>();
+        prescription.restSeconds().ifPresent(rest -> parts.add(say("rest", rest)));
+        prescription.effort().ifPresent(effort -> parts.add(say("effort", effort)));
+        prescription.progression().ifPresent(rule -> parts.add(rule(line, rule)));
+        return parts;
+    }
+
+    /** A rule for more in one sentence. */
+    String rule(ProgramLine line, Progression rule) {
+        var next = line.with(line.prescription().with(rule.next()).with(rule.nextLoad()));
+        return say("rule.short", rule.days(), rule.effortUnder(), rule.painUnder(), dose(next));
+    }
+
+    /** What is usual of the exercise at the child's age, with its source, when the line lies outside of it. */
+    Optional<String> outside(ProgramLine line, About about) {
+        var usual = library.find(line.exercise()).map(exercise -> exercise.usualFor(about.years()));
+        return usual.filter(range -> !UsualRules.outside(line, range).isEmpty())
+                .map(range -> exercises.usual(language, range));
     }
 
     String date(LocalDate day) {

@@ -43,7 +43,7 @@ class NeedsProperties {
                 facts.refill(),
                 reversed(facts.criticalVisits()),
                 reversed(facts.tasks()),
-                facts.silenceAnsweredOn());
+                facts.home().answered(Rule.NO_LOG));
         assertThat(Samples.rules().causes(turned, TODAY))
                 .isEqualTo(Samples.rules().causes(facts, TODAY));
     }
@@ -111,7 +111,7 @@ class NeedsProperties {
                 facts.refill(),
                 facts.criticalVisits(),
                 facts.tasks(),
-                facts.silenceAnsweredOn());
+                facts.home().answered(Rule.NO_LOG));
         if (!has(facts, Rule.NO_LOG)) {
             assertThat(has(logged, Rule.NO_LOG)).isFalse();
         }

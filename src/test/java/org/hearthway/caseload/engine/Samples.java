@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.temporal.TemporalAdjusters;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,11 +32,31 @@ final class Samples {
                 : day;
     }
 
+    /** The home program's numbers as they ship, but for these two. */
+    static Map<Figure, Integer> figures(int painFrom, int silentDays) {
+        var figures = new EnumMap<Figure, Integer>(Figure.class);
+        figures.put(Figure.PAIN_FROM, painFrom);
+        figures.put(Figure.SILENT_DAYS, silentDays);
+        figures.put(Figure.RISING_WEEKS, 8);
+        figures.put(Figure.RISING_BY, 1);
+        figures.put(Figure.SORE_FROM, 4);
+        figures.put(Figure.SORE_DAYS, 5);
+        figures.put(Figure.SORE_WITHIN, 14);
+        figures.put(Figure.DONE_PERCENT, 50);
+        figures.put(Figure.DONE_WEEKS, 3);
+        figures.put(Figure.DONE_REPORTED, 60);
+        figures.put(Figure.HARD_FROM, 8);
+        figures.put(Figure.HARD_DAYS, 4);
+        figures.put(Figure.HARD_WITHIN, 14);
+        figures.put(Figure.STOPPED_TIMES, 3);
+        figures.put(Figure.STOPPED_WITHIN, 14);
+        return figures;
+    }
+
     static RuleBook book(int painFrom, int silentDays, int refillDays) {
         var conduct = new RuleBook.Conduct(Role.NURSE, 7, true);
         return new RuleBook(
-                painFrom,
-                silentDays,
+                figures(painFrom, silentDays),
                 refillDays,
                 28,
                 28,

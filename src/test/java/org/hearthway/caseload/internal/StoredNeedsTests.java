@@ -12,6 +12,7 @@ import static org.mockito.Mockito.when;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.Period;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,8 @@ import java.util.concurrent.Executors;
 import org.hearthway.access.Account;
 import org.hearthway.access.Accounts;
 import org.hearthway.access.OnCall;
+import org.hearthway.audit.AuditTrail;
+import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.ChildId;
@@ -48,7 +51,12 @@ import org.hearthway.medicine.Medicines;
 import org.hearthway.medicine.Tapers;
 import org.hearthway.path.PathDevices;
 import org.hearthway.path.Plans;
+import org.hearthway.path.engine.Plan;
+import org.hearthway.path.engine.Template;
+import org.hearthway.program.CareTurns;
 import org.hearthway.program.HomeWeek;
+import org.hearthway.program.Programs;
+import org.hearthway.program.Progress;
 import org.hearthway.program.events.SessionLogged;
 import org.hearthway.pump.Pumps;
 import org.hearthway.pump.Refill;
@@ -98,6 +106,9 @@ class StoredNeedsTests {
     @Import({
         LeanClinic.class,
         NeedsContent.class,
+        FigureRows.class,
+        ClinicBook.class,
+        StoredFigures.class,
         ChildFacts.class,
         DosesInDoubt.class,
         PathFacts.class,
@@ -118,6 +129,26 @@ class StoredNeedsTests {
         @Bean
         HomeWeek homeWeek() {
             return mock(HomeWeek.class);
+        }
+
+        @Bean
+        AuditTrail trail() {
+            return mock(AuditTrail.class);
+        }
+
+        @Bean
+        Programs programs() {
+            return mock(Programs.class);
+        }
+
+        @Bean
+        CareTurns turns() {
+            return mock(CareTurns.class);
+        }
+
+        @Bean
+        Progress progress() {
+            return mock(Progress.class);
         }
 
         @Bean
@@ -205,6 +236,12 @@ class StoredNeedsTests {
 
     @Autowired
     private HomeWeek homeWeek;
+
+    @Autowired
+    private Programs programs;
+
+    @Autowired
+    private CareTurns turns;
 
     @Autowired
     private Pumps pumps;
@@ -331,6 +368,37 @@ class StoredNeedsTests {
     void aNearRefillWithoutAVisitStandsOnTheList() {
         assertThat(only().cause().rule()).isEqualTo(Rule.REFILL);
         assertThat(only().owner()).isEmpty();
+    }
+
+    private static Programs.Version savedOn(LocalDate day) {
+        return new Programs.Version(
+                1,
+                day,
+                List.of(),
+                AccountId.random(),
+                day.atTime(9, 0).atZone(LeanClinic.NEW_YORK).toInstant(),
+                "first steps",
+                "");
+    }
+
+    @Test
+    void whatACareRuleShutsOffStandsThereUntilTheProgramIsSaved() {
+        var rule = new Template.Precaution(
+                "passive-trunk-twist", true, Period.ZERO, Optional.empty(), Bilingual.same("care"), "test");
+        var care = new Plan.Care(rule, TODAY, TODAY.plusDays(40));
+        when(turns.between(any(), eq(child), any(), any()))
+                .thenReturn(List.of(
+                        new CareTurns.Turn("roll-helper", care, TODAY, true, true),
+                        new CareTurns.Turn("long-sit-reach", care, TODAY, true, false)));
+        when(programs.latest(any(), eq(child))).thenReturn(Optional.of(savedOn(TODAY.minusDays(1))));
+        watch.look(child);
+        assertThat(mine())
+                .filteredOn(item -> item.cause().rule() == Rule.CARE_TURN)
+                .singleElement()
+                .satisfies(item -> assertThat(item.cause().count()).isEqualTo(1));
+        when(programs.latest(any(), eq(child))).thenReturn(Optional.of(savedOn(TODAY)));
+        watch.look(child);
+        assertThat(mine()).noneMatch(item -> item.cause().rule() == Rule.CARE_TURN);
     }
 
     @Test

@@ -19,7 +19,22 @@ public final class Lines {
     private Lines() {}
 
     public static ProgramLine line(String exercise) {
-        return ProgramLine.of(exercise, new Dose(2, 8, 0, 0, 1), Side.NONE, ALL_DAYS, DAY, Optional.empty(), "");
+        return because(
+                ProgramLine.of(exercise, new Dose(2, 8, 0, 0, 1), Side.NONE, ALL_DAYS, DAY, Optional.empty(), ""));
+    }
+
+    /** With a reason for whatever dose it has. */
+    public static ProgramLine because(ProgramLine line) {
+        return new ProgramLine(
+                line.exercise(),
+                line.prescription(),
+                line.days(),
+                line.from(),
+                line.until(),
+                line.note(),
+                line.priority(),
+                "as this test wants it",
+                line.exceptions());
     }
 
     public static ProgramLine with(ProgramLine line, Dose dose) {
@@ -27,7 +42,8 @@ public final class Lines {
     }
 
     public static ProgramLine with(ProgramLine line, Set<DayOfWeek> days) {
-        return ProgramLine.of(line.exercise(), line.dose(), line.side(), days, line.from(), line.until(), line.note());
+        return because(ProgramLine.of(
+                line.exercise(), line.dose(), line.side(), days, line.from(), line.until(), line.note()));
     }
 
     public static ProgramLine with(ProgramLine line, Side side) {
@@ -35,7 +51,8 @@ public final class Lines {
     }
 
     public static ProgramLine with(ProgramLine line, String note) {
-        return ProgramLine.of(line.exercise(), line.dose(), line.side(), line.days(), line.from(), line.until(), note);
+        return because(ProgramLine.of(
+                line.exercise(), line.dose(), line.side(), line.days(), line.from(), line.until(), note));
     }
 
     public static ProgramLine between(ProgramLine line, LocalDate from, LocalDate until) {

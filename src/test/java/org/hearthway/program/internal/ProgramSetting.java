@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.hearthway.base.Bilingual;
 import org.hearthway.base.Change;
+import org.hearthway.child.Child;
+import org.hearthway.child.ChildRegister;
 import org.hearthway.content.ContentReading;
 import org.hearthway.content.SignOff;
 import org.hearthway.figure.Figures;
@@ -57,6 +59,16 @@ class ProgramSetting {
     @Bean
     Plans plans(RulesOfCare care) {
         return care.plans;
+    }
+
+    /** Whoever it is, the child is eight years old. */
+    @Bean
+    ChildRegister children() {
+        var register = mock(ChildRegister.class);
+        var eight = mock(Child.class);
+        when(eight.ageOn(any())).thenReturn(8);
+        when(register.get(any(), any())).thenReturn(eight);
+        return register;
     }
 
     @Bean

@@ -486,6 +486,34 @@ class StoredProgramsTests {
     }
 
     @Test
+    void aDoseOutsideWhatIsUsualAsksForAReasonOnce() {
+        var many = ProgramLine.of(
+                "bridge",
+                new Dose(9, 50, 0, 0, 1),
+                ProgramLine.Side.NONE,
+                EnumSet.of(DayOfWeek.MONDAY, DayOfWeek.THURSDAY),
+                TODAY,
+                Optional.empty(),
+                "");
+        assertThat(problems(draft(many))).extracting(Problem::field).containsExactly("lines[0].beyond");
+        var because = new ProgramLine(
+                many.exercise(),
+                many.prescription(),
+                many.days(),
+                many.from(),
+                many.until(),
+                many.note(),
+                many.priority(),
+                "swims in a squad",
+                List.of());
+        programs.save(therapist, child, draft(because), 0);
+        assertThat(programs.save(therapist, child, draft(Lines.line("sit-to-stand"), many), 1)
+                        .number())
+                .as("the same dose is not asked about anew")
+                .isEqualTo(2);
+    }
+
+    @Test
     void leaveFromARuleIsGivenByWhoMayAndHoldsForThatRuleAlone() {
         var operation = LocalDate.of(2026, 2, 10);
         var until = LocalDate.of(2026, 3, 24);

@@ -87,6 +87,15 @@ public record RunChart(
         return change == Change.RISING || change == Change.FALLING || change == Change.OTHER;
     }
 
+    /** How much higher the mean of the later half is than that of the earlier, to a tenth; below 0 where it fell. */
+    public BigDecimal rise() {
+        var half = points.size() / HALF;
+        return half == 0
+                ? BigDecimal.ZERO
+                : BigDecimal.valueOf((long) later(points) - earlier(points))
+                        .divide(BigDecimal.valueOf(half), 1, RoundingMode.HALF_UP);
+    }
+
     /** The longest run that is usual among so many useful points: log2 n + 3, rounded; 0 for none. */
     public static int longestUsual(int useful) {
         return useful == 0 ? 0 : (int) Math.round(Math.log(useful) / Math.log(2) + 3);
@@ -138,11 +147,20 @@ public record RunChart(
 
     /** The means of both halves, the point in the middle aside. */
     private static Change direction(List<Point> row) {
-        var half = row.size() / HALF;
-        var earlier = row.subList(0, half).stream().mapToInt(Point::number).sum();
-        var later = row.subList(row.size() - half, row.size()).stream()
-                .mapToInt(Point::number)
-                .sum();
+        var earlier = earlier(row);
+        var later = later(row);
         return later > earlier ? Change.RISING : later < earlier ? Change.FALLING : Change.OTHER;
+    }
+
+    private static int earlier(List<Point> row) {
+        return sum(row.subList(0, row.size() / HALF));
+    }
+
+    private static int later(List<Point> row) {
+        return sum(row.subList(row.size() - row.size() / HALF, row.size()));
+    }
+
+    private static int sum(List<Point> points) {
+        return points.stream().mapToInt(Point::number).sum();
     }
 }

@@ -1,9 +1,6 @@
 package org.hearthway.program.engine.trend;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.TemporalAdjusters;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.hearthway.program.engine.Adherence;
 import org.hearthway.program.engine.Adherence.Said;
 import org.hearthway.program.engine.Adherence.Session;
@@ -51,7 +49,16 @@ public final class Trends {
             Optional<String> reason,
             Optional<Integer> effort,
             Optional<Integer> pain,
-            Optional<Rater> rater) {}
+            Optional<Rater> rater) {
+
+        /** What a log says as its reason when it hurt. */
+        public static final String PAIN = "PAIN";
+
+        /** Whether it could not be because of pain. */
+        public boolean stoppedByPain() {
+            return reason.filter(PAIN::equals).isPresent();
+        }
+    }
 
     /**
      * How much of a week was done.
@@ -65,23 +72,27 @@ public final class Trends {
     public record Given(String reason, int times) {}
 
     /**
-     * Week by week, from that of the first log to that of the last, weeks without any included.
+     * So many weeks one after another, whether anything was planned in them or not.
      *
-     * @param first the day on which a week begins
+     * @param begins first day of the first week
+     * @param count how many
      */
-    public static List<Week> weeks(Collection<Log> logs, DayOfWeek first) {
-        var sessions = new TreeMap<LocalDate, List<Session>>();
-        for (var log : logs) {
-            sessions.computeIfAbsent(log.day().with(TemporalAdjusters.previousOrSame(first)), week -> new ArrayList<>())
-                    .add(new Session(log.planned(), log.said()));
-        }
-        var weeks = new ArrayList<Week>();
-        if (!sessions.isEmpty()) {
-            for (var week = sessions.firstKey(); !week.isAfter(sessions.lastKey()); week = week.plusWeeks(1)) {
-                weeks.add(new Week(week, Adherence.of(sessions.getOrDefault(week, List.of()))));
-            }
-        }
-        return List.copyOf(weeks);
+    public static List<Week> weeks(Collection<Log> logs, LocalDate begins, int count) {
+        return IntStream.range(0, count)
+                .mapToObj(begins::plusWeeks)
+                .map(week -> new Week(
+                        week,
+                        adherence(logs.stream()
+                                .filter(log ->
+                                        !log.day().isBefore(week) && log.day().isBefore(week.plusWeeks(1)))
+                                .toList())))
+                .toList();
+    }
+
+    /** How much of all of it was done. */
+    public static Adherence adherence(Collection<Log> logs) {
+        return Adherence.of(
+                logs.stream().map(log -> new Session(log.planned(), log.said())).toList());
     }
 
     /** The highest pain of each day on which that person rated it. */

@@ -2,7 +2,6 @@ package org.hearthway.program.engine.trend;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,7 +56,7 @@ class TrendsTests {
     /** Reference values, EX-10: 13 done of 20 planned with 4 excused is 81.25 %, not 65 %; one not reported stands apart. */
     @Test
     void whatIsExcusedLeavesTheWeeksCount() {
-        var week = Trends.weeks(logs(13, 4, 2, 1, 0), DayOfWeek.MONDAY);
+        var week = Trends.weeks(logs(13, 4, 2, 1, 0), MONDAY, 1);
         assertThat(week).hasSize(1);
         assertThat(week.get(0).adherence().percent()).hasValue(81.25);
         assertThat(week.get(0).adherence().notReported()).isEqualTo(1);
@@ -66,8 +65,7 @@ class TrendsTests {
     /** Reference values, EX-11: 22 done of 20 is 100 % and 2 extra. */
     @Test
     void extraSessionsOfAWeekStandApart() {
-        var adherence =
-                Trends.weeks(logs(20, 0, 0, 0, 2), DayOfWeek.MONDAY).get(0).adherence();
+        var adherence = Trends.weeks(logs(20, 0, 0, 0, 2), MONDAY, 1).get(0).adherence();
         assertThat(adherence.percent()).hasValue(100.0);
         assertThat(adherence.extra()).isEqualTo(2);
     }
@@ -75,21 +73,23 @@ class TrendsTests {
     @Test
     void aWeekWithoutLogsStandsBetweenTheOthersWithNonePlanned() {
         var weeks = Trends.weeks(
-                List.of(log(0, true, Said.DONE), log(15, true, Said.NOT_DONE), log(6, true, Said.NOT_DONE)),
-                DayOfWeek.MONDAY);
+                List.of(log(0, true, Said.DONE), log(15, true, Said.NOT_DONE), log(6, true, Said.NOT_DONE)), MONDAY, 3);
         assertThat(weeks)
                 .extracting(Trends.Week::begins)
                 .containsExactly(MONDAY, MONDAY.plusWeeks(1), MONDAY.plusWeeks(2));
         assertThat(weeks.get(0).adherence().percent()).hasValue(50.0);
         assertThat(weeks.get(1).adherence().percent()).isEmpty();
         assertThat(weeks.get(2).adherence().percent()).hasValue(0.0);
-        assertThat(Trends.weeks(List.of(), DayOfWeek.MONDAY)).isEmpty();
+        assertThat(Trends.weeks(List.of(), MONDAY, 2))
+                .hasSize(2)
+                .allMatch(week -> week.adherence().percent().isEmpty());
     }
 
     @Test
-    void aWeekBeginsOnTheDayThatTheClinicSays() {
-        var weeks = Trends.weeks(List.of(log(5, true, Said.DONE), log(6, true, Said.DONE)), DayOfWeek.SUNDAY);
+    void aWeekBeginsOnTheDayThatIsAskedFor() {
+        var weeks = Trends.weeks(List.of(log(5, true, Said.DONE), log(6, true, Said.DONE)), MONDAY.minusDays(1), 2);
         assertThat(weeks).extracting(Trends.Week::begins).containsExactly(MONDAY.minusDays(1), MONDAY.plusDays(6));
+        assertThat(weeks).allMatch(week -> week.adherence().done() == 1);
     }
 
     /** Six weeks, five days each: pain goes from 1 to 5 with the ups and downs of any child. */
