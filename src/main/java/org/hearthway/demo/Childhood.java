@@ -226,8 +226,8 @@ class Childhood {
                                         .toList(),
                                 week.busy().stream()
                                         .flatMap(one -> one.days().stream()
-                                                .map(day -> new FamilyTimes.Busy(
-                                                        day, one.from(), one.until(), one.what())))
+                                                .map(day ->
+                                                        new FamilyTimes.Busy(day, one.from(), one.until(), one.what())))
                                         .toList(),
                                 week.most()),
                         0);

@@ -46,7 +46,8 @@ final class DayTimes {
     static int minutes(DayStory day, Time time) {
         return day.planned().stream()
                 .filter(planned -> planned.times().contains(time.start()))
-                .mapToInt(planned -> -Math.floorDiv(-planned.minutes(), planned.times().size()))
+                .mapToInt(planned ->
+                        -Math.floorDiv(-planned.minutes(), planned.times().size()))
                 .sum();
     }
 
@@ -80,9 +81,7 @@ final class DayTimes {
                 .filter(one -> one.day() == day.day().date().getDayOfWeek()
                         && !one.what().isBlank())
                 .filter(one -> {
-                    var gap = after
-                            ? Duration.between(end, one.from())
-                            : Duration.between(one.until(), time.start());
+                    var gap = after ? Duration.between(end, one.from()) : Duration.between(one.until(), time.start());
                     return !gap.isNegative() && gap.compareTo(SOON) <= 0;
                 })
                 .findFirst()
@@ -102,6 +101,8 @@ final class DayTimes {
 
     /** The line that says that an exercise comes once more. */
     static Component once(Reader reader, Planned planned) {
-        return Tags.p("hw-s hw-quiet", reader.say("family.time.again", reader.text(planned.exercise().name())));
+        return Tags.p(
+                "hw-s hw-quiet",
+                reader.say("family.time.again", reader.text(planned.exercise().name())));
     }
 }

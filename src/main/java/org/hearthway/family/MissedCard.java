@@ -10,7 +10,6 @@ import java.util.UUID;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
 import org.hearthway.base.Overtaken;
-import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
 import org.hearthway.program.HomeWeek.Moved;
@@ -126,10 +125,7 @@ class MissedCard {
                         weekday(reader, offer.day()),
                         reader.say("family.missed.why." + offer.why().orElseThrow())))));
         return Bits.el(
-                "details",
-                "hw-unfold",
-                Bits.el("summary", "", reader.say("family.missed.skips", skips.size())),
-                list);
+                "details", "hw-unfold", Bits.el("summary", "", reader.say("family.missed.skips", skips.size())), list);
     }
 
     private static String weekday(Reader reader, LocalDate day) {

@@ -106,8 +106,7 @@ class OurWeekView extends FamilyPage {
                 Bits.el(
                         "b",
                         "",
-                        reader.say(
-                                version.times().slots().isEmpty() ? "family.ours.none" : "family.ours.all-taken")));
+                        reader.say(version.times().slots().isEmpty() ? "family.ours.none" : "family.ours.all-taken")));
         words.add(Bits.el("span", "u-block", reader.say("family.ours.none.then")));
         return Bits.strip("ember u-mb3", Icon.INFO, words);
     }
@@ -174,9 +173,7 @@ class OurWeekView extends FamilyPage {
         var item = Bits.el("li", "hw-sheet hw-told", Bits.el("p", "hw-b", said(reader, away)));
         item.add(Tags.p("hw-s hw-quiet", reader.say("family.ours.away.by", away.by())));
         item.add(Tags.button(
-                "plain wide",
-                reader.say(begun ? "family.ours.away.back" : "family.ours.away.undo"),
-                pressed -> {
+                "plain wide", reader.say(begun ? "family.ours.away.back" : "family.ours.away.undo"), pressed -> {
                     try {
                         times.comeBack(reader.viewer(), reader.id(), away.key());
                         Told.done(reader.say("family.ours.away.planned-again"));

@@ -112,9 +112,7 @@ final class WeekForm extends Div {
         });
         return Tags.div(
                 "",
-                Tags.p(
-                        "hw-s hw-quiet u-mb2",
-                        reader.say(times.isEmpty() ? "family.ours.begin" : "family.ours.add")),
+                Tags.p("hw-s hw-quiet u-mb2", reader.say(times.isEmpty() ? "family.ours.begin" : "family.ours.add")),
                 chips);
     }
 
@@ -231,8 +229,7 @@ final class WeekForm extends Div {
         });
         return Tags.div(
                 "hw-ours-who",
-                new Toggles<>(
-                        reader.say("family.ours.who"), names, block.helpers(), n -> n, n -> n, block::with),
+                new Toggles<>(reader.say("family.ours.who"), names, block.helpers(), n -> n, n -> n, block::with),
                 Bits.el("label", "hw-clock", other));
     }
 
@@ -283,7 +280,8 @@ final class WeekForm extends Div {
         if (block.days().isEmpty()) {
             return Optional.of("family.ours.no-day");
         }
-        var whole = block.start().isPresent() && (times.contains(block) || block.end().isPresent());
+        var whole = block.start().isPresent()
+                && (times.contains(block) || block.end().isPresent());
         return whole ? Optional.empty() : Optional.of("family.ours.no-time");
     }
 

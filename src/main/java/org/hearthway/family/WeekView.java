@@ -35,7 +35,15 @@ class WeekView extends FamilyPage {
     private final transient MissedCard missed;
     private final transient LeftOut leftOut;
 
-    WeekView(Readers readers, HomeWeek week, Programs programs, ExerciseLibrary library, TwoHouses homes, FamilyTimes times, MissedCard missed, LeftOut leftOut) {
+    WeekView(
+            Readers readers,
+            HomeWeek week,
+            Programs programs,
+            ExerciseLibrary library,
+            TwoHouses homes,
+            FamilyTimes times,
+            MissedCard missed,
+            LeftOut leftOut) {
         super(readers);
         this.week = week;
         this.programs = programs;
@@ -73,13 +81,12 @@ class WeekView extends FamilyPage {
         var list = Bits.el("ol", "hw-days");
         var away = times.away(reader.viewer(), reader.id());
         var nights = homes.of(reader);
-        days.forEach(day ->
-                list.add(day(
-                        reader,
-                        day,
-                        changes,
-                        nights.on(reader, day.day().date(), false),
-                        gone(reader, away, day.day().date()))));
+        days.forEach(day -> list.add(day(
+                reader,
+                day,
+                changes,
+                nights.on(reader, day.day().date(), false),
+                gone(reader, away, day.day().date()))));
         add(list);
         if (days.stream().anyMatch(day -> day.day().date().equals(reader.today()))) {
             var moved = days.stream().flatMap(day -> day.day().moved().stream()).toList();
@@ -169,7 +176,13 @@ class WeekView extends FamilyPage {
             }
             var gone = Bits.el("ul", "");
             moved(reader, day).forEach(gone::add);
-            row.add(Tags.div("", Tags.p("hw-quiet u-pt1", away.orElseGet(() -> reader.say("family.week.rest"))), gone, where(home)), Tags.div("m"));
+            row.add(
+                    Tags.div(
+                            "",
+                            Tags.p("hw-quiet u-pt1", away.orElseGet(() -> reader.say("family.week.rest"))),
+                            gone,
+                            where(home)),
+                    Tags.div("m"));
             return row;
         }
         var list = Bits.el("ul", "");
@@ -229,8 +242,7 @@ class WeekView extends FamilyPage {
         for (var time : day.day().times()) {
             items.add(head(reader, day, time));
             DayTimes.in(day, time).forEach(planned -> items.add(item(reader, planned, day, next, changes)));
-            DayTimes.again(day, time)
-                    .forEach(planned -> items.add(Bits.el("li", "a", DayTimes.once(reader, planned))));
+            DayTimes.again(day, time).forEach(planned -> items.add(Bits.el("li", "a", DayTimes.once(reader, planned))));
         }
         DayTimes.untimed(day).forEach(planned -> items.add(item(reader, planned, day, next, changes)));
         return items;

@@ -41,7 +41,8 @@ class OurWeekIT {
     void begin() {
         clinic = RunningClinic.demo();
         monday = LocalDate.ofInstant(
-                        clinic.clock().instant(), clinic.part(ClinicSettings.class).zone())
+                        clinic.clock().instant(),
+                        clinic.part(ClinicSettings.class).zone())
                 .with(TemporalAdjusters.next(DayOfWeek.MONDAY));
         at(monday, 10);
         phone = Browser.phone(clinic);
@@ -62,20 +63,15 @@ class OurWeekIT {
 
     private ProgramLine often(String exercise, ProgramLine.Side side, int days) {
         var line = ProgramLine.of(
-                exercise,
-                new Dose(2, 8, 0, 0, 1),
-                side,
-                EnumSet.allOf(DayOfWeek.class),
-                monday,
-                Optional.empty(),
-                "");
+                exercise, new Dose(2, 8, 0, 0, 1), side, EnumSet.allOf(DayOfWeek.class), monday, Optional.empty(), "");
         return line.with(line.prescription().with(new Rhythm(days, Rhythm.Spread.ANY)));
     }
 
     private void prescribe(ChildId child) {
         var programs = clinic.part(Programs.class);
         var therapist = People.with(Role.THERAPIST);
-        var seen = programs.latest(therapist, child).map(Programs.Version::number).orElse(0);
+        var seen =
+                programs.latest(therapist, child).map(Programs.Version::number).orElse(0);
         programs.save(
                 therapist,
                 child,
@@ -110,15 +106,20 @@ class OurWeekIT {
                 .findFirst()
                 .orElseThrow()
                 .date();
-        phone.open("/my/" + teo + "/today?d=" + first).see("In the afternoon, 4:00 PM").see("with Paola");
+        phone.open("/my/" + teo + "/today?d=" + first)
+                .see("In the afternoon, 4:00 PM")
+                .see("with Paola");
         phone.accessible("a day by its times").picture(picture("our-week-today"));
 
         phone.open(ours).press("Add days away").press("Holiday");
-        phone.type("First day", DateTimeFormatter.ofPattern("M/d/yyyy").format(monday.plusDays(1))).pressAt("#away-save").see("Holiday:");
+        phone.type("First day", DateTimeFormatter.ofPattern("M/d/yyyy").format(monday.plusDays(1)))
+                .pressAt("#away-save")
+                .see("Holiday:");
         phone.picture(picture("our-week-away"));
         phone.open("/my/" + teo + "/week").see("Holiday: nothing is planned").see("4:00 PM");
         assertThat(days(teo).get(1).planned()).isEmpty();
-        assertThat(days(teo).stream().mapToInt(day -> day.planned().size()).sum()).isEqualTo(4);
+        assertThat(days(teo).stream().mapToInt(day -> day.planned().size()).sum())
+                .isEqualTo(4);
 
         at(monday.plusDays(3), 9);
         var before = days(teo);
@@ -126,7 +127,8 @@ class OurWeekIT {
         phone.see("Could be moved to").accessible("what was missed").picture(picture("our-week-missed"));
         phone.press("Move it").see("moved from");
         assertThat(days(teo)).isNotEqualTo(before);
-        assertThat(days(teo).stream().mapToInt(day -> day.planned().size()).sum()).isEqualTo(4);
+        assertThat(days(teo).stream().mapToInt(day -> day.planned().size()).sum())
+                .isEqualTo(4);
         phone.picture(picture("our-week-moved"));
         phone.press("Take back").see("Could be moved to").seeNoMore("moved from");
         assertThat(days(teo)).isEqualTo(before);

@@ -48,9 +48,7 @@ final class FamilyWeekPanel extends Section {
         getElement().setAttribute("aria-label", say.say("week"));
         add(Tags.h2("u-l u-mb2", say.say("week")));
         fit.ifPresent(one -> add(out(one)));
-        versions.stream()
-                .findFirst()
-                .ifPresentOrElse(this::times, () -> add(Tags.p("hw-quiet", say.say("week.none"))));
+        versions.stream().findFirst().ifPresentOrElse(this::times, () -> add(Tags.p("hw-quiet", say.say("week.none"))));
         away.forEach(one -> add(Tags.p("", away(one))));
         if (versions.size() > 1) {
             add(earlier(versions.subList(1, versions.size())));
@@ -105,7 +103,8 @@ final class FamilyWeekPanel extends Section {
         var list = el("ul", "");
         versions.forEach(version -> {
             var item = el("li", "");
-            item.setText(by(version) + " · " + say.say("week.minutes", version.times().minutesAWeek()));
+            item.setText(by(version) + " · "
+                    + say.say("week.minutes", version.times().minutesAWeek()));
             list.add(item);
         });
         var summary = el("summary", "");
@@ -117,7 +116,9 @@ final class FamilyWeekPanel extends Section {
 
     private String days(List<DayOfWeek> days) {
         return say.words()
-                .list(say.language(), days.stream().distinct().sorted().map(this::day).toList());
+                .list(
+                        say.language(),
+                        days.stream().distinct().sorted().map(this::day).toList());
     }
 
     private String day(DayOfWeek day) {
@@ -144,7 +145,11 @@ final class FamilyWeekPanel extends Section {
         var item = el("li", "");
         item.add(
                 Tags.span(
-                        "hw-b", say.say("week.out.one", say.name(out.exercise().id()), out.out().sessions())),
+                        "hw-b",
+                        say.say(
+                                "week.out.one",
+                                say.name(out.exercise().id()),
+                                out.out().sessions())),
                 Tags.span("", " " + say.one("week.why", out.out().reason())));
         if (out.out().ways().isEmpty()) {
             item.add(Tags.span("u-block hw-quiet", say.say("week.way.none")));
