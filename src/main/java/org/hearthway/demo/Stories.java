@@ -261,7 +261,7 @@ class Stories implements ContentKind {
                 each(
                         week,
                         "busy",
-                        one -> new Story.Week.Taken(
+                        one -> new Story.Week.Blocked(
                                 Set.copyOf(one.weekdays("days")),
                                 time(one, "from"),
                                 time(one, "until"),

@@ -62,13 +62,13 @@ record Story(
      *
      * @param most minutes of exercises on a day at most
      */
-    record Week(int day, String by, List<Timed> times, List<Taken> busy, Optional<Integer> most) {
+    record Week(int day, String by, List<Timed> times, List<Blocked> busy, Optional<Integer> most) {
 
         /** A time for exercises on some days. */
         record Timed(Set<DayOfWeek> days, LocalTime at, int minutes, List<String> helpers) {}
 
         /** School, a club. */
-        record Taken(Set<DayOfWeek> days, LocalTime from, LocalTime until, String what) {}
+        record Blocked(Set<DayOfWeek> days, LocalTime from, LocalTime until, String what) {}
     }
 
     /** Facts laid on the table for the choice of a path; several choices of one fact stand behind each other. */
