@@ -15,7 +15,7 @@ final class DayTimes {
 
     private static final int NOON = 12;
     private static final int EVENING = 17;
-    private static final Duration SOON = Duration.ofMinutes(120);
+    private static final Duration SOON = Duration.ofHours(2);
 
     private DayTimes() {}
 

@@ -64,7 +64,16 @@ class OurWeekIT {
     private ProgramLine often(String exercise, ProgramLine.Side side, int days) {
         var line = ProgramLine.of(
                 exercise, new Dose(2, 8, 0, 0, 1), side, EnumSet.allOf(DayOfWeek.class), monday, Optional.empty(), "");
-        return line.with(line.prescription().with(new Rhythm(days, Rhythm.Spread.ANY)));
+        return new ProgramLine(
+                exercise,
+                line.prescription().with(new Rhythm(days, Rhythm.Spread.ANY)),
+                line.days(),
+                monday,
+                Optional.empty(),
+                "",
+                line.priority(),
+                "Two days are enough here",
+                List.of());
     }
 
     private void prescribe(ChildId child) {
