@@ -34,9 +34,10 @@ class MovingFigure extends HTMLElement {
     try {
       const answer = await fetch(this.dataset.src);
       if (!answer.ok || !this.isConnected) return;
-      const drawn = new DOMParser().parseFromString(await answer.text(), 'image/svg+xml').documentElement;
+      // its own styles are for pictures that stand alone: the theme has them for pages, and strict pages refuse them
+      const text = (await answer.text()).replace(/<style[^>]*>[^]*?<\/style>/g, '');
+      const drawn = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
       if (drawn.localName !== 'svg' || this.#calm.matches) return;
-      drawn.querySelector('style.alone')?.remove();
       this.#picture = document.importNode(drawn, true);
       this.prepend(this.#picture);
       this.classList.add('moves');

@@ -1,3 +1,5 @@
+import { forget } from './session-kept.js';
+
 const PREFIX = 'hw-draft|';
 const KEPT_FOR = 7 * 24 * 3600 * 1000;
 
@@ -23,6 +25,7 @@ document.addEventListener(
       all()
         .filter((key) => key.startsWith(PREFIX + person))
         .forEach((key) => stored(() => localStorage.removeItem(key)));
+      forget(person.slice(0, -1));
     }
   },
   true

@@ -1,11 +1,14 @@
+import { signal, switches, wake } from './signal.js';
+
 const SVG = 'http://www.w3.org/2000/svg';
 const ROUND = 2 * Math.PI * 54;
-const REST_SECONDS = 10;
+const BREATH_SECONDS = 10;
 const SAID_ALOUD = [10, 3, 0];
 
 /**
- * Counts a hold down in a ring, with a short rest between holds, first one side, then the other.
- * Attributes: seconds, holds, sides (divided by "|"), and its words as word-….
+ * Counts a hold down in a ring, with a breath between holds and a rest between rounds, first one side, then the other.
+ * Attributes: seconds, holds, round (holds in a round), rest (seconds between rounds), sides (divided by "|"), and its
+ * words as word-….
  */
 class HoldRing extends HTMLElement {
   #state = 'ready';
@@ -18,6 +21,8 @@ class HoldRing extends HTMLElement {
   connectedCallback() {
     this.seconds = Number(this.getAttribute('seconds'));
     this.holds = Number(this.getAttribute('holds'));
+    this.round = Number(this.getAttribute('round')) || this.holds;
+    this.rest = Number(this.getAttribute('rest')) || BREATH_SECONDS;
     this.sides = this.getAttribute('sides').split('|');
     this.#left = this.seconds;
     this.#build();
@@ -30,6 +35,11 @@ class HoldRing extends HTMLElement {
 
   get #count() {
     return this.holds * this.sides.length;
+  }
+
+  /** How long the rest is that goes before the step to come. */
+  get #restNow() {
+    return this.#step % this.round === 0 ? Math.max(this.rest, BREATH_SECONDS) : BREATH_SECONDS;
   }
 
   #word(name) {
@@ -72,19 +82,32 @@ class HoldRing extends HTMLElement {
     this.button = part('button', 'hw-button main');
     this.button.type = 'button';
     this.button.addEventListener('click', () => this.#press());
+    this.skip = part('button', 'hw-button text');
+    this.skip.type = 'button';
+    this.skip.textContent = this.#word('skip');
+    this.skip.addEventListener('click', () => this.#skip());
     this.aloud = part('span', 'hw-vh');
     this.aloud.setAttribute('role', 'status');
     const words = part('p', 'u-tight');
     words.append(this.side, document.createElement('br'), this.which);
     const beside = part('div', 'hw-stack u-gap3');
-    beside.append(words, this.pips, this.button, this.aloud);
+    beside.append(words, this.pips, this.button, this.skip, this.aloud);
     this.classList.add('hw-sheet', 'hw-hold');
     this.setAttribute('role', 'group');
     this.setAttribute('aria-label', this.#word('name'));
-    this.replaceChildren(this.ring, beside);
+    this.replaceChildren(this.ring, beside, switches((what) => this.#word(what)));
+  }
+
+  /** Goes on before the rest is over. */
+  #skip() {
+    this.#left = this.seconds;
+    this.#go('running');
+    this.#draw();
+    this.button.focus();
   }
 
   #press() {
+    wake();
     if (this.#state === 'running' || this.#state === 'resting') {
       this.#stop();
       this.#state = this.#state === 'resting' ? 'rest-paused' : 'paused';
@@ -126,18 +149,19 @@ class HoldRing extends HTMLElement {
 
   #turn() {
     if (this.#state === 'resting') {
+      signal(false);
       this.#left = this.seconds;
       this.#go('running');
       return;
     }
-    navigator.vibrate?.(200);
+    signal(true);
     this.#step++;
     if (this.#step === this.#count) {
       this.#stop();
       this.#state = 'over';
       this.aloud.textContent = this.#word('over');
     } else {
-      this.#left = REST_SECONDS;
+      this.#left = this.#restNow;
       this.#go('resting');
       this.aloud.textContent = this.#word('rest');
     }
@@ -163,7 +187,8 @@ class HoldRing extends HTMLElement {
   #draw() {
     const resting = this.#state === 'resting' || this.#state === 'rest-paused';
     const over = this.#state === 'over';
-    const whole = resting ? REST_SECONDS : this.seconds;
+    const whole = resting ? this.#restNow : this.seconds;
+    this.skip.hidden = !resting;
     const share = over ? 1 : this.#left / whole;
     this.classList.toggle('ready', this.#state === 'ready');
     this.classList.toggle('resting', resting || over);

@@ -1,9 +1,23 @@
-// Keeps /call in both languages, with all that it shows, so that it opens without a network. Answers for nothing else.
+// One worker at two doors. At /call it keeps that page in both languages, with all that it shows; at /session the page of
+// the session, the same for every child, and the pictures that were shown. So both open without a network. Answers for
+// nothing else.
 
-const CACHE = 'hearthway-call-' + new URL(location.href).searchParams.get('v');
-const PAGE = '/call';
-const PAGES = [PAGE, PAGE + '?lang=en', PAGE + '?lang=es'];
-const FILES = ['/look/styles.css', '/look/icons.svg', '/look/mark.svg', '/offline/call.js', '/offline/aloud.js'];
+const SESSION = location.pathname.startsWith('/session/');
+const PREFIX = SESSION ? 'hearthway-session-page-' : 'hearthway-call-';
+const CACHE = PREFIX + new URL(location.href).searchParams.get('v');
+const PICTURES = 'hearthway-session-pictures';
+const PAGE = SESSION ? '/session' : '/call';
+const PAGES = SESSION ? [PAGE] : [PAGE, PAGE + '?lang=en', PAGE + '?lang=es'];
+const SCRIPTS = SESSION
+  ? ['session', 'session-kept', 'session-send', 'session-parts', 'hold-ring', 'count-ring', 'signal']
+  : ['call', 'aloud'];
+const FILES = [
+  '/look/styles.css',
+  '/look/icons.svg',
+  '/look/mark.svg',
+  ...SCRIPTS.map((name) => `/offline/${name}.js`),
+  ...(SESSION ? ['/figure/moving-figure.js'] : []),
+];
 const PATIENCE_MS = 3000;
 
 // The language of the browser decides here, not the one chosen before: a page kept for later must not change that choice.
@@ -35,7 +49,7 @@ async function keepAll() {
 
 async function dropOthers() {
   const names = await caches.keys();
-  const old = names.filter((name) => name.startsWith('hearthway-call-') && name !== CACHE);
+  const old = names.filter((name) => name.startsWith(PREFIX) && name !== CACHE);
   await Promise.all(old.map((name) => caches.delete(name)));
 }
 
@@ -59,6 +73,21 @@ async function file(request, url) {
   return (await cache.match(url.pathname, { ignoreVary: true })) || fetch(request);
 }
 
+/** A picture's address names what is drawn for good. */
+async function picture(request) {
+  const kept = await caches.match(request.url, { cacheName: PICTURES, ignoreVary: true });
+  if (kept) return kept;
+  const answer = await fetch(request);
+  if (answer.ok) {
+    const cache = await caches.open(PICTURES);
+    await cache.put(request.url, answer.clone());
+  }
+  return answer;
+}
+
+/** Whether this is the page itself and not a way through signing in. */
+const isPage = (path) => path === PAGE || (SESSION && /^\/session\/[0-9a-f-]{36}$/.test(path));
+
 async function renew(url, fresh) {
   const answer = await fresh;
   if (!answer.ok || answer.redirected) return;
@@ -78,11 +107,13 @@ self.addEventListener('activate', (event) => {
 self.addEventListener('fetch', (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== 'GET' || url.origin !== location.origin) return;
-  if (event.request.mode === 'navigate' && url.pathname === PAGE) {
+  if (event.request.mode === 'navigate' && isPage(url.pathname)) {
     const fresh = fetch(event.request);
     event.waitUntil(renew(url, fresh).catch(() => undefined));
     event.respondWith(page(event.request, url, fresh));
   } else if (url.pathname.startsWith('/look/') || FILES.includes(url.pathname)) {
     event.respondWith(file(event.request, url));
+  } else if (SESSION && /^\/figure\/.*\.svg$/.test(url.pathname)) {
+    event.respondWith(picture(event.request));
   }
 });

@@ -72,6 +72,8 @@ public enum Action {
     ENTER_CHILD(false),
     /** See the list of accounts, invite, disable, renew a link. */
     MANAGE_ACCOUNTS(false),
+    /** Try out a file of an exercise's picture; nothing of it is kept. */
+    TRY_PICTURE(false),
     /** See clinic settings; accept or send back family content; change the values of a path for the clinic. */
     MANAGE_CLINIC(false);
 

@@ -55,6 +55,17 @@ public class ContentFolder {
         return result.orElseThrow();
     }
 
+    /** The text of a file as it lies there; empty when it is gone. */
+    public Optional<String> text(String name) {
+        return Optional.ofNullable(files().get(name)).map(file -> {
+            try {
+                return file.getContentAsString(StandardCharsets.UTF_8);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+
     Map<String, Resource> files() {
         try {
             var found = new TreeMap<String, Resource>();

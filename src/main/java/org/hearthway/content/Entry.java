@@ -44,7 +44,12 @@ public final class Entry {
         this.mistakes = mistakes;
         if (node instanceof MappingNode mapping) {
             for (var tuple : mapping.getValue()) {
-                var key = ((ScalarNode) tuple.getKeyNode()).getValue();
+                if (!(tuple.getKeyNode() instanceof ScalarNode named)) {
+                    mistakes.add(
+                            file, lineOf(tuple.getKeyNode()), "a key is " + describe(tuple.getKeyNode()), "a name");
+                    continue;
+                }
+                var key = named.getValue();
                 if (values.put(key, tuple) != null) {
                     mistakes.add(file, lineOf(tuple.getKeyNode()), "\"" + key + "\" stands twice", "each key once");
                 }

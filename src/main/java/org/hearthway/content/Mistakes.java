@@ -27,6 +27,15 @@ public final class Mistakes {
         return found.stream().noneMatch(mistake -> mistake.file().equals(file));
     }
 
+    /** Line and what is wrong with it, in the order of lines; for a file alone. */
+    List<TriedFile.Mistake> byLine() {
+        return found.stream()
+                .sorted()
+                .distinct()
+                .map(m -> new TriedFile.Mistake(m.line, m.text))
+                .collect(Collectors.toList());
+    }
+
     /** One line each, {@code content/…:line: what is wrong, expected …}, in the order of files and lines. */
     public List<String> lines() {
         return found.stream()

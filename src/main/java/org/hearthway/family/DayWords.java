@@ -59,6 +59,9 @@ final class DayWords {
             entry.effort().ifPresent(effort -> parts.add(reader.say("family.felt." + band(effort))));
         }
         pain(reader, entry).ifPresent(parts::add);
+        if (logged.names().size() > 1) {
+            parts.add(reader.list(logged.names()));
+        }
         return String.join(" · ", parts);
     }
 

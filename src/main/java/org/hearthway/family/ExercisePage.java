@@ -9,6 +9,7 @@ import org.hearthway.base.NotAvailable;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Planned;
 
@@ -16,12 +17,14 @@ import org.hearthway.program.HomeWeek.Planned;
 abstract class ExercisePage extends FamilyPage {
 
     private final transient HomeWeek week;
+    private final transient ExerciseLibrary library;
     private transient String name = "";
     private transient String below = "";
 
-    ExercisePage(Readers readers, HomeWeek week) {
+    ExercisePage(Readers readers, HomeWeek week, ExerciseLibrary library) {
         super(readers);
         this.week = week;
+        this.library = library;
     }
 
     /** The rules of care that this reader is told of on that day. */
@@ -61,7 +64,7 @@ abstract class ExercisePage extends FamilyPage {
                 .filter(care -> here.exercise().tags().contains(care.rule().tag()))
                 .toList();
         var page = Tags.div("hw-stack hw-exercise", new Stage(reader, here), what(reader, here), dose(reader, here));
-        HoldRing.of(reader, here).ifPresent(page::add);
+        HoldRing.of(reader, here, library.pace().restSeconds()).ifPresent(page::add);
         page.add(how(reader, here, cautions), outcome(reader, here, date));
         add(page);
     }
@@ -76,7 +79,8 @@ abstract class ExercisePage extends FamilyPage {
         var back = reader.address("today") + (date.equals(reader.today()) ? "" : "?d=" + date);
         return new OutcomeForm(reader, here, date, entry -> {
             // severe pain needs no word here: the day itself shows the call first
-            week.log(reader.viewer(), reader.id(), entry);
+            var before = here.logged().map(HomeWeek.Logged::turn).orElse(0L);
+            week.log(reader.viewer(), reader.id(), entry, before);
             UI.getCurrent().navigate(back);
         });
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 
 /** One exercise on one day for the family, with the rules of care that hold then. */
@@ -17,8 +18,8 @@ class ExerciseView extends ExercisePage {
     private final transient FamilyPlans plans;
     private final transient Gate gate;
 
-    ExerciseView(Readers readers, HomeWeek week, FamilyPlans plans, Gate gate) {
-        super(readers, week);
+    ExerciseView(Readers readers, HomeWeek week, ExerciseLibrary library, FamilyPlans plans, Gate gate) {
+        super(readers, week, library);
         this.plans = plans;
         this.gate = gate;
     }

@@ -25,6 +25,7 @@ import org.hearthway.parts.Tags;
 /** The frame around the family's pages: whose child, which language, notes, and the five places within the thumb's reach. */
 @Layout("my")
 @JsModule(Draft.SCRIPT)
+@JsModule("context://offline/session-send.js")
 @PermitAll
 public class FamilyLayout extends Div implements RouterLayout, AfterNavigationObserver {
 

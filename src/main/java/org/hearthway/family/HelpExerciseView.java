@@ -5,6 +5,7 @@ import jakarta.annotation.security.RolesAllowed;
 import java.time.LocalDate;
 import java.util.List;
 import org.hearthway.path.engine.Plan;
+import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 
 /** One exercise on one day for a helper, who sees nothing of the path: what is not allowed is not planned. */
@@ -12,8 +13,8 @@ import org.hearthway.program.HomeWeek;
 @RolesAllowed("HELPER")
 class HelpExerciseView extends ExercisePage {
 
-    HelpExerciseView(Readers readers, HomeWeek week) {
-        super(readers, week);
+    HelpExerciseView(Readers readers, HomeWeek week, ExerciseLibrary library) {
+        super(readers, week, library);
     }
 
     @Override

@@ -20,6 +20,7 @@ import org.hearthway.parts.Tags;
 /** The frame around a helper's pages: whom this person helps, in which language, and nothing else of the family's. */
 @Layout("help")
 @JsModule(Draft.SCRIPT)
+@JsModule("context://offline/session-send.js")
 @RolesAllowed("HELPER")
 class HelpLayout extends Div implements RouterLayout, AfterNavigationObserver {
 

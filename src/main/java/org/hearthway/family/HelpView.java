@@ -51,6 +51,7 @@ class HelpView extends TickPage {
         }
         if (present && !day.planned().isEmpty()) {
             add(Tags.div("hw-ways", TodayView.pictures(reader)));
+            add(SessionLink.of(reader));
         }
         add(
                 exercises(reader, day, true),

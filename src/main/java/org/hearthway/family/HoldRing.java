@@ -16,32 +16,47 @@ import org.hearthway.program.engine.ProgramLine;
 @JsModule("context://offline/hold-ring.js")
 final class HoldRing extends Component {
 
-    private HoldRing(Reader reader, int seconds, int holds, List<String> sides) {
+    private HoldRing(Reader reader, int seconds, int holds, int round, int rest, List<String> sides) {
         getElement().setAttribute("seconds", String.valueOf(seconds));
         getElement().setAttribute("holds", String.valueOf(holds));
+        getElement().setAttribute("round", String.valueOf(round));
+        getElement().setAttribute("rest", String.valueOf(rest));
         getElement().setAttribute("sides", String.join("|", sides));
         for (var word : List.of(
-                "name", "start", "pause", "go-on", "again", "rest", "over", "seconds", "minutes", "hold", "left")) {
+                "name", "start", "pause", "go-on", "again", "rest", "over", "seconds", "minutes", "hold", "left",
+                "skip", "sound", "buzz")) {
             getElement().setAttribute("word-" + word, reader.say("family.ring." + word));
         }
     }
 
-    /** The ring for a dose with holds or minutes; empty for one that is only counted. */
-    static Optional<HoldRing> of(Reader reader, Planned planned) {
-        var dose = planned.line().dose();
+    /**
+     * The ring for a dose with holds or minutes; empty for one that is only counted.
+     *
+     * @param usualRest seconds between two rounds where the therapist says none
+     */
+    static Optional<HoldRing> of(Reader reader, Planned planned, int usualRest) {
+        var line = planned.line();
+        var dose = line.dose();
+        var rest = line.prescription().restSeconds().orElse(usualRest);
         if (dose.minutes() > 0) {
-            return Optional.of(new HoldRing(reader, dose.minutes() * 60, dose.sets(), sides(reader, planned)));
+            return Optional.of(new HoldRing(reader, dose.minutes() * 60, dose.sets(), 1, rest, sides(reader, line)));
         }
         return dose.holdSeconds() > 0
                 ? Optional.of(new HoldRing(
-                        reader, dose.holdSeconds(), dose.sets() * dose.repetitions(), sides(reader, planned)))
+                        reader,
+                        dose.holdSeconds(),
+                        dose.sets() * dose.repetitions(),
+                        dose.repetitions(),
+                        rest,
+                        sides(reader, line)))
                 : Optional.empty();
     }
 
-    private static List<String> sides(Reader reader, Planned planned) {
-        return switch (planned.line().side()) {
+    /** The sides one after another; one without a name where the exercise has none. */
+    static List<String> sides(Reader reader, ProgramLine line) {
+        return switch (line.side()) {
             case NONE -> List.of("");
-            case LEFT, RIGHT -> List.of(side(reader, planned.line().side()));
+            case LEFT, RIGHT -> List.of(side(reader, line.side()));
             case EACH -> List.of(side(reader, ProgramLine.Side.RIGHT), side(reader, ProgramLine.Side.LEFT));
         };
     }

@@ -28,6 +28,11 @@ class Pause {
 
     /** The sentence, when there is one. */
     Optional<Div> draw(Reader reader) {
+        return words(reader).map(words -> Tags.div("hw-pause", Tags.p("", words)));
+    }
+
+    /** The same as words. */
+    Optional<String> words(Reader reader) {
         var now = standings.now(reader.viewer(), reader.id());
         if (now.status() == Status.ACTIVE) {
             return Optional.empty();
@@ -36,7 +41,6 @@ class Pause {
         var key = "family.pause."
                 + (now.waitsForSecondPerson() ? "WAITS" : now.status().name());
         var service = now.handover().map(Standing.Handover::service).orElse("");
-        return Optional.of(
-                Tags.div("hw-pause", Tags.p("", reader.say(key, reader.name(), clinic.officeLine(), service))));
+        return Optional.of(reader.say(key, reader.name(), clinic.officeLine(), service));
     }
 }

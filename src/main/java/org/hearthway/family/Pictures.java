@@ -31,6 +31,14 @@ final class Pictures {
         return address(reader, exercise.figure(), Shown.MOVING, left);
     }
 
+    static String startAddress(Reader reader, Exercise exercise, boolean left) {
+        return address(reader, exercise.figure(), Shown.START, left);
+    }
+
+    static String endAddress(Reader reader, Exercise exercise, boolean left) {
+        return address(reader, exercise.figure(), Shown.END, left);
+    }
+
     private static HtmlContainer still(Reader reader, Figure figure, Still.Pose pose, boolean left, String words) {
         var shown = pose == Still.Pose.START ? Shown.START : Shown.END;
         return Still.of(address(reader, figure, shown, left), figure.ratio(), pose, words);

@@ -95,7 +95,8 @@ abstract class TickPage extends FamilyPage {
         var exercise = planned.exercise().id();
         try {
             if (done) {
-                week.log(reader.viewer(), reader.id(), quickTick(exercise, date));
+                var before = planned.logged().map(HomeWeek.Logged::turn).orElse(0L);
+                week.log(reader.viewer(), reader.id(), quickTick(exercise, date), before);
             } else {
                 week.takeBack(reader.viewer(), reader.id(), exercise, date);
             }

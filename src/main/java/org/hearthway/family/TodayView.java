@@ -104,6 +104,9 @@ class TodayView extends TickPage {
         if (day.mood() == DayStory.Mood.REST) {
             add(new RestDay(reader, resting(), new DayStory(days.get(1)), why(reader, begun, whole.isPresent())));
         } else {
+            if (present && day.open() > 0 && gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id())) {
+                add(SessionLink.of(reader));
+            }
             add(listed(reader, day));
         }
         if (present) {

@@ -16,6 +16,7 @@ public final class ClinicTabs extends Nav {
         PLACES.put("children", "staff/clinic/children");
         PLACES.put("texts", "staff/clinic/texts");
         PLACES.put("paths", "staff/clinic/paths");
+        PLACES.put("figures", "staff/clinic/figures");
         PLACES.put("needs", "staff/clinic/needs");
         PLACES.put("on-call", "staff/clinic/on-call");
         PLACES.put("calendar", "staff/clinic/calendar");

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -92,9 +93,19 @@ public final class Browser implements AutoCloseable {
                 + v.nodes.slice(0, 3).map(n => n.html).join(' | '))),
               e => tell([String(e)]));""";
 
+    private static final String CLOCK = """
+            {
+              const Real = Date;
+              globalThis.Date = class extends Real {
+                constructor(...given) { super(...(given.length ? given : [Real.now() + AHEAD])); }
+                static now() { return Real.now() + AHEAD; }
+              };
+            }""";
+
     private final ChromeDriver driver;
     private final String root;
     private int width;
+    private @org.jspecify.annotations.Nullable String clock;
 
     static {
         // the driver knows newer browsers than its protocol bindings do; nothing here needs them
@@ -342,6 +353,18 @@ public final class Browser implements AutoCloseable {
         driver.executeCdpCommand(
                 "Network.emulateNetworkConditions",
                 Map.of("offline", off, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+        return this;
+    }
+
+    /** Sets this phone's clock, for pages that are opened from now on; it runs on from there. */
+    public Browser clockAt(Instant at) {
+        if (clock != null) {
+            driver.executeCdpCommand("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", clock));
+        }
+        var ahead = at.toEpochMilli() - System.currentTimeMillis();
+        var script = CLOCK.replace("AHEAD", String.valueOf(ahead));
+        clock = (String) driver.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script))
+                .get("identifier");
         return this;
     }
 

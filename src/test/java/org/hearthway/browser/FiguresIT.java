@@ -18,7 +18,7 @@ class FiguresIT {
 
     private static final String SHEET = """
             document.body.innerHTML = '';
-            document.body.style.cssText = 'display:grid;grid-template-columns:repeat(5,1fr);gap:8px;padding:8px;'
+            document.body.style.cssText = 'display:grid;grid-template-columns:repeat(8,1fr);gap:8px;padding:8px;'
               + 'background:#F7F2E9';
             for (const figure of arguments[0]) {
               const place = document.createElement('figure');
@@ -53,6 +53,37 @@ class FiguresIT {
         }
     }
 
+    /** An author sees what is wrong, what is beyond the norm and what is drawn; nothing is kept. */
+    @Test
+    void areTriedByTheirAuthorsAsTheyType() {
+        try (var clinic = RunningClinic.demo();
+                var desk = Browser.desk(clinic)) {
+            var page = "/staff/clinic/figures?figure=hamstring-helper";
+            Tour.signIn(desk, Tour.Person.ADMINISTRATOR.mail)
+                    .open("/staff/clinic")
+                    .press("Pictures");
+            desk.open(page).see("Nothing stands against this file.").see("Mirrored, left");
+            assertThat(desk.all(".hw-try-side")).hasSize(2);
+            var file = desk.value("File");
+            desk.type("File", file.replace("hip: 76", "hip: 176"))
+                    .see("Line 16:")
+                    .see("\"hip\" is 176, expected -28 to 140 degrees")
+                    .see("The pictures show the last text that could be drawn.");
+            desk.accessible("a picture's file with a mistake", false).picture(picture("figures-refused"));
+            desk.type("File", file.replace("hip: 76", "hip: 138"))
+                    .see("Right side: hip flexion 138°. At 2 to 8 years the norm is 131°.")
+                    .see("Nothing stands against this file.");
+            desk.accessible("a picture's file beyond the norm").picture(picture("figures-beyond"));
+            desk.resize(390, 844, false);
+            desk.fitsItsWidth("a picture's file on a phone").picture(picture("figures-390"));
+            assertThat(desk.reload().value("File")).as("nothing is kept").isEqualTo(file);
+        }
+    }
+
+    private static Path picture(String name) {
+        return Path.of("target", "screens", name + ".png");
+    }
+
     private static boolean isPaused(Browser phone) {
         return Boolean.TRUE.equals(phone.run("return document.querySelector('" + MOVING + "').animationsPaused()"));
     }
@@ -63,7 +94,8 @@ class FiguresIT {
     void areAllDrawnOnOneSheet() {
         try (var clinic = RunningClinic.demo();
                 var desk = Browser.desk(clinic)) {
-            desk.resize(1800, 1700, false);
+            int rows = (ShippedFigures.sheets().size() + 7) / 8;
+            desk.resize(2880, rows * 268 + 16, false);
             desk.open("/sign-in");
             var figures = clinic.part(Figures.class);
             var sheet = ShippedFigures.sheets().stream()

@@ -43,7 +43,7 @@ class HowItGoesIT {
         Tour.signIn(desk.forget(), Tour.Person.ADMINISTRATOR.mail).open("/staff/clinic/needs");
         desk.see("As it came").accessible("the numbers of needs a look");
         desk.pressAt("[aria-label='Change: Points by which the later half lies higher']");
-        desk.type("Number, 0 to 5", "5").press("Save for the clinic").see("From 3 to 500 characters");
+        desk.type("Number, 0 to 5", "5").press("Save for the clinic").see("Write 3 to 500 characters");
         desk.type("Reason", "We look at larger steps")
                 .press("Save for the clinic")
                 .see("1 became 5");

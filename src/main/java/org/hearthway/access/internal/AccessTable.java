@@ -34,6 +34,7 @@ import static org.hearthway.base.Action.SEE_WEEK;
 import static org.hearthway.base.Action.SIGN_EMERGENCY_PLAN;
 import static org.hearthway.base.Action.SIGN_MEDICINE;
 import static org.hearthway.base.Action.TICK_TASK;
+import static org.hearthway.base.Action.TRY_PICTURE;
 import static org.hearthway.base.Action.WORK_DESK;
 import static org.hearthway.base.Action.WORK_NEEDS;
 
@@ -96,7 +97,8 @@ final class AccessTable {
                         RECORD_SURVEILLANCE,
                         WORK_NEEDS,
                         GIVE_TASK,
-                        END_TASK);
+                        END_TASK,
+                        TRY_PICTURE);
             case PHYSICIAN ->
                 Set.of(
                         LIST_CHILDREN,
@@ -177,6 +179,7 @@ final class AccessTable {
                         LINK_HELPER,
                         MERGE_CHILDREN,
                         MANAGE_ACCOUNTS,
+                        TRY_PICTURE,
                         MANAGE_CLINIC);
         };
     }

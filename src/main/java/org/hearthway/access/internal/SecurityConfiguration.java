@@ -6,6 +6,7 @@ import com.vaadin.flow.server.HandlerHelper;
 import com.vaadin.flow.spring.security.VaadinSecurityConfigurer;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Map;
 import java.util.Set;
@@ -41,7 +42,7 @@ class SecurityConfiguration {
 
     /** Pages outside the component library; some of them also need no sign-in, see {@link #FILES}. */
     private static final String[] PLAIN = {
-        SIGN_IN, "/call/**", "/v/**", "/welcome/**", "/emergency/**", Landing.NO_CHILD
+        SIGN_IN, "/call/**", "/session/**", "/v/**", "/welcome/**", "/emergency/**", Landing.NO_CHILD
     };
 
     private static final String[] FILES = {"/look/**", "/figure/**", "/offline/**", "/parts/**"};
@@ -70,6 +71,10 @@ class SecurityConfiguration {
         http.authorizeHttpRequests(requests -> requests.requestMatchers("/", "/error")
                 .permitAll()
                 .requestMatchers(SIGN_IN, "/call/**", "/v/**", "/welcome/**", "/emergency/**")
+                .permitAll()
+                .requestMatchers("/session/*/again")
+                .authenticated()
+                .requestMatchers("/session/**")
                 .permitAll()
                 .requestMatchers(FILES)
                 .permitAll());
@@ -125,9 +130,12 @@ class SecurityConfiguration {
         return form || (link && (from == null || Set.of("same-origin", "none").contains(from)));
     }
 
-    /** A session that was ended from elsewhere: a page goes to sign in; the client engine is told in its own way. */
+    /** A session that was ended from elsewhere: a page goes to sign in; scripts are told in their own ways. */
     private static void ended(SessionInformationExpiredEvent event) throws IOException, ServletException {
-        if (HandlerHelper.isFrameworkInternalRequest("/*", event.getRequest())) {
+        if (event.getRequest().getRequestURI().startsWith("/session/")) {
+            // a phone asks by script: it keeps what waits and says itself that a sign-in is due
+            event.getResponse().setStatus(HttpServletResponse.SC_UNAUTHORIZED);
+        } else if (HandlerHelper.isFrameworkInternalRequest("/*", event.getRequest())) {
             event.getFilterChain().doFilter(event.getRequest(), event.getResponse());
         } else {
             event.getResponse().sendRedirect(SIGN_IN);

@@ -30,6 +30,9 @@ final class HomeRules {
 
     private static final int HUNDRED = 100;
 
+    /** Stands in the subject of a rise that shares of both halves showed. */
+    private static final String SHARE = "share";
+
     private final RuleBook book;
     private final Office office;
     private final Facts.OfHome home;
@@ -111,7 +114,15 @@ final class HomeRules {
         var chart = Trends.pain(within(logs, day, 7 * book.figure(Figure.RISING_WEEKS)), rater);
         return chart.change() == RunChart.Change.RISING
                         && chart.rise().compareTo(BigDecimal.valueOf(book.figure(Figure.RISING_BY))) >= 0
-                ? Optional.of(new Found(
+                ? Optional.of(risen(rater, chart))
+                : Optional.empty();
+    }
+
+    /** What the words say of the rule: its runs and crossings, or where the median is an extreme its shares. */
+    private static Found risen(Rater rater, RunChart chart) {
+        return chart.isOneSided()
+                ? new Found(chart.useful(), says(rater, SHARE, chart.offInLaterHalf(), chart.median(), chart.rise()))
+                : new Found(
                         chart.longestRun(),
                         says(
                                 rater,
@@ -119,8 +130,7 @@ final class HomeRules {
                                 chart.median(),
                                 chart.crossings(),
                                 chart.fewestUsual(),
-                                chart.rise())))
-                : Optional.empty();
+                                chart.rise()));
     }
 
     private Optional<Found> often(List<Log> logs, Rater rater, LocalDate day) {

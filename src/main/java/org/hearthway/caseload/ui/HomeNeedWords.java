@@ -20,6 +20,9 @@ import org.springframework.stereotype.Component;
 @Component
 class HomeNeedWords {
 
+    /** As the rule writes it into the subject of its cause. */
+    private static final String SHARE = "share";
+
     private final Words words;
     private final ExerciseLibrary library;
     private final ProgramWords programWords;
@@ -38,15 +41,22 @@ class HomeNeedWords {
         var says = says(cause);
         return new Why(
                 words.say(language, "caseload.rising." + says.get(0)),
-                words.say(language, "caseload.rising.by", new BigDecimal(says.get(5))),
-                words.say(
-                        language,
-                        "caseload.rising.rule",
-                        cause.count(),
-                        number(says.get(1)),
-                        new BigDecimal(says.get(2)),
-                        number(says.get(3)),
-                        number(says.get(4))));
+                words.say(language, "caseload.rising.by", new BigDecimal(says.get(says.size() - 1))),
+                says.get(1).equals(SHARE)
+                        ? words.say(
+                                language,
+                                "caseload.rising.share",
+                                cause.count(),
+                                number(says.get(2)),
+                                new BigDecimal(says.get(3)))
+                        : words.say(
+                                language,
+                                "caseload.rising.rule",
+                                cause.count(),
+                                number(says.get(1)),
+                                new BigDecimal(says.get(2)),
+                                number(says.get(3)),
+                                number(says.get(4))));
     }
 
     /** Sore, or too hard, on so many of the last days. */

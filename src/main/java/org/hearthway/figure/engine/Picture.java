@@ -1,6 +1,7 @@
 package org.hearthway.figure.engine;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,10 @@ public final class Picture {
         all.addAll(scenery.at(1));
         all.addAll(scenery.arrows());
         this.body = Box.around(all.stream().filter(Shape::body).toList());
+        // whoever stands up on the way must not lose the head in the moving picture
+        for (int stop = 1; stop < motion.stops() - 1; stop++) {
+            all.addAll(scenery.at((double) stop / (motion.stops() - 1)));
+        }
         var around = Box.around(all);
         this.box = glass().map(Magnifier::place)
                 .map(around::with)
@@ -57,6 +62,21 @@ public final class Picture {
     /** What is wrong with the settled body, one sentence each; empty for a picture that can be shown. */
     public List<String> findings() {
         return new Findings(sheet, motion).all();
+    }
+
+    /** The angles of its positions that go beyond the norm for the child's age, the farthest of each movement. */
+    public List<Norms.Beyond> beyondNorms() {
+        var farthest = new LinkedHashMap<String, Norms.Beyond>();
+        for (int stop = 0; stop < motion.stops(); stop++) {
+            var pose = motion.at((double) stop / Math.max(1, motion.stops() - 1));
+            for (var beyond : Norms.beyond(pose, sheet.years())) {
+                farthest.merge(
+                        beyond.side() + " " + beyond.joint() + " " + beyond.more(),
+                        beyond,
+                        (one, other) -> one.degrees() >= other.degrees() ? one : other);
+            }
+        }
+        return List.copyOf(farthest.values());
     }
 
     private Box ground() {

@@ -1,6 +1,7 @@
 package org.hearthway.figure.internal;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hearthway.content.ContentKind;
@@ -17,6 +18,8 @@ import org.springframework.stereotype.Component;
 class FigureKind implements ContentKind {
 
     private record Read(FigureSheet sheet, Entry file) {}
+
+    private record Found(Read in, List<String> findings) {}
 
     private final Map<String, Read> read = new LinkedHashMap<>();
 
@@ -35,18 +38,22 @@ class FigureKind implements ContentKind {
         return Optional.ofNullable(read.get(id)).map(Read::sheet);
     }
 
+    List<String> names() {
+        return read.keySet().stream().sorted().toList();
+    }
+
     boolean has(String id) {
         return read.containsKey(id);
     }
 
+    /** Settles all pictures, on all processors: they are many, and none knows of another. */
     @Override
     public void check() {
-        read.values().forEach(one -> {
-            if (one.file().isSound()) {
-                new Picture(one.sheet())
-                        .findings()
-                        .forEach(finding -> one.file().wrong("end", finding, "a body that fits its supports"));
-            }
-        });
+        read.values().parallelStream()
+                .filter(one -> one.file().isSound())
+                .map(one -> new Found(one, new Picture(one.sheet()).findings()))
+                .toList()
+                .forEach(found -> found.findings()
+                        .forEach(finding -> found.in().file().wrong("end", finding, "a body that fits its supports")));
     }
 }

@@ -42,6 +42,10 @@ final class ExerciseCheck {
             Position.TUMMY, "prone-on-pump",
             Position.LONG_SITTING, "long-sitting");
 
+    /** Muscle groups whose stretch a rule of care can forbid, with the tag that it would name. */
+    private static final Map<String, String> STRETCH_TOLD_BY_TAG =
+            Map.of("hamstrings", "hamstring-stretch", "adductors", "hip-forced-abduction");
+
     /** An exercise with the file that says so. */
     record Read(Exercise exercise, Entry file) {}
 
@@ -156,6 +160,16 @@ final class ExerciseCheck {
                 .distinct()
                 .forEach(tag -> one.file()
                         .wrong("tags", "its positions ask for the tag \"" + tag + "\"", "the tag, or other positions"));
+        if (one.exercise().kind() == Kind.STRETCH) {
+            one.exercise().traits().muscleGroups().stream()
+                    .flatMap(group -> Optional.ofNullable(STRETCH_TOLD_BY_TAG.get(group.id())).stream())
+                    .filter(tag -> !one.exercise().tags().contains(tag))
+                    .forEach(tag -> one.file()
+                            .wrong(
+                                    "tags",
+                                    "what it stretches asks for the tag \"" + tag + "\"",
+                                    "the tag, or other groups"));
+        }
     }
 
     private static void reading(Read one) {

@@ -31,6 +31,13 @@ class SessionRules {
         if (library.find(entry.exercise()).isEmpty()) {
             problems.add(Problem.at("exercise", "program.said.exercise"));
         }
+        problems.addAll(words(entry, today));
+        return problems;
+    }
+
+    /** All but the exercise: a phone may tell of one that the library has no more. */
+    List<Problem> words(Entry entry, LocalDate today) {
+        var problems = new ArrayList<Problem>();
         var first = today.minusDays(DAYS_BACK);
         if (entry.day().isAfter(today) || entry.day().isBefore(first)) {
             problems.add(Problem.at("day", "program.said.day", first, today));

@@ -11,6 +11,7 @@ import java.util.UUID;
 import org.hearthway.base.AccountId;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
+import org.hearthway.program.HomeWeek.Became;
 import org.hearthway.program.HomeWeek.Entry;
 import org.hearthway.program.HomeWeek.Logged;
 import org.hearthway.program.HomeWeek.Outcome;
@@ -19,7 +20,7 @@ import org.hearthway.program.HomeWeek.Reason;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** The rows of what families said. The newest row for an exercise and day counts; one that takes back counts as none. */
+/** The rows of what families said; which of them count is told by {@link Together}. */
 @Component
 class SessionStore {
 
@@ -40,11 +41,20 @@ class SessionStore {
                 .map(ChildId::new);
     }
 
-    void add(ChildId child, Viewer.Person by, Instant at, Entry entry) {
-        insert(child, by, at, entry, entry.outcome().name());
+    /**
+     * What is kept beside an entry.
+     *
+     * @param saidAt when it was said
+     * @param received when it came in
+     * @param over the last turn of this exercise and day in whose place it stands, whoever said that
+     */
+    record Margin(Instant saidAt, Instant received, long over, Optional<Integer> version, Optional<Became> became) {}
+
+    void add(ChildId child, Viewer.Person by, Entry entry, Margin margin) {
+        insert(child, by, entry, entry.outcome().name(), margin);
     }
 
-    void takeBack(ChildId child, Viewer.Person by, Instant at, String exercise, LocalDate day) {
+    void takeBack(ChildId child, Viewer.Person by, Instant at, String exercise, LocalDate day, long over) {
         var nothing = new Entry(
                 UUID.randomUUID(),
                 exercise,
@@ -55,13 +65,14 @@ class SessionStore {
                 Optional.empty(),
                 Optional.empty(),
                 "");
-        insert(child, by, at, nothing, TAKEN_BACK);
+        insert(child, by, nothing, TAKEN_BACK, new Margin(at, at, over, Optional.empty(), Optional.empty()));
     }
 
-    private void insert(ChildId child, Viewer.Person by, Instant at, Entry entry, String outcome) {
+    private void insert(ChildId child, Viewer.Person by, Entry entry, String outcome, Margin margin) {
         jdbc.sql("insert into session_entry (entry_key, child, exercise, for_day, outcome, reason, effort, pain,"
-                        + " rated_by, note, said_by, said_by_name, said_at) values (:entryKey, :child, :exercise, :forDay,"
-                        + " :outcome, :reason, :effort, :pain, :ratedBy, :note, :saidBy, :saidByName, :at)")
+                        + " rated_by, note, said_by, said_by_name, said_at, received_at, over_turn, seen_version, became)"
+                        + " values (:entryKey, :child, :exercise, :forDay, :outcome, :reason, :effort, :pain, :ratedBy,"
+                        + " :note, :saidBy, :saidByName, :at, :received, :over, :version, :became)")
                 .param("entryKey", entry.key())
                 .param("child", child.value())
                 .param("exercise", entry.exercise())
@@ -75,44 +86,60 @@ class SessionStore {
                 .param("note", entry.note().replace("\u0000", "").strip())
                 .param("saidBy", by.account().value())
                 .param("saidByName", by.name())
-                .param("at", ProgramStore.utc(at))
+                .param("at", ProgramStore.utc(margin.saidAt()))
+                .param("received", ProgramStore.utc(margin.received()))
+                .param("over", margin.over())
+                .param("version", margin.version().orElse(null))
+                .param("became", margin.became().map(Enum::name).orElse(null))
                 .update();
     }
 
-    /** Whether what counts for an exercise on a day was said by this account. */
-    boolean isSaidBy(ChildId child, String exercise, LocalDate day, AccountId account) {
-        return jdbc.sql("select said_by from session_entry where child = :child and exercise = :exercise"
-                        + " and for_day = :forDay order by turn desc fetch first 1 row only")
+    /** The last turn of an exercise and day, 0 for none. */
+    long last(ChildId child, String exercise, LocalDate day) {
+        return jdbc.sql("select coalesce(max(turn), 0) from session_entry where child = :child and exercise = :exercise"
+                        + " and for_day = :forDay")
                 .param("child", child.value())
                 .param("exercise", exercise)
                 .param("forDay", day)
-                .query(UUID.class)
-                .optional()
-                .filter(account.value()::equals)
-                .isPresent();
+                .query(Long.class)
+                .single();
+    }
+
+    /** Whether something that counts for an exercise on a day was said by this account. */
+    boolean isSaidBy(ChildId child, String exercise, LocalDate day, AccountId account) {
+        return Together.counting(rows(child, day, day)).stream()
+                .anyMatch(row -> row.logged().entry().exercise().equals(exercise)
+                        && row.by().equals(account));
     }
 
     /** What counts, newest first. */
     List<Logged> counting(ChildId child, LocalDate from, LocalDate until) {
-        return jdbc.sql("select e.entry_key, e.exercise, e.for_day, e.outcome, e.reason, e.effort, e.pain, e.rated_by,"
-                        + " e.note, e.said_by_name, e.said_at from session_entry e"
-                        + " join (select max(turn) as turn from session_entry where child = :child"
-                        + " and for_day between :first and :last group by exercise, for_day) newest on newest.turn = e.turn"
-                        + " where e.outcome <> :takenBack order by e.turn desc")
+        return Together.merged(Together.counting(rows(child, from, until)));
+    }
+
+    /** All rows of a span, the first first. */
+    private List<Together.Row> rows(ChildId child, LocalDate from, LocalDate until) {
+        return jdbc.sql("select turn, entry_key, exercise, for_day, outcome, reason, effort, pain, rated_by, note,"
+                        + " said_by, said_by_name, said_at, received_at, over_turn, seen_version, became"
+                        + " from session_entry where child = :child and for_day between :first and :last order by turn")
                 .param("child", child.value())
                 .param("first", from)
                 .param("last", until)
-                .param("takenBack", TAKEN_BACK)
-                .query((row, n) -> logged(row))
+                .query((row, n) -> new Together.Row(
+                        row.getLong("over_turn"),
+                        new AccountId(row.getObject("said_by", UUID.class)),
+                        row.getString("outcome").equals(TAKEN_BACK),
+                        logged(row)))
                 .list();
     }
 
     private static Logged logged(ResultSet row) throws SQLException {
+        var outcome = row.getString("outcome");
         var entry = new Entry(
                 row.getObject("entry_key", UUID.class),
                 row.getString("exercise"),
                 row.getObject("for_day", LocalDate.class),
-                Outcome.valueOf(row.getString("outcome")),
+                outcome.equals(TAKEN_BACK) ? Outcome.DONE : Outcome.valueOf(outcome),
                 Optional.ofNullable(row.getString("reason")).map(Reason::valueOf),
                 Optional.ofNullable(row.getObject("effort", Integer.class)),
                 Optional.ofNullable(row.getObject("pain", Integer.class)),
@@ -121,6 +148,11 @@ class SessionStore {
         return new Logged(
                 entry,
                 row.getString("said_by_name"),
-                row.getObject("said_at", OffsetDateTime.class).toInstant());
+                row.getObject("said_at", OffsetDateTime.class).toInstant(),
+                row.getObject("received_at", OffsetDateTime.class).toInstant(),
+                Optional.ofNullable(row.getObject("seen_version", Integer.class)),
+                Optional.ofNullable(row.getString("became")).map(Became::valueOf),
+                row.getLong("turn"),
+                List.of());
     }
 }

@@ -1,8 +1,8 @@
 package org.hearthway.program.internal;
 
-import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,21 +12,16 @@ import java.util.stream.Collectors;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
-import org.hearthway.base.Invalid;
-import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Viewer;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
+import org.hearthway.program.Programs;
+import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.week.FamilyWeek;
 import org.hearthway.program.engine.week.Layout;
 import org.hearthway.program.engine.week.Standing;
-import org.hearthway.program.events.SessionLogged;
-import org.hearthway.program.events.SessionTakenBack;
-import org.springframework.context.ApplicationEventPublisher;
-import org.springframework.dao.DuplicateKeyException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
-import org.springframework.transaction.support.TransactionOperations;
 
 /** The family's week, laid out from the stored versions, and what was said of it. */
 @Service
@@ -35,32 +30,31 @@ class StoredHomeWeek implements HomeWeek {
     /** Most days asked for at once. */
     private static final int MOST_DAYS = 400;
 
+    private static final Viewer WEEK = new Viewer.Machine("week");
+
     private final WeekReading reading;
     private final SessionStore sessions;
     private final Gate gate;
     private final ExerciseLibrary library;
-    private final SessionRules rules;
-    private final ApplicationEventPublisher events;
-    private final TransactionOperations transaction;
-    private final Clock clock;
+    private final ProgramStore programs;
+    private final Cautions cautions;
+    private final Said said;
 
     StoredHomeWeek(
             WeekReading reading,
             SessionStore sessions,
             Gate gate,
             ExerciseLibrary library,
-            SessionRules rules,
-            ApplicationEventPublisher events,
-            TransactionOperations transaction,
-            Clock clock) {
+            ProgramStore programs,
+            Cautions cautions,
+            Said said) {
         this.reading = reading;
         this.sessions = sessions;
         this.gate = gate;
         this.library = library;
-        this.rules = rules;
-        this.events = events;
-        this.transaction = transaction;
-        this.clock = clock;
+        this.programs = programs;
+        this.cautions = cautions;
+        this.said = said;
     }
 
     @Override
@@ -71,11 +65,11 @@ class StoredHomeWeek implements HomeWeek {
             throw new IllegalArgumentException("1 to " + MOST_DAYS + " days at once");
         }
         var whole = gate.allows(viewer, Action.SEE_FAMILY_PAGES, child);
-        var logged = sessions.counting(child, from, from.plusDays(count - 1L)).stream()
-                .map(said -> whole ? said : withoutWords(said))
+        var entries = sessions.counting(child, from, from.plusDays(count - 1L)).stream()
+                .map(logged -> whole ? logged : withoutWords(logged))
                 .collect(Collectors.toMap(Slot::of, Function.identity()));
         return reading.days(viewer, child, from, count).stream()
-                .map(read -> day(read, whole, logged))
+                .map(read -> day(read, whole, entries))
                 .toList();
     }
 
@@ -132,7 +126,12 @@ class StoredHomeWeek implements HomeWeek {
                 new Entry(
                         e.key(), e.exercise(), e.day(), e.outcome(), e.reason(), e.effort(), e.pain(), e.ratedBy(), ""),
                 "",
-                said.at());
+                said.at(),
+                said.received(),
+                said.version(),
+                said.became(),
+                said.turn(),
+                List.of());
     }
 
     /** An exercise on a day. */
@@ -153,61 +152,42 @@ class StoredHomeWeek implements HomeWeek {
     }
 
     @Override
+    @Transactional(readOnly = true)
+    public Carried carry(Viewer viewer, ChildId child, LocalDate from, int count) {
+        var days = days(viewer, child, from, count);
+        var care = cautions.rules(WEEK, child);
+        var forbiddenFrom = new LinkedHashMap<String, LocalDate>();
+        var lines = days.stream()
+                .flatMap(day -> day.planned().stream())
+                .map(Planned::line)
+                .collect(Collectors.toMap(ProgramLine::exercise, Function.identity(), (first, later) -> later));
+        lines.forEach((exercise, line) -> days.stream()
+                .map(Day::date)
+                .filter(day -> cautions.lock(line, day, care).isPresent())
+                .findFirst()
+                .ifPresent(day -> forbiddenFrom.put(exercise, day)));
+        return new Carried(programs.latest(child).map(Programs.Version::number).orElse(0), days, forbiddenFrom);
+    }
+
+    @Override
     public boolean log(Viewer viewer, ChildId child, Entry entry) {
-        gate.require(viewer, Action.LOG_SESSION, child);
-        var by = person(viewer);
-        Invalid.ifAny(rules.check(entry, LocalDate.now(clock.withZone(by.zone()))));
-        try {
-            transaction.executeWithoutResult(t -> add(by, child, entry));
-        } catch (DuplicateKeyException sentTwiceAtOnce) {
-            transaction.executeWithoutResult(t -> add(by, child, entry));
-        }
-        return isSevere(entry);
+        return said.keep(viewer, child, entry, Optional.empty());
     }
 
-    private void add(Viewer.Person by, ChildId child, Entry entry) {
-        // asked again where it is kept: the right may have ended since
-        gate.require(by, Action.LOG_SESSION, child);
-        var known = sessions.childOf(entry.key());
-        if (known.isPresent()) {
-            if (!known.get().equals(child)) {
-                throw new NotAvailable();
-            }
-            return;
-        }
-        var now = clock.instant();
-        sessions.add(child, by, now, entry);
-        events.publishEvent(
-                new SessionLogged(child, by, now, entry.key(), entry.exercise(), entry.day(), entry.pain()));
+    @Override
+    public boolean log(Viewer viewer, ChildId child, Entry entry, long before) {
+        return said.keep(viewer, child, entry, Optional.of(before));
     }
 
-    private static boolean isSevere(Entry entry) {
-        return entry.pain().filter(p -> p >= SessionLogged.SEVERE_PAIN).isPresent();
-    }
-
-    private static Viewer.Person person(Viewer viewer) {
-        if (viewer instanceof Viewer.Person person) {
-            return person;
-        }
-        throw new NotAvailable();
+    @Override
+    public List<Arrived> bring(Viewer viewer, ChildId child, List<Tick> ticks) {
+        return said.bring(viewer, child, ticks);
     }
 
     @Override
     @Transactional
     public void takeBack(Viewer viewer, ChildId child, String exercise, LocalDate day) {
-        gate.require(viewer, Action.LOG_SESSION, child);
-        if (!gate.allows(viewer, Action.SEE_FAMILY_PAGES, child)
-                && !sessions.isSaidBy(child, exercise, day, person(viewer).account())) {
-            // a helper takes back what the helper said, not what the family did
-            throw new NotAvailable();
-        }
-        var counts = sessions.counting(child, day, day).stream()
-                .anyMatch(logged -> logged.entry().exercise().equals(exercise));
-        if (counts) {
-            var now = clock.instant();
-            sessions.takeBack(child, person(viewer), now, exercise, day);
-            events.publishEvent(new SessionTakenBack(child, viewer, now, exercise, day));
-        }
+        said.takeBack(viewer, child, exercise, day);
     }
 
     @Override

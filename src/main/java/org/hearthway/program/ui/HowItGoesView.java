@@ -248,8 +248,11 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
     }
 
     private String rule(RunChart chart) {
-        return chart.change() == RunChart.Change.TOO_FEW
-                ? say.say("rule.few", chart.useful(), RunChart.ENOUGH)
+        if (chart.change() == RunChart.Change.TOO_FEW) {
+            return say.say("rule.few", chart.useful(), RunChart.ENOUGH);
+        }
+        return chart.isOneSided()
+                ? say.say("rule.share", chart.median(), chart.useful(), chart.offInLaterHalf())
                 : say.say(
                         "rule",
                         chart.longestRun(),

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.sign.CallLines;
+import org.hearthway.sign.OfflineCopy;
 import org.hearthway.sign.Sign;
 import org.hearthway.sign.Sign.Topic;
 import org.hearthway.sign.Signs;

@@ -5,6 +5,7 @@ import static org.hearthway.caseload.engine.Samples.TODAY;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,6 +106,24 @@ class HomeRulesTests {
         assertThat(causes(logs, Map.of(), Map.of(Figure.RISING_BY, 3)))
                 .extracting(Cause::rule)
                 .doesNotContain(Rule.PAIN_RISING);
+    }
+
+    @Test
+    void painThatCameAndWentIsNoRiseHoweverSmallAStepTheClinicAsksFor() {
+        int[] cameAndWent = {0, 0, 0, 0, 2, 2, 2, 2, 2, 2, 2, 2, 0, 0, 0, 0};
+        var logs = pains(cameAndWent, TODAY, Rater.CHILD);
+        assertThat(causes(logs, Map.of(), Map.of(Figure.RISING_BY, 0))).isEmpty();
+    }
+
+    /** Mostly without pain, then ten days of 3: the median is 0, and the halves are compared (Fisher's exact test). */
+    @Test
+    void aRiseFromMostlyNothingIsFoundByItsShares() {
+        var pains = new int[30];
+        Arrays.fill(pains, 20, 30, 3);
+        var found = causes(pains(pains, TODAY, Rater.ADULT));
+        assertThat(found).extracting(Cause::rule).containsExactly(Rule.PAIN_RISING);
+        assertThat(found.get(0).count()).isEqualTo(10);
+        assertThat(found.get(0).subject()).isEqualTo("ADULT/share/10/0.0/2.0");
     }
 
     @Test

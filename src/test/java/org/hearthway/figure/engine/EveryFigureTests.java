@@ -171,6 +171,21 @@ class EveryFigureTests {
         assertThat(here.subList(1, 4)).isEqualTo(there.subList(1, 4));
     }
 
+    /** Whoever stands up between two seats is taller on the way than at either end. */
+    @ParameterizedTest
+    @MethodSource("pictures")
+    void keepsEveryPositionWithinThePicture(Case one) {
+        var view = viewBox(one.picture().moving(AS_WRITTEN, "words"));
+        var motion = one.picture().motion();
+        for (int stop = 0; stop < motion.stops(); stop++) {
+            var around = Box.around(one.picture().scenery().at((double) stop / (motion.stops() - 1)));
+            assertThat(around.left()).isGreaterThan(view.get(0));
+            assertThat(around.top()).isGreaterThan(view.get(1));
+            assertThat(around.right()).isLessThan(view.get(0) + view.get(2));
+            assertThat(around.bottom()).isLessThan(view.get(1) + view.get(3));
+        }
+    }
+
     private static List<Double> viewBox(String svg) {
         var box = Pattern.compile("viewBox=\"([^\"]+)\"").matcher(svg);
         assertThat(box.find()).isTrue();

@@ -81,6 +81,8 @@ class ExerciseCheckTests {
                 "walker-walk | tags: [standing] | tags: [] | ask for the tag \"standing\"",
                 "prone-elbows | tags: [prone-on-pump] | tags: [] | ask for the tag \"prone-on-pump\"",
                 "long-sit-reach | [long-sitting, | [ | ask for the tag \"long-sitting\"",
+                "hamstring-chair | [hamstring-stretch, | [ | asks for the tag \"hamstring-stretch\"",
+                "butterfly | tags: [hip-forced-abduction] | tags: [] | asks for the tag \"hip-forced-abduction\"",
                 "bridge | Hold. Keep breathing. | Maintain respiratory regularity during isometric contraction of the gluteal musculature, continuously and deliberately, notwithstanding considerable accumulating fatigue. | the English text reads at grade",
                 "bridge | Mantener. Seguir respirando. | Mantener la respiración diafragmática coordinadamente durante la contracción isométrica prolongada de la musculatura glútea, procurando constantemente una adecuada estabilización lumbopélvica durante aproximadamente el tiempo correspondiente indicado previamente por el fisioterapeuta responsable del tratamiento domiciliario. | the Spanish text has a reading ease",
                 "bridge | figure: bridge | figure: brigde | there is no picture brigde",

@@ -17,6 +17,11 @@ import java.util.stream.IntStream;
  * non-random variation in health care processes, PLoS ONE 2014; 9(11): e113825. A chart in which nothing changed still
  * signals at times: it asks for a look and is no finding.
  *
+ * <p>Where more than half of the numbers are the lowest of all (a child that mostly has no pain) or the highest, the median
+ * is that number and every other lies on one side of it: runs and crossings say nothing. Then the numbers off the median
+ * are counted in both halves, and a share that chance gives at most once in forty to either side is a signal (R. A.
+ * Fisher's exact test, The Design of Experiments, 1935; the limit is the usual 5 % of both sides together).
+ *
  * @param points in the order of their days
  * @param median of all of them
  * @param useful how many do not lie on it
@@ -78,8 +83,20 @@ public record RunChart(
         var fewest = fewestUsual(sides.length);
         var change = sides.length < ENOUGH
                 ? Change.TOO_FEW
-                : longest > usual || crossings < fewest ? direction(row) : Change.NONE;
+                : longest == sides.length
+                        ? share(row, median)
+                        : longest > usual || crossings < fewest ? direction(row) : Change.NONE;
         return new RunChart(row, median, sides.length, longest, usual, crossings, fewest, change);
+    }
+
+    /** Whether every number off the median lies on one side of it, so that shares are compared instead of runs. */
+    public boolean isOneSided() {
+        return useful > 0 && longestRun == useful;
+    }
+
+    /** How many numbers of the later half lie off the median. */
+    public int offInLaterHalf() {
+        return off(laterHalf(points), median);
     }
 
     /** Whether more of it should be looked at. */
@@ -152,12 +169,49 @@ public record RunChart(
         return later > earlier ? Change.RISING : later < earlier ? Change.FALLING : Change.OTHER;
     }
 
+    private static Change share(List<Point> row, BigDecimal median) {
+        var half = row.size() / HALF;
+        var earlier = off(row.subList(0, half), median);
+        var later = off(laterHalf(row), median);
+        return isRare(Math.max(earlier, later), earlier + later, half) ? direction(row) : Change.NONE;
+    }
+
+    /** Whether chance puts so many of them, or more, into one given half at most once in forty. */
+    private static boolean isRare(int inOne, int both, int half) {
+        var ways = BigInteger.ZERO;
+        for (var i = inOne; i <= Math.min(both, half); i++) {
+            ways = ways.add(choose(both, i).multiply(choose(HALF * half - both, half - i)));
+        }
+        return ways.multiply(BigInteger.valueOf(40)).compareTo(choose(HALF * half, half)) <= 0;
+    }
+
+    private static BigInteger choose(int of, int taken) {
+        var ways = BigInteger.ONE;
+        if (taken < 0 || taken > of) {
+            return BigInteger.ZERO;
+        }
+        for (int i = 1; i <= taken; i++) {
+            ways = ways.multiply(BigInteger.valueOf(of - taken + i)).divide(BigInteger.valueOf(i));
+        }
+        return ways;
+    }
+
+    private static int off(List<Point> points, BigDecimal median) {
+        return (int) points.stream()
+                .filter(point -> BigDecimal.valueOf(point.number()).compareTo(median) != 0)
+                .count();
+    }
+
     private static int earlier(List<Point> row) {
         return sum(row.subList(0, row.size() / HALF));
     }
 
     private static int later(List<Point> row) {
-        return sum(row.subList(row.size() - row.size() / HALF, row.size()));
+        return sum(laterHalf(row));
+    }
+
+    private static List<Point> laterHalf(List<Point> row) {
+        return row.subList(row.size() - row.size() / HALF, row.size());
     }
 
     private static int sum(List<Point> points) {

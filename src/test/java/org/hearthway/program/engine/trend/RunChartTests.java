@@ -113,6 +113,64 @@ class RunChartTests {
         assertThat(signals).isBetween(20, 200);
     }
 
+    private static int[] halves(int earlier, int later) {
+        var row = new int[20];
+        Arrays.fill(row, 0, earlier, 2);
+        Arrays.fill(row, 10, 10 + later, 2);
+        return row;
+    }
+
+    /**
+     * Mostly 0, so that the median is 0 and nothing can lie below it. By hand, of 10 twos among 20 days: 8 or more of them in
+     * the later ten in (45·45 + 10·10 + 1) of 184 756 ways, 1.2 %; 7 or more in 16 526, 8.9 % (Fisher's exact test).
+     */
+    @Test
+    void numbersOnOneSideOfTheMedianAreComparedByTheirShareOfEachHalf() {
+        var few = new int[30];
+        Arrays.fill(few, 20, 30, 3);
+        assertThat(chart(few).change())
+                .as("ten sore days after twenty without pain")
+                .isEqualTo(Change.RISING);
+        assertThat(chart(halves(3, 8)).isOneSided())
+                .as("eleven of twenty: the median is 2")
+                .isTrue();
+        var row = new int[40];
+        for (int i = 0; i < row.length; i += 3) {
+            row[i] = 2;
+        }
+        var mostlyNothing = chart(row);
+        assertThat(mostlyNothing.isOneSided()).isTrue();
+        assertThat(mostlyNothing.longestRun()).as("a run that is none").isEqualTo(14);
+        assertThat(mostlyNothing.change()).isEqualTo(Change.NONE);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1,9,RISING", "2,8,RISING", "3,7,NONE", "5,5,NONE", "7,3,NONE", "8,2,FALLING"})
+    void aShareThatChanceGivesOnceInFortyIsASignal(int earlier, int later, Change change) {
+        var row = Arrays.copyOf(halves(earlier, later), 21);
+        // one more 0 in the middle makes 0 the median of 21
+        System.arraycopy(row, 10, row, 11, 10);
+        row[10] = 0;
+        var chart = chart(row);
+        assertThat(chart.isOneSided()).isTrue();
+        assertThat(chart.offInLaterHalf()).isEqualTo(later);
+        assertThat(chart.change()).isEqualTo(change);
+    }
+
+    /** Rows of a child that has no pain on two days of three, counted over two thousand: no more than 5 % signal. */
+    @Example
+    void aChildThatMostlyHasNoPainSeldomSignals() {
+        var random = new Random(1935);
+        var signals = 0;
+        for (int row = 0; row < 2000; row++) {
+            signals += chart(random.ints(40, 0, 3).map(i -> i == 2 ? 3 : 0).toArray())
+                            .isSignal()
+                    ? 1
+                    : 0;
+        }
+        assertThat(signals).isLessThan(130);
+    }
+
     @Property
     void aRowReadBackwardsHasTheSameRunsAndTheOppositeDirection(
             @ForAll @Size(max = 40) List<@IntRange(max = 10) Integer> numbers) {

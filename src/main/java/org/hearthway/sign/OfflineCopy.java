@@ -1,4 +1,4 @@
-package org.hearthway.sign.ui;
+package org.hearthway.sign;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,7 +13,7 @@ import org.springframework.stereotype.Component;
 
 /** The version of what phones keep for the time without network: it changes when any of the kept files does. */
 @Component
-class OfflineCopy {
+public class OfflineCopy {
 
     private static final int DIGITS = 12;
 
@@ -22,7 +22,7 @@ class OfflineCopy {
     OfflineCopy() {
         try {
             var digest = MessageDigest.getInstance("SHA-256");
-            for (var pattern : new String[] {"offline/*.js", "look/*.css", "look/*.svg"}) {
+            for (var pattern : new String[] {"offline/*.js", "figure/*.js", "look/*.css", "look/*.svg"}) {
                 var files = new PathMatchingResourcePatternResolver()
                         .getResources("classpath:/META-INF/resources/" + pattern);
                 Arrays.sort(files, Comparator.comparing(Resource::getFilename));
@@ -38,7 +38,8 @@ class OfflineCopy {
         }
     }
 
-    String version() {
+    /** Twelve hexadecimal digits. */
+    public String version() {
         return version;
     }
 }
