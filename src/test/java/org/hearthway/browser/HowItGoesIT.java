@@ -67,9 +67,11 @@ class HowItGoesIT {
     @Test
     void aProposalGoesIntoTheDraftWithOnePressAndNoFurther() {
         Tour.signIn(desk.forget(), Tour.Person.THERAPIST.mail);
-        desk.open("/staff/child/" + new Tour(clinic).child("Elias") + "/program/how");
-        desk.see("Proposed for Band pull-apart: 3 rounds of 10");
-        desk.press("Put it into the draft").see("1 change");
+        var program = "/staff/child/" + new Tour(clinic).child("Elias") + "/program";
+        desk.open(program + "/how").see("Proposed for Band pull-apart: 3 rounds of 10");
+        desk.open(program).see("Proposed for Band pull-apart: 3 rounds of 10").see("Its rule for more was kept on");
+        desk.picture(picture("going-proposed"));
+        desk.press("Put it into the draft").see("1 change").seeNoMore("Proposed for Band pull-apart");
     }
 
     @Test

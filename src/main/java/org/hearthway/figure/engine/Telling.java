@@ -52,6 +52,9 @@ public final class Telling {
                 .orElse(posture);
         telling.trunk(from, to, posture);
         LIMBS.keySet().stream().sorted().forEach(movement -> telling.limb(movement, from, to));
+        if (telling.found.isEmpty()) {
+            telling.place(from, to, posture);
+        }
         var changes = telling.found.stream()
                 .sorted(Comparator.<Sized>comparingDouble(one -> -one.size))
                 .limit(MOST)
@@ -97,6 +100,21 @@ public final class Telling {
             var movement = posture.frame().u().y() < .5 ? Movement.ROLL : Movement.PIVOT;
             found.add(new Sized(new Change(movement, m * roll > 0, Who.WHOLE), Double.MAX_VALUE));
         }
+    }
+
+    /** Where whoever is upright goes as a whole, told when no part of the body moves enough for a word. */
+    private void place(Pose from, Pose to, Posture posture) {
+        var frame = posture.frame();
+        if (frame.u().y() < .5) {
+            return;
+        }
+        double x = to.get(Axis.X) - from.get(Axis.X);
+        double z = to.get(Axis.Z) - from.get(Axis.Z);
+        note(
+                Movement.SHIFT,
+                (mirrored ? -1 : 1) * (x * frame.r().x() + z * frame.r().z()),
+                Who.WHOLE);
+        note(Movement.AHEAD, x * frame.f().x() + z * frame.f().z(), Who.WHOLE);
     }
 
     private void note(Movement movement, double degrees, Who who) {

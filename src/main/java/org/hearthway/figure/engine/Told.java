@@ -56,7 +56,11 @@ public record Told(
         NECK_SIDE(15),
         NECK_TURN(40),
         /** In shares of a deep breath. */
-        BREATH(.4);
+        BREATH(.4),
+        /** Of the weight, in body heights. */
+        SHIFT(.01),
+        /** Of the whole body, in body heights. */
+        AHEAD(.04);
 
         final double from;
 

@@ -18,13 +18,11 @@ import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.NotAvailable;
-import org.hearthway.base.Overtaken;
 import org.hearthway.base.Viewer;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.SvgText;
 import org.hearthway.parts.Tags;
-import org.hearthway.parts.Told;
 import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Progress;
 import org.hearthway.program.Progress.Going;
@@ -145,31 +143,14 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
     }
 
     private Component proposal(Proposed proposed) {
-        var days = say.words()
-                .list(say.language(), proposed.days().stream().map(say::date).toList());
-        var words = Tags.div(
-                "",
-                Tags.p("hw-b", say.say("proposed", say.name(proposed.now().exercise()), say.dose(proposed.then()))),
-                Tags.p("hw-s", say.say("proposed.why", say.dose(proposed.now()), days)));
-        var strip = Tags.div("hw-strip hw-proposed", words);
-        strip.getElement().setAttribute("role", "note");
-        if (gate.allows(viewer(), Action.CHANGE_PROGRAM, child)) {
-            var take = Tags.button("plain hw-screen-only", say.say("proposed.take"), pressed -> take(proposed));
-            take.setAriaLabel(
-                    say.say("proposed.take.of", say.name(proposed.now().exercise())));
-            strip.add(take);
-        }
-        return strip;
+        return gate.allows(viewer(), Action.CHANGE_PROGRAM, child)
+                ? new ProposalStrip(say, proposed, () -> take(proposed))
+                : new ProposalStrip(say, proposed);
     }
 
     private void take(Proposed proposed) {
-        try {
-            progress.takeUp(viewer(), child, proposed);
-            Told.done(say.say("proposed.taken"));
-            UI.getCurrent().navigate("staff/child/" + child + "/program");
-        } catch (Overtaken overtaken) {
-            Told.couldNot(say.say("proposed.gone"));
-        }
+        progress.takeUp(viewer(), child, proposed);
+        UI.getCurrent().navigate("staff/child/" + child + "/program");
     }
 
     private Component done(Going going, String of) {

@@ -51,6 +51,7 @@ import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.Programs.Version;
+import org.hearthway.program.Progress;
 import org.hearthway.program.StarterSets;
 import org.hearthway.program.StarterSets.StarterSet;
 import org.hearthway.words.Words;
@@ -64,6 +65,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private final transient Programs programs;
     private final transient HomeWeek week;
+    private final transient Progress progress;
     private final transient Plans plans;
     private final transient Accounts accounts;
     private final transient Households households;
@@ -86,6 +88,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
     ProgramView(
             Programs programs,
             HomeWeek week,
+            Progress progress,
             Plans plans,
             Accounts accounts,
             Households households,
@@ -105,6 +108,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             FamilyTimes times) {
         this.programs = programs;
         this.week = week;
+        this.progress = progress;
         this.plans = plans;
         this.accounts = accounts;
         this.households = households;
@@ -181,6 +185,7 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         page.add(Tags.div(
                 "u-row u-end hw-screen-only",
                 Tags.link("hw-button text u-short", address() + "/how", say.say("how-it-goes"))));
+        proposals(writes);
         var latest = programs.latest(viewer, child);
         if (writes) {
             var kept = programs.keptDraft(viewer, child);
@@ -211,6 +216,29 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
                 times.away(viewer, child),
                 times.fit(viewer, child, today().plusDays(LOOKED_BACK)).or(() -> times.fit(viewer, child, today())),
                 writes ? Optional.of("my/" + child + "/our-week") : Optional.empty());
+    }
+
+    /** Over the table; what the draft has taken up already is offered no more. */
+    private void proposals(boolean writes) {
+        var how = new HowSay(say.words(), say.program(), say.language());
+        var drafted = writes
+                ? programs.keptDraft(viewer, child)
+                        .map(kept -> kept.draft().lines())
+                        .orElse(List.of())
+                : List.<org.hearthway.program.engine.ProgramLine>of();
+        progress.proposed(viewer, child).stream()
+                .filter(proposed -> drafted.stream()
+                        .noneMatch(line -> line.exercise()
+                                        .equals(proposed.then().exercise())
+                                && line.prescription().equals(proposed.then().prescription())))
+                .forEach(proposed -> page.add(
+                        writes
+                                ? new ProposalStrip(how, proposed, () -> {
+                                    progress.takeUp(viewer, child, proposed);
+                                    open();
+                                    showBelow(Optional.empty(), Optional.empty());
+                                })
+                                : new ProposalStrip(how, proposed)));
     }
 
     private Div readOnly(Optional<Version> latest) {

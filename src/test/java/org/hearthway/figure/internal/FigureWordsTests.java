@@ -51,6 +51,14 @@ class FigureWordsTests {
         assertThat(FIGURES.named("chair-transfer").words(Language.ES, false)).contains("Gira hacia la derecha");
     }
 
+    /** Nothing bends enough for a word, and yet something is to be done. */
+    @Test
+    void sayThatTheWeightMoves() {
+        assertThat(english("weight-shift-stand", false)).contains("The weight moves to the right");
+        assertThat(english("weight-shift-stand", true)).contains("The weight moves to the left");
+        assertThat(english("tandem-stand", false)).contains("The body moves forward");
+    }
+
     @Test
     void nameWhatTheChildIsOn() {
         assertThat(english("ball-sit", false)).startsWith("Child sitting on a big ball.");
