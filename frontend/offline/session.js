@@ -202,7 +202,7 @@ function oldPage() {
       h('h1.u-2xl', {}, w('session.old')),
       h('p.u-mt1', {}, w('session.old.why')),
       h('button.hw-button.main.big.wide.u-mt5', { type: 'button', onclick: begin }, w('session.try')),
-      ...stopParts(null),
+      h('div.hw-stack.u-mt5', {}, stopParts(null).filter(Boolean)),
     ],
   };
 }
@@ -718,6 +718,10 @@ addEventListener('hashchange', draw);
 addEventListener('offline', () => plan && tellState());
 addEventListener('online', begin);
 
-if (plan) draw();
-keepForLater();
-begin();
+if (child) {
+  if (plan) draw();
+  keepForLater();
+  begin();
+} else {
+  location.replace('/');
+}

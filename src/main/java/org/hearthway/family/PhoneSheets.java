@@ -147,7 +147,7 @@ class PhoneSheets {
         return new PhoneSheet.Item(
                 planned.exercise().id(),
                 DoseWords.cells(reader, line),
-                DoseWords.said(reader, line, planned.minutes()),
+                says(reader, planned),
                 planned.minutes(),
                 line.note(),
                 side(reader, line),
@@ -157,6 +157,18 @@ class PhoneSheets {
                 later.orElse(null),
                 later.map(first -> reader.say("family.session.not-from", first)).orElse(null),
                 planned.logged().map(logged -> past(reader, logged)).orElse(null));
+    }
+
+    /** The dose in one line, after the times of the day where the family has times. */
+    private static String says(Reader reader, Planned planned) {
+        var dose = DoseWords.said(reader, planned.line(), planned.minutes());
+        if (planned.times().isEmpty()) {
+            return dose;
+        }
+        var times = planned.times().stream()
+                .map(time -> reader.words().time(reader.language(), time))
+                .toList();
+        return reader.list(times) + " · " + dose;
     }
 
     private static PhoneSheet.@org.jspecify.annotations.Nullable Shown side(Reader reader, ProgramLine line) {

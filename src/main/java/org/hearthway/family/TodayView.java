@@ -36,6 +36,7 @@ class TodayView extends TickPage {
     private final transient Todos todos;
     private final transient MissedCard missed;
     private final transient FamilyTimes times;
+    private final transient LateNews late;
     private final transient RestingProgram resting;
 
     TodayView(
@@ -51,6 +52,7 @@ class TodayView extends TickPage {
             Todos todos,
             MissedCard missed,
             FamilyTimes times,
+            LateNews late,
             RestingProgram resting) {
         super(readers, week);
         this.week = week;
@@ -64,6 +66,7 @@ class TodayView extends TickPage {
         this.todos = todos;
         this.missed = missed;
         this.times = times;
+        this.late = late;
         this.resting = resting;
     }
 
@@ -95,6 +98,7 @@ class TodayView extends TickPage {
         homes.of(reader).on(reader, date, present).ifPresent(where -> add(Tags.p("hw-at today", where)));
         if (present) {
             news.strip(reader).ifPresent(this::add);
+            late.strips(reader).forEach(this::add);
         } else {
             add(Tags.link("hw-button plain wide u-mb3", reader.address("today"), reader.say("family.today.back")));
         }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
+import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.week.FamilyWeek;
 import org.hearthway.program.engine.week.Layout;
 
@@ -175,6 +176,36 @@ public interface FamilyTimes {
      * @param instead the exercise that would have to go for it, where that is a way
      */
     record Out(Exercise exercise, Layout.Out out, Optional<Exercise> instead) {}
+
+    /**
+     * A session of a week that is only tried out.
+     *
+     * @param start when it begins; empty where the family has named no times
+     * @param line its line, counted from 0
+     */
+    record Tried(DayOfWeek day, Optional<LocalTime> start, int line) {}
+
+    /**
+     * A week that is only tried out.
+     *
+     * @param sessions by day and time
+     * @param out what did not fit whole
+     */
+    record Trial(List<Tried> sessions, List<Out> out) {
+        public Trial {
+            sessions = List.copyOf(sessions);
+            out = List.copyOf(out);
+        }
+    }
+
+    /**
+     * How a program's first week would lie if these were its lines, near to the week as it is; nothing is kept. Empty when
+     * the lines themselves name every day and the family has named no times.
+     *
+     * @param first first day of that week
+     * @param lines sound ones
+     */
+    Optional<Trial> tryOut(Viewer viewer, ChildId child, LocalDate first, List<ProgramLine> lines);
 
     /** The family's week as it is now; empty when nobody has named any. */
     Optional<Version> latest(Viewer viewer, ChildId child);

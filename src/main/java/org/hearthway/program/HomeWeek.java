@@ -83,8 +83,8 @@ public interface HomeWeek {
      * the person had before them; none is altered. What two people said without knowing of each other both counts: see
      * {@link #voices}.
      *
-     * @param entry what was said; of several people the best outcome (who did it, did it), the highest effort and pain with
-     *     who rated it, and all notes
+     * @param entry what was said; of several people the best outcome (who did it, did it), the highest pain with who
+     *     rated it, the highest effort by the same, and all notes
      * @param by who said it first of those who count
      * @param at when it was said, on the phone or here
      * @param received when it came in

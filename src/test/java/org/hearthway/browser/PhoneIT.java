@@ -176,6 +176,14 @@ class PhoneIT {
                 .isEqualTo(clinic.clock().instant());
 
         phone.open("/my/" + juno + "/today?d=" + THURSDAY).see("Ben Albrecht and Dana Albrecht");
+        phone.open("/my/" + juno + "/today").see("Your team has paused “Tummy lying” since then.");
+        try (var desk = Browser.desk(clinic)) {
+            Tour.signIn(desk, Tour.Person.THERAPIST.mail);
+            desk.open("/staff/child/" + juno + "/program/how")
+                    .see("Came in from a phone after it was changed")
+                    .see("a rule of care forbids it. They had version");
+            desk.picture(PICTURES.resolve("late.png")).accessible("ticks that came late");
+        }
     }
 
     /** The other parent ticks, the therapist takes an exercise out, a pump is put in and forbids another one. */

@@ -63,7 +63,7 @@ class ProgramIT {
         try (var other = Browser.desk(clinic)) {
             Tour.signIn(desk.forget(), Tour.Person.THERAPIST.mail).open(place);
             Tour.signIn(other, Tour.Person.PHYSICIAN.mail).open(place);
-            desk.type("Times of Step up", "5").see("1 change");
+            desk.type("Times of Step up", "6").see("1 change");
             desk.type("Reason, kept with version", "Fewer steps");
             other.type("Rounds of Squat at the table", "1").see("1 change");
             other.type("Reason, kept with version", "Knees are tired").press("Save version 3");
@@ -72,7 +72,7 @@ class ProgramIT {
             desk.press("Save version 3").see("Dr. Amara Nwosu saved version 3 while you were writing.");
             desk.see("Knees are tired").see("Theirs, version 3").see("Mine, not saved yet");
             desk.accessible("both versions").picture(picture("program-both"));
-            assertThat(desk.value("Times of Step up")).isEqualTo("5");
+            assertThat(desk.value("Times of Step up")).isEqualTo("6");
             assertThat(desk.value("Reason, kept with version")).isEqualTo("Fewer steps");
 
             desk.press("Take their line for Squat at the table");
@@ -81,7 +81,7 @@ class ProgramIT {
                     () -> desk.value("Rounds of Squat at the table").equals("1"));
             desk.press("Save version 4").see("Version 4 is saved");
             desk.reload();
-            assertThat(desk.value("Times of Step up")).isEqualTo("5");
+            assertThat(desk.value("Times of Step up")).isEqualTo("6");
             assertThat(desk.value("Rounds of Squat at the table")).isEqualTo("1");
             desk.see("Knees are tired").see("Fewer steps");
         }

@@ -28,6 +28,8 @@ public final class RunningClinic implements AutoCloseable {
     /** Walks through the shared clinic take turns. */
     public static final String SHARED = "the shared clinic";
 
+    private static final String DATABASE = "spring.datasource.url=";
+
     private static @Nullable RunningClinic shared;
 
     /**
@@ -49,13 +51,16 @@ public final class RunningClinic implements AutoCloseable {
         var name = profile + UUID.randomUUID();
         var all = new ArrayList<>(List.of(
                 "server.port=" + port,
-                "spring.datasource.url=jdbc:h2:mem:" + name
+                DATABASE + "jdbc:h2:mem:" + name
                         + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;OPTIMIZE_REUSE_RESULTS=0;DB_CLOSE_DELAY=-1",
                 "spring.main.allow-bean-definition-overriding=true",
                 "spring.mail.host=127.0.0.1",
                 "spring.mail.port=" + mail.getSmtp().getPort(),
                 "hearthway.data=target/browser-data/" + name,
                 "hearthway.clinic.base-url=" + url));
+        if (settings.stream().anyMatch(setting -> setting.startsWith(DATABASE))) {
+            all.removeIf(setting -> setting.startsWith(DATABASE));
+        }
         all.addAll(settings);
         LOG.lock();
         try {
@@ -112,6 +117,13 @@ public final class RunningClinic implements AutoCloseable {
     /** The demo clinic as it is laid out at a moment. */
     public static RunningClinic demoAt(Instant start) {
         return new RunningClinic("demo", start, List.of());
+    }
+
+    /** The demo clinic on a database on disk that writes every commit through, as the shipped settings do. */
+    static RunningClinic demoOnDisk() {
+        return demo(
+                DATABASE + "jdbc:h2:file:./target/browser-data/" + UUID.randomUUID()
+                        + "/hearthway;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;OPTIMIZE_REUSE_RESULTS=0;WRITE_DELAY=0;QUERY_CACHE_SIZE=128;LOCK_TIMEOUT=60000");
     }
 
     /** A real clinic on an empty database; more settings as {@code name=value}. */

@@ -49,7 +49,8 @@ public final class UsualRules {
         return List.copyOf(problems);
     }
 
-    private static boolean asks(ProgramLine line, List<ProgramLine> before, UsualDose usual) {
+    /** Whether a reason is asked for: something lies outside the usual that did not lie there just so before. */
+    public static boolean asks(ProgramLine line, List<ProgramLine> before, UsualDose usual) {
         var known = before.stream()
                 .filter(was -> was.exercise().equals(line.exercise()))
                 .flatMap(was -> outside(was, usual).stream())

@@ -2,6 +2,7 @@ package org.hearthway.program.internal;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,10 +16,14 @@ import org.hearthway.base.Viewer;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.FamilyTimes;
+import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.WeekSchedule;
 import org.hearthway.program.engine.WeekSchedule.Dated;
+import org.hearthway.program.engine.week.Demand;
 import org.hearthway.program.engine.week.Layout;
+import org.hearthway.program.engine.week.Placed;
 import org.hearthway.program.engine.week.WeekPlan.Way;
+import org.hearthway.program.engine.week.WeekPlanner;
 import org.hearthway.program.events.BackFromAway;
 import org.hearthway.program.events.DaysAwaySaid;
 import org.hearthway.program.events.FamilyTimesSaved;
@@ -34,6 +39,7 @@ class StoredFamilyTimes implements FamilyTimes {
     private final ProgramStore programs;
     private final SessionStore sessions;
     private final WeekLaying laying;
+    private final WeekAsking asking;
     private final ExerciseLibrary library;
     private final Gate gate;
     private final ApplicationEventPublisher events;
@@ -44,6 +50,7 @@ class StoredFamilyTimes implements FamilyTimes {
             ProgramStore programs,
             SessionStore sessions,
             WeekLaying laying,
+            WeekAsking asking,
             ExerciseLibrary library,
             Gate gate,
             ApplicationEventPublisher events,
@@ -52,6 +59,7 @@ class StoredFamilyTimes implements FamilyTimes {
         this.programs = programs;
         this.sessions = sessions;
         this.laying = laying;
+        this.asking = asking;
         this.library = library;
         this.gate = gate;
         this.events = events;
@@ -177,6 +185,41 @@ class StoredFamilyTimes implements FamilyTimes {
                                         .flatMap(out -> out(version, out).stream())
                                         .toList())))
                 .filter(fit -> !fit.out().isEmpty());
+    }
+
+    @Override
+    @Transactional(readOnly = true)
+    public Optional<Trial> tryOut(Viewer viewer, ChildId child, LocalDate first, List<ProgramLine> lines) {
+        gate.require(viewer, Action.SEE_FOLDER, child);
+        var active = lines.stream()
+                .filter(line -> line.firstDayWithin(first, first.plusWeeks(1)).isPresent())
+                .toList();
+        var named = WeekAsking.named(active);
+        var times = store.times(child).stream().findFirst().map(Version::times).orElse(Times.NONE);
+        var stands = asking.standing(active, times);
+        if (active.isEmpty()
+                || active.size() > WeekPlanner.MOST
+                || (!stands.timed() && stands.demands().stream().allMatch(Demand::isFixed))) {
+            return Optional.empty();
+        }
+        var last = store.laid(child, first, Optional.of(first)).stream()
+                .flatMap(laid -> laid.layout().placed().stream())
+                .toList();
+        var plan = WeekPlanner.plan(
+                stands.week(), stands.demands().stream().map(Demand::ask).toList(), last);
+        var version = new Dated(1, first, active);
+        return Optional.of(new Trial(
+                plan.placed().stream()
+                        .sorted(Comparator.comparing(Placed::day).thenComparing(Placed::start))
+                        .map(placed -> new Tried(
+                                placed.day(),
+                                stands.timed() ? Optional.of(placed.start()) : Optional.empty(),
+                                lines.indexOf(named.get(placed.exercise()))))
+                        .toList(),
+                plan.unfit().stream()
+                        .map(one -> new Layout.Out(one.ask().exercise(), one.sessions(), one.reason(), one.ways()))
+                        .flatMap(one -> out(version, one).stream())
+                        .toList()));
     }
 
     private Optional<Out> out(Dated version, Layout.Out out) {

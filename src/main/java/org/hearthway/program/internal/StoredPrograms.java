@@ -23,6 +23,7 @@ import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Programs;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramRules;
+import org.hearthway.program.engine.UsualRules;
 import org.hearthway.program.events.ProgramSaved;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -147,30 +148,23 @@ class StoredPrograms implements Programs {
         Invalid.ifAny(problems);
     }
 
-    /** Doses outside what is usual at the child's age ask for a reason, unless the newest version has the same one. */
+    /** Doses outside what is usual at the child's age ask for a reason, unless it goes on as it was. */
     private List<Problem> unusual(Viewer viewer, ChildId child, List<ProgramLine> lines, List<ProgramLine> before) {
         var problems = new ArrayList<Problem>();
         var years = children.get(viewer, child).ageOn(LocalDate.now(clock.withZone(clinic.zone())));
         for (int i = 0; i < lines.size(); i++) {
             var line = lines.get(i);
-            var known = before.stream()
-                    .anyMatch(was -> was.exercise().equals(line.exercise())
-                            && was.prescription().equals(line.prescription()));
             var exercise = library.find(line.exercise());
-            if (!known
-                    && exercise.isPresent()
+            if (exercise.isPresent()
+                    && UsualRules.asks(line, before, exercise.get().usualFor(years))
                     && !ProgramRules.BECAUSE.holds(line.beyond().strip().length())) {
-                var usual = exercise.get().usualFor(years);
-                if (!usual.outside(line.dose(), line.prescription().rhythm().days())
-                        .isEmpty()) {
-                    problems.add(Problem.at(
-                            ProgramRules.field(i, "beyond"),
-                            "program.problem.unusual",
-                            i + 1,
-                            exercise.get().name(),
-                            ProgramRules.BECAUSE.min(),
-                            ProgramRules.BECAUSE.max()));
-                }
+                problems.add(Problem.at(
+                        ProgramRules.field(i, "beyond"),
+                        "program.problem.unusual",
+                        i + 1,
+                        exercise.get().name(),
+                        ProgramRules.BECAUSE.min(),
+                        ProgramRules.BECAUSE.max()));
             }
         }
         return problems;

@@ -17,8 +17,8 @@ import org.hearthway.program.HomeWeek.Outcome;
  * What counts of all that was said of an exercise on a day. A row stands in the place of the same person's earlier rows
  * and of all that the person had before them; one that takes back counts as nothing. What two people said without
  * knowing of each other both counts and is shown as one: who did it, did it (done before some before could not), the
- * highest effort and the highest pain count, with who rated them, and all notes stand. Nothing is thrown away: a number
- * that is too high costs a call, one that is too low may cost more.
+ * highest pain counts with who rated it, of the efforts by the same kind of person the highest, and all notes stand.
+ * Nothing is thrown away: a number that is too high costs a call, one that is too low may cost more.
  */
 final class Together {
 
@@ -73,7 +73,13 @@ final class Together {
                 .min(Comparator.comparing(voice -> voice.entry().outcome()))
                 .orElseThrow();
         var pain = highest(voices, Entry::pain);
-        var effort = highest(voices, Entry::effort);
+        // numbers of a child and of a grown-up are never joined: the effort is of whoever rated the pain
+        var effort = highest(
+                voices.stream()
+                        .filter(voice -> pain.isEmpty()
+                                || voice.entry().ratedBy().equals(pain.get().ratedBy()))
+                        .toList(),
+                Entry::effort);
         var entry = new Entry(
                 newest.entry().key(),
                 newest.entry().exercise(),

@@ -26,7 +26,7 @@ import org.hearthway.program.engine.ProgramLine;
 
 /**
  * The table's last line: type a name, a muscle or a kind, or narrow by lists, and at most eight exercises of the library are offered; Enter
- * takes the first. What the stage forbids is shown, with the day it opens, and cannot be taken.
+ * takes the first. What the stage forbids is shown, with the day it opens, and is taken only by who may give leave.
  */
 final class AddRow extends NativeTableRow {
 
@@ -138,9 +138,14 @@ final class AddRow extends NativeTableRow {
     }
 
     private void take(Offer offer) {
-        if (offer.lock().isEmpty()) {
+        if (mayTake(offer)) {
             acts.add(offer.line());
         }
+    }
+
+    /** Who may give leave from a rule of care takes what is locked, and is asked for the reason on its line. */
+    private boolean mayTake(Offer offer) {
+        return offer.lock().isEmpty() || about.mayLift();
     }
 
     private void offer(String typed) {
@@ -203,10 +208,8 @@ final class AddRow extends NativeTableRow {
         var exercise = offer.exercise();
         var item = new ListItem();
         item.setId(LIST + "-" + exercise.id());
-        item.getElement()
-                .setAttribute("role", "option")
-                .setAttribute("aria-disabled", String.valueOf(offer.lock().isPresent()));
-        item.setClassName("off", offer.lock().isPresent());
+        item.getElement().setAttribute("role", "option").setAttribute("aria-disabled", String.valueOf(!mayTake(offer)));
+        item.setClassName("off", !mayTake(offer));
         item.add(
                 Cells.figure(say, exercise.id(), offer.line().side()),
                 Tags.span("hw-b", say.name(exercise.id())),
@@ -233,7 +236,7 @@ final class AddRow extends NativeTableRow {
                     .filter(e -> e.getTag().equals("kbd"))
                     .toList()
                     .forEach(Element::removeFromParent);
-            if (i == index && offers.get(i).lock().isEmpty()) {
+            if (i == index && mayTake(offers.get(i))) {
                 item.getElement().appendChild(new Element("kbd").setText(say.say("key.enter")));
                 input.getElement()
                         .setAttribute("aria-activedescendant", item.getId().orElse(""));

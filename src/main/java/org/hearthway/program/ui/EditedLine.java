@@ -53,13 +53,15 @@ final class EditedLine {
         NEXT_BAND("progression", new Bound(1, 10), 1, 1);
 
         private final String field;
-        private final Bound bound;
+        private final int min;
+        private final int max;
         private final double step;
         private final double leap;
 
         Amount(String field, Bound bound, double step, double leap) {
             this.field = field;
-            this.bound = bound;
+            this.min = bound.min();
+            this.max = bound.max();
             this.step = step;
             this.leap = leap;
         }
@@ -70,7 +72,7 @@ final class EditedLine {
         }
 
         Bound bound() {
-            return bound;
+            return new Bound(min, max);
         }
 
         /** What an arrow key adds. */

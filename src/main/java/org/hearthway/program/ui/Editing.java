@@ -65,8 +65,13 @@ final class Editing {
     }
 
     private void put(List<ProgramLine> all) {
+        var open = lines.stream()
+                .filter(EditedLine::isOpen)
+                .map(EditedLine::exercise)
+                .collect(Collectors.toSet());
         lines.clear();
-        all.forEach(line -> lines.add(new EditedLine(line)));
+        all.forEach(this::add);
+        lines.forEach(line -> line.open(open.contains(line.exercise())));
     }
 
     /** The version compared with and saved upon; 0 for none. */

@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hearthway.base.Invalid;
 import org.hearthway.base.Language;
+import org.hearthway.base.Problem;
 import org.hearthway.parts.DayField;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Keys;
@@ -55,6 +56,9 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
 
         /** Saves, or comes back with {@link #overtaken}; refuses with {@link Invalid}. */
         void save(Draft draft, int seen);
+
+        /** How the first week of these lines would lie. */
+        Optional<FamilyTimes.Trial> tryOut(LocalDate first, List<ProgramLine> lines);
 
         /** Beginnings of a program that the clinic holds. */
         List<StarterSet> sets();
@@ -129,7 +133,7 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
         this.table = new ProgramTable(say, editing, this, last, about);
         this.effective = new DayField(say.say("effective"), say.words(), say.language());
         this.save = Keys.press(Tags.button("main", "", pressed -> save()), "s");
-        var section = Tags.section("", say.say("page"), head, beginnings, collision, table);
+        var section = Tags.section("", say.say("page"), head, collision, table, whole(), beginnings);
         var aside = new Aside(form(), load, adherence(last.adherence()), muscles, peek);
         aside.getElement().setAttribute("aria-label", say.say("aside"));
         banner(rules).ifPresent(this::add);
@@ -248,12 +252,23 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
         var lines = editing.programLines();
         var problems = new ArrayList<>(editing.unheld());
         problems.addAll(ProgramRules.check(lines, sided));
-        problems.addAll(UsualRules.check(lines, editing.baseLines(), usual));
+        // what cannot be is told first; whether it is usual is asked of what can be
+        UsualRules.check(lines, editing.baseLines(), usual).stream()
+                .filter(asked ->
+                        problems.stream().noneMatch(wrong -> line(wrong).equals(line(asked))))
+                .toList()
+                .forEach(problems::add);
         table.follow(problems, cautions, shown);
         var sound = editing.soundLines(problems);
         load.follow(sound, editing.effective());
         muscles.follow(editing.baseLines(), sound, editing.effective());
-        peek.follow(editing.baseLines(), sound, editing.effective(), editing.toFamily(), shown);
+        peek.follow(
+                editing.baseLines(),
+                sound,
+                editing.effective(),
+                editing.toFamily(),
+                acts.tryOut(editing.effective(), sound),
+                shown);
         var count = editing.diff().changes().size();
         changes.setText(say.say("changes", count));
         reason.setLabel(say.say("reason", editing.number() + 1));
@@ -264,6 +279,10 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
         key.setAttribute("class", "in");
         save.getElement().appendChild(key);
         drawHead(count);
+    }
+
+    private static String line(Problem problem) {
+        return problem.field().replaceAll("].*", "]");
     }
 
     private void drawHead(int count) {
@@ -291,15 +310,21 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
         if (count > 0) {
             head.add(Tags.button("text", say.say("drop"), pressed -> acts.drop()));
         }
-        head.add(Keys.press(Tags.button("text", say.say("begin"), pressed -> begin()), "g"));
-        if (base.isPresent()) {
-            head.add(
-                    Tags.button("text", say.say("mark"), pressed -> acts.mark()),
-                    Tags.button("text", say.say("rest.title"), pressed -> acts.rest()));
-        }
         base.ifPresent(version -> head.add(Keys.press(
                 Tags.button("plain", say.say("compare", version.number()), pressed -> acts.compare(version.number())),
                 "c")));
+    }
+
+    /** What is done with the program as a whole. */
+    private Component whole() {
+        var row = Tags.div(
+                "hw-turns hw-whole", Keys.press(Tags.bare("hw-word", say.say("begin"), pressed -> begin()), "g"));
+        if (editing.base().isPresent()) {
+            row.add(
+                    Tags.bare("hw-word", say.say("mark"), pressed -> acts.mark()),
+                    Tags.bare("hw-word", say.say("rest.title"), pressed -> acts.rest()));
+        }
+        return row;
     }
 
     private void begin() {

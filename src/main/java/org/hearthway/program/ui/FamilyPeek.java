@@ -7,6 +7,7 @@ import com.vaadin.flow.component.html.NativeButton;
 import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Span;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import org.hearthway.parts.Icon;
 import org.hearthway.parts.Keys;
 import org.hearthway.parts.Tags;
 import org.hearthway.program.Exercise;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.engine.Pace;
 import org.hearthway.program.engine.ProgramDiff;
 import org.hearthway.program.engine.ProgramLine;
@@ -38,6 +40,7 @@ final class FamilyPeek extends Div {
             List<ProgramLine> now,
             LocalDate effective,
             String toFamily,
+            Optional<FamilyTimes.Trial> trial,
             Set<String> accepted) {
 
         /** The lines that reach the family. */
@@ -48,6 +51,7 @@ final class FamilyPeek extends Div {
         }
     }
 
+    private static final List<Page> PAGES = List.of(Page.values());
     private static final int DAYS = 7;
 
     private final transient Say say;
@@ -68,7 +72,7 @@ final class FamilyPeek extends Div {
         this.languages = List.copyOf(languages);
         var buttons = Tags.div("hw-turns");
         buttons.getElement().setAttribute("role", "group").setAttribute("aria-label", say.say("peek"));
-        for (var one : Page.values()) {
+        for (var one : PAGES) {
             var button = Tags.bare("hw-word", say.one("peek.page", one), pressed -> open(one));
             pages.put(one, button);
             buttons.add(button);
@@ -94,8 +98,9 @@ final class FamilyPeek extends Div {
             List<ProgramLine> now,
             LocalDate effective,
             String toFamily,
+            Optional<FamilyTimes.Trial> trial,
             Set<String> accepted) {
-        var next = new Shown(before, now, effective, toFamily.strip(), accepted);
+        var next = new Shown(before, now, effective, toFamily.strip(), trial, accepted);
         shown = Optional.of(next);
         draw(next);
     }
@@ -110,7 +115,7 @@ final class FamilyPeek extends Div {
 
     private void draw(Shown program) {
         turn.setText(say.one("peek", languages.get((language + 1) % languages.size())));
-        var next = Page.values()[(page.ordinal() + 1) % Page.values().length];
+        var next = PAGES.get((PAGES.indexOf(page) + 1) % PAGES.size());
         pages.forEach((one, button) -> {
             button.getElement().setAttribute("aria-pressed", String.valueOf(one == page));
             // the key leads on to the next page
@@ -162,33 +167,55 @@ final class FamilyPeek extends Div {
         return Tags.div("row", Cells.figure(say, line.exercise(), line.side()), says, tick);
     }
 
-    /** Its first seven days; what may be on any of several days stands apart, since the family's times say where it goes. */
-    private void week(Shown next) {
-        var lines = next.lines();
-        IntStream.range(0, DAYS).mapToObj(next.effective()::plusDays).forEach(day -> {
-            var fixed = lines.stream()
-                    .filter(ProgramLine::isOnFixedDays)
-                    .filter(line -> line.isOn(day))
-                    .toList();
+    /** Its first seven days, as they would be laid out over the family's times. */
+    private void week(Shown program) {
+        IntStream.range(0, DAYS).mapToObj(program.effective()::plusDays).forEach(day -> {
             var says = new Div();
-            says.add(Tags.span("hw-b", family("day", day, minutes(fixed))));
-            if (fixed.isEmpty()) {
+            var here = program.trial()
+                    .map(trial -> tried(program, trial, day))
+                    .orElseGet(() -> program.lines().stream()
+                            .filter(line -> line.isOn(day))
+                            .map(line -> new Placed(line, Optional.empty()))
+                            .toList());
+            says.add(Tags.span(
+                    "hw-b",
+                    family(
+                            "day",
+                            day,
+                            minutes(here.stream().map(Placed::line).distinct().toList()))));
+            if (here.isEmpty()) {
                 says.add(Tags.span("", family("rest")));
             }
-            fixed.forEach(line -> says.add(Tags.span("", say.program().name(language(), line.exercise()))));
+            here.forEach(one -> says.add(Tags.span("", told(one))));
             sheet.add(Tags.div("day", says));
         });
-        var movable = lines.stream().filter(line -> !line.isOnFixedDays()).toList();
-        if (!movable.isEmpty()) {
-            var says = new Div(Tags.span("hw-b", family("movable")));
-            movable.forEach(line -> says.add(Tags.span(
-                    "",
-                    family(
-                            "movable.line",
-                            say.program().name(language(), line.exercise()),
-                            say.program().days(language(), line)))));
-            sheet.add(Tags.div("day", says));
-        }
+        program.trial().stream()
+                .flatMap(trial -> trial.out().stream())
+                .forEach(out -> sheet.add(Tags.p(
+                        "hw-care",
+                        say.say(
+                                "peek.out",
+                                out.exercise().name().in(say.language()),
+                                out.out().sessions()))));
+    }
+
+    /** A line on a day, at its time. */
+    private record Placed(ProgramLine line, Optional<LocalTime> start) {}
+
+    private static List<Placed> tried(Shown program, FamilyTimes.Trial trial, LocalDate day) {
+        return trial.sessions().stream()
+                .filter(one -> one.day() == day.getDayOfWeek())
+                .map(one -> new Placed(program.now().get(one.line()), one.start()))
+                .filter(one -> one.line().isOn(day)
+                        && program.accepted().contains(one.line().exercise()))
+                .toList();
+    }
+
+    private String told(Placed one) {
+        var name = say.program().name(language(), one.line().exercise());
+        return one.start()
+                .map(start -> family("at", say.words().time(language(), start), name))
+                .orElse(name);
     }
 
     private int minutes(List<ProgramLine> lines) {

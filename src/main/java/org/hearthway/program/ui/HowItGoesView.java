@@ -19,10 +19,12 @@ import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Viewer;
+import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.parts.Drawing;
 import org.hearthway.parts.KeyBar;
 import org.hearthway.parts.SvgText;
 import org.hearthway.parts.Tags;
+import org.hearthway.program.HomeWeek;
 import org.hearthway.program.ProgramWords;
 import org.hearthway.program.Progress;
 import org.hearthway.program.Progress.Going;
@@ -42,6 +44,8 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
     private static final String OF = "of";
 
     private final transient Progress progress;
+    private final transient HomeWeek week;
+    private final transient ClinicSettings settings;
     private final transient Gate gate;
     private final transient SignedIn signedIn;
     private final transient HowSay say;
@@ -49,8 +53,17 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
     private final Div page = Tags.div("hw-desk hw-going");
     private transient ChildId child = new ChildId(new UUID(0, 0));
 
-    HowItGoesView(Progress progress, Gate gate, SignedIn signedIn, Words words, ProgramWords programWords) {
+    HowItGoesView(
+            Progress progress,
+            HomeWeek week,
+            Gate gate,
+            ClinicSettings settings,
+            SignedIn signedIn,
+            Words words,
+            ProgramWords programWords) {
         this.progress = progress;
+        this.week = week;
+        this.settings = settings;
         this.gate = gate;
         this.signedIn = signedIn;
         this.say = new HowSay(words, programWords, signedIn.require().language());
@@ -97,6 +110,8 @@ class HowItGoesView extends Div implements BeforeEnterObserver, HasDynamicTitle 
         page.removeAll();
         page.add(head(weeks, of));
         progress.proposed(viewer(), child).forEach(proposed -> page.add(proposal(proposed)));
+        LateTicks.of(say, settings.zone(), week.entries(viewer(), child, told.from(), told.until()))
+                .ifPresent(page::add);
         page.add(done(going, of));
         page.add(rated("pain", going.pain(), told));
         page.add(rated("effort", going.effort(), told));

@@ -88,7 +88,7 @@ final class LineSays extends Div {
         usual.setVisible(outside.isPresent());
         var asked = !now.beyond().isBlank()
                 || found.stream().anyMatch(p -> p.field().endsWith(".beyond"));
-        beyond.setVisible(asked || beyond.isVisible() && !beyond.getValue().isBlank());
+        beyond.setVisible(asked || (beyond.isVisible() && !beyond.getValue().isBlank()));
         usual.setClassName("hw-care", beyond.isVisible());
         usual.setClassName("note", !beyond.isVisible());
         usualWords.setText(

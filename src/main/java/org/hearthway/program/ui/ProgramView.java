@@ -367,6 +367,12 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
         }
 
         @Override
+        public Optional<FamilyTimes.Trial> tryOut(
+                LocalDate first, List<org.hearthway.program.engine.ProgramLine> lines) {
+            return times.tryOut(viewer, child, first, lines);
+        }
+
+        @Override
         public List<StarterSet> sets() {
             return starters.all();
         }

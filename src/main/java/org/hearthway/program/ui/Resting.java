@@ -66,6 +66,9 @@ final class Resting extends Div {
     void turn() {
         open = !open;
         draw();
+        if (open) {
+            scrollIntoView();
+        }
     }
 
     private Component told(Pause pause) {
@@ -126,7 +129,7 @@ final class Resting extends Div {
         return Tags.section(
                 "hw-panel",
                 say.say("rest.title"),
-                Tags.h2("", say.say("rest.title")),
+                Tags.div("hw-colh", Tags.h2("", say.say("rest.title"))),
                 Tags.p("hw-sub", say.say("rest.means")),
                 Tags.div(
                         "hw-dates",

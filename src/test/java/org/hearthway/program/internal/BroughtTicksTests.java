@@ -262,6 +262,30 @@ class BroughtTicksTests {
     }
 
     @Test
+    void numbersOfAChildAndOfAGrownUpAreNotJoined() {
+        week.log(ruth, child, rated(9, 2, RatedBy.CHILD), 0);
+        week.log(dana, child, rated(3, 4, RatedBy.ADULT), 0);
+
+        var entry = counted("bridge", TODAY).entry();
+        assertThat(entry.pain()).contains(4);
+        assertThat(entry.ratedBy()).contains(RatedBy.ADULT);
+        assertThat(entry.effort()).contains(3);
+    }
+
+    private static Entry rated(int effort, int pain, RatedBy by) {
+        return new Entry(
+                UUID.randomUUID(),
+                "bridge",
+                TODAY,
+                Outcome.DONE,
+                Optional.empty(),
+                Optional.of(effort),
+                Optional.of(pain),
+                Optional.of(by),
+                "");
+    }
+
+    @Test
     void whoSawWhatTheOtherSaidStandsInItsPlace() {
         bring(ruth, done("bridge", TODAY));
         var seen = counted("bridge", TODAY).turn();

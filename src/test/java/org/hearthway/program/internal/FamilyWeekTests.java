@@ -191,6 +191,35 @@ class FamilyWeekTests {
     }
 
     @Test
+    void aWeekIsTriedOutAsItWouldBeLaidOutAndNothingIsKept() {
+        times.save(parent, child, daily(5, DayOfWeek.MONDAY, DayOfWeek.WEDNESDAY, DayOfWeek.FRIDAY), 0);
+        var lines = List.of(often("bridge", 3), often("tall-kneel", 7));
+        var trial = times.tryOut(therapist, child, NEXT, lines).orElseThrow();
+        assertThat(trial.sessions())
+                .filteredOn(tried -> tried.line() == 0)
+                .hasSize(3)
+                .allSatisfy(tried -> assertThat(tried.start()).contains(AFTER_SCHOOL));
+        assertThat(trial.out()).extracting(out -> out.exercise().id()).contains("tall-kneel");
+        assertThat(days(NEXT)).allSatisfy(day -> assertThat(day.planned()).isEmpty());
+
+        save(0, NEXT, lines.toArray(ProgramLine[]::new));
+        var laid = days(NEXT);
+        assertThat(daysOf(laid, "bridge").stream().map(LocalDate::getDayOfWeek))
+                .as("as it was tried out")
+                .containsExactlyElementsOf(trial.sessions().stream()
+                        .filter(tried -> tried.line() == 0)
+                        .map(FamilyTimes.Tried::day)
+                        .toList());
+    }
+
+    @Test
+    void nothingIsTriedOutWhereTheLinesSayAll() {
+        assertThat(times.tryOut(therapist, child, NEXT, List.of(Lines.line("bridge"))))
+                .isEmpty();
+        assertThat(times.tryOut(therapist, child, NEXT, List.of())).isEmpty();
+    }
+
+    @Test
     void aRhythmIsLaidOutByDayWhereTheFamilyNamesNoTimes() {
         save(0, NEXT, often("bridge", 3, Rhythm.Spread.NOT_FOLLOWING), often("calf-wall", 5));
         var days = days(NEXT);
