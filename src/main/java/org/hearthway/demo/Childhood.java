@@ -17,6 +17,7 @@ import org.hearthway.child.Homes;
 import org.hearthway.child.Names;
 import org.hearthway.child.engine.Nights;
 import org.hearthway.path.Plans;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.RatedBy;
@@ -62,6 +63,7 @@ class Childhood {
                 .ifPresent(made -> new Stimulator(services, days, this::person, this::child, made).addTo(acts));
         new Fitted(services, days, this::person, this::child, story).addTo(acts);
         story.versions().forEach(version -> acts.at(days.atWork(version.day(), OFFICE), () -> prescribe(version)));
+        story.week().ifPresent(week -> acts.at(days.moment(week.day(), EVENING.plusMinutes(45)), () -> plan(week)));
         story.log().forEach(kept -> tick(kept, acts));
         story.said().forEach(said -> acts.at(days.moment(said.day(), EVENING.plusMinutes(20)), () -> say(said)));
         story.visits().forEach(visit -> new Appointment(services, days, this::person, this::child, visit).addTo(acts));
@@ -209,6 +211,26 @@ class Childhood {
                 plain.priority(),
                 outside.isEmpty() ? "" : version.reason(),
                 List.of());
+    }
+
+    private void plan(Story.Week week) {
+        services.times()
+                .save(
+                        person(week.by()),
+                        child(),
+                        new FamilyTimes.Times(
+                                week.times().stream()
+                                        .flatMap(one -> one.days().stream()
+                                                .map(day -> new FamilyTimes.Slot(
+                                                        day, one.at(), one.minutes(), one.helpers())))
+                                        .toList(),
+                                week.busy().stream()
+                                        .flatMap(one -> one.days().stream()
+                                                .map(day ->
+                                                        new FamilyTimes.Busy(day, one.from(), one.until(), one.what())))
+                                        .toList(),
+                                week.most()),
+                        0);
     }
 
     private void tick(Story.Kept kept, Acts acts) {

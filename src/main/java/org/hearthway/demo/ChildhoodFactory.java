@@ -20,6 +20,7 @@ import org.hearthway.medicine.ToxinSessions;
 import org.hearthway.paper.EmergencySheets;
 import org.hearthway.path.Plans;
 import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
 import org.hearthway.pump.PumpBook;
@@ -46,6 +47,7 @@ record ChildhoodFactory(
         Programs programs,
         ExerciseLibrary library,
         HomeWeek week,
+        FamilyTimes times,
         Visits visits,
         Tasks tasks,
         Medicines medicines,

@@ -81,7 +81,8 @@ class Stories implements ContentKind {
                 each(file, "medicines", Stories::taken),
                 each(file, "toxin", Stories::shots),
                 each(file, "facts", Stories::laid),
-                each(file, "decided", Stories::chosen)));
+                each(file, "decided", Stories::chosen),
+                file.maybeBlock("week").map(Stories::week)));
     }
 
     private static <T> List<T> each(Entry entry, String key, java.util.function.Function<Entry, T> read) {
@@ -245,6 +246,31 @@ class Stories implements ContentKind {
         return made;
     }
 
+    private static Story.Week week(Entry week) {
+        var made = new Story.Week(
+                week.integer("day", -300, -1),
+                week.text("by"),
+                each(
+                        week,
+                        "times",
+                        one -> new Story.Week.Timed(
+                                Set.copyOf(one.weekdays("days")),
+                                time(one, "at"),
+                                one.integer("minutes", 5, 240),
+                                one.texts("helpers"))),
+                each(
+                        week,
+                        "busy",
+                        one -> new Story.Week.Blocked(
+                                Set.copyOf(one.weekdays("days")),
+                                time(one, "from"),
+                                time(one, "until"),
+                                one.text("what"))),
+                week.maybeInteger("most", 5, 240));
+        week.done();
+        return made;
+    }
+
     private static Dose dose(Entry dose) {
         var made = new Dose(
                 dose.maybeInteger("sets", 1, 10).orElse(1),
@@ -317,12 +343,16 @@ class Stories implements ContentKind {
         return made;
     }
 
-    private static LocalTime time(Entry visit) {
-        var text = visit.text("at");
+    private static LocalTime time(Entry entry) {
+        return time(entry, "at");
+    }
+
+    private static LocalTime time(Entry entry, String key) {
+        var text = entry.text(key);
         try {
             return LocalTime.parse(text);
         } catch (DateTimeParseException notATime) {
-            visit.wrong("at", "\"at\" is " + text, "a time such as 09:30, in quotes");
+            entry.wrong(key, "\"" + key + "\" is " + text, "a time such as 09:30, in quotes");
             return LocalTime.NOON;
         }
     }

@@ -54,7 +54,22 @@ record Story(
         List<Taken> medicines,
         List<Shots> toxin,
         List<Laid> facts,
-        List<Chosen> decided) {
+        List<Chosen> decided,
+        Optional<Week> week) {
+
+    /**
+     * A family's week, as it was entered on a day.
+     *
+     * @param most minutes of exercises on a day at most
+     */
+    record Week(int day, String by, List<Timed> times, List<Blocked> busy, Optional<Integer> most) {
+
+        /** A time for exercises on some days. */
+        record Timed(Set<DayOfWeek> days, LocalTime at, int minutes, List<String> helpers) {}
+
+        /** School, a club. */
+        record Blocked(Set<DayOfWeek> days, LocalTime from, LocalTime until, String what) {}
+    }
 
     /** Facts laid on the table for the choice of a path; several choices of one fact stand behind each other. */
     record Laid(int day, String by, Map<String, List<String>> choices, Map<String, String> notes) {}

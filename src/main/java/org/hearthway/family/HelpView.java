@@ -66,7 +66,8 @@ class HelpView extends TickPage {
         var monday = date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         var list = Bits.el("ol", "hw-days");
         week.days(reader.viewer(), reader.id(), monday, DAYS)
-                .forEach(day -> list.add(WeekView.day(reader, new DayStory(day), ChangedLines.NONE, Optional.empty())));
+                .forEach(day -> list.add(WeekView.day(
+                        reader, new DayStory(day), ChangedLines.NONE, Optional.empty(), Optional.empty())));
         var title = reader.say("family.help.week");
         return Tags.section("u-mt5", title, Tags.h2("hw-h2", title), list);
     }

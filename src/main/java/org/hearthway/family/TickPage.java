@@ -4,6 +4,7 @@ import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.HtmlContainer;
 import com.vaadin.flow.component.html.Span;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import org.hearthway.base.Invalid;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.parts.Tags;
 import org.hearthway.parts.Told;
+import org.hearthway.program.FamilyTimes.Busy;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Planned;
 
@@ -48,17 +50,39 @@ abstract class TickPage extends FamilyPage {
 
     /** The exercises of a day in their order, the next one lit when the day is today. */
     final HtmlContainer exercises(Reader reader, DayStory day, boolean mayTick) {
+        return exercises(reader, day, mayTick, List.of());
+    }
+
+    /** The same, in the family's times beside what takes up time in its week. */
+    final HtmlContainer exercises(Reader reader, DayStory day, boolean mayTick, List<Busy> busy) {
         var date = day.day().date();
         var ticked = mayTick && !date.isAfter(reader.today())
                 ? Optional.<ExerciseRow.Ticked>of((planned, done) -> tick(reader, planned, date, done))
                 : Optional.<ExerciseRow.Ticked>empty();
         var list = Tags.section("hw-stack u-gap2", reader.say("family.today.exercises"));
         var next = day.next().filter(planned -> date.equals(reader.today()));
-        for (var planned : day.planned()) {
-            var lit = next.filter(planned::equals).isPresent();
-            list.add(new ExerciseRow(reader, planned, lit, address(reader, planned, date), ticked));
+        var times = day.day().times();
+        if (times.isEmpty()) {
+            day.planned().forEach(planned -> list.add(row(reader, planned, next, date, ticked)));
+            return list;
         }
+        for (var time : times) {
+            list.add(DayTimes.head(reader, day, time, busy));
+            DayTimes.in(day, time).forEach(planned -> list.add(row(reader, planned, next, date, ticked)));
+            DayTimes.again(day, time).forEach(planned -> list.add(DayTimes.once(reader, planned)));
+        }
+        DayTimes.untimed(day).forEach(planned -> list.add(row(reader, planned, next, date, ticked)));
         return list;
+    }
+
+    private static ExerciseRow row(
+            Reader reader,
+            Planned planned,
+            Optional<Planned> next,
+            LocalDate date,
+            Optional<ExerciseRow.Ticked> ticked) {
+        var lit = next.filter(planned::equals).isPresent();
+        return new ExerciseRow(reader, planned, lit, address(reader, planned, date), ticked);
     }
 
     private static String address(Reader reader, Planned planned, LocalDate date) {

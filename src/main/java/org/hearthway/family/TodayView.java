@@ -3,11 +3,13 @@ package org.hearthway.family;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.router.Route;
 import jakarta.annotation.security.PermitAll;
+import java.util.List;
 import org.hearthway.base.Action;
 import org.hearthway.base.Gate;
 import org.hearthway.parts.DayWay;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.Programs;
 import org.hearthway.sign.CallLines;
@@ -20,6 +22,9 @@ class TodayView extends TickPage {
     /** How many tasks stand on the day; all of them stand under Dates. */
     private static final int TODOS = 3;
 
+    /** How many missed sessions are offered another time; all of them are in the week. */
+    private static final int MOVES = 2;
+
     private final transient HomeWeek week;
     private final transient Programs programs;
     private final transient Gate gate;
@@ -29,6 +34,8 @@ class TodayView extends TickPage {
     private final transient Pause pauses;
     private final transient TwoHouses homes;
     private final transient Todos todos;
+    private final transient MissedCard missed;
+    private final transient FamilyTimes times;
     private final transient LateNews late;
     private final transient RestingProgram resting;
 
@@ -43,6 +50,8 @@ class TodayView extends TickPage {
             Pause pauses,
             TwoHouses homes,
             Todos todos,
+            MissedCard missed,
+            FamilyTimes times,
             LateNews late,
             RestingProgram resting) {
         super(readers, week);
@@ -55,6 +64,8 @@ class TodayView extends TickPage {
         this.pauses = pauses;
         this.homes = homes;
         this.todos = todos;
+        this.missed = missed;
+        this.times = times;
         this.late = late;
         this.resting = resting;
     }
@@ -101,6 +112,9 @@ class TodayView extends TickPage {
                 add(SessionLink.of(reader));
             }
             add(listed(reader, day));
+        }
+        if (present) {
+            missed.draw(reader, days.get(0).moved(), MOVES, this::refresh).ifPresent(this::add);
         }
         if (present) {
             todos.list(reader, TODOS, this::refresh).ifPresent(this::add);
@@ -164,7 +178,12 @@ class TodayView extends TickPage {
 
     private Component listed(Reader reader, DayStory day) {
         var mayTick = gate.allows(reader.viewer(), Action.LOG_SESSION, reader.id());
-        var list = exercises(reader, day, mayTick);
+        var busy = day.day().times().isEmpty()
+                ? List.<FamilyTimes.Busy>of()
+                : times.latest(reader.viewer(), reader.id())
+                        .map(version -> version.times().busy())
+                        .orElse(List.of());
+        var list = exercises(reader, day, mayTick, busy);
         if (!mayTick) {
             list.add(Bits.strip("quiet", Icon.LOCK, reader.say("family.view-only")));
         } else if (day.day().date().isAfter(reader.today())) {

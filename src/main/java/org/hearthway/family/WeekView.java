@@ -13,9 +13,11 @@ import java.util.Optional;
 import org.hearthway.parts.Icon;
 import org.hearthway.parts.Tags;
 import org.hearthway.program.ExerciseLibrary;
+import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Planned;
+import org.hearthway.program.HomeWeek.Time;
 import org.hearthway.program.Programs;
 
 /** Seven days: what is done, some of it, could not be, still open, and what the newest program changed. */
@@ -29,13 +31,27 @@ class WeekView extends FamilyPage {
     private final transient Programs programs;
     private final transient ExerciseLibrary library;
     private final transient TwoHouses homes;
+    private final transient FamilyTimes times;
+    private final transient MissedCard missed;
+    private final transient LeftOut leftOut;
 
-    WeekView(Readers readers, HomeWeek week, Programs programs, ExerciseLibrary library, TwoHouses homes) {
+    WeekView(
+            Readers readers,
+            HomeWeek week,
+            Programs programs,
+            ExerciseLibrary library,
+            TwoHouses homes,
+            FamilyTimes times,
+            MissedCard missed,
+            LeftOut leftOut) {
         super(readers);
         this.week = week;
         this.programs = programs;
         this.library = library;
         this.homes = homes;
+        this.times = times;
+        this.missed = missed;
+        this.leftOut = leftOut;
     }
 
     @Override
@@ -59,12 +75,34 @@ class WeekView extends FamilyPage {
         add(hero(reader, days, newest.isPresent()));
         changed(reader, changes, days);
         newest.flatMap(version -> TeamWord.strip(reader, version, days)).ifPresent(this::add);
+        leftOut.strip(reader, monday.isBefore(reader.today()) ? reader.today() : monday)
+                .filter(strip -> !monday.plusDays(DAYS - 1).isBefore(reader.today()))
+                .ifPresent(this::add);
         var list = Bits.el("ol", "hw-days");
+        var away = times.away(reader.viewer(), reader.id());
         var nights = homes.of(reader);
-        days.forEach(day ->
-                list.add(day(reader, day, changes, nights.on(reader, day.day().date(), false))));
-        add(list, others(reader, monday));
+        days.forEach(day -> list.add(day(
+                reader,
+                day,
+                changes,
+                nights.on(reader, day.day().date(), false),
+                gone(reader, away, day.day().date()))));
+        add(list);
+        if (days.stream().anyMatch(day -> day.day().date().equals(reader.today()))) {
+            var moved = days.stream().flatMap(day -> day.day().moved().stream()).toList();
+            missed.draw(reader, moved, Integer.MAX_VALUE, this::refresh).ifPresent(this::add);
+        }
+        add(others(reader, monday));
+        add(Tags.link("hw-button plain wide u-mt3", reader.address("our-week"), reader.say("family.ours.link")));
         add(Tags.link("hw-button plain wide u-mt3", reader.address("rest"), reader.say("family.resting.way")));
+    }
+
+    /** Why a day has nothing: the child is away. */
+    private static Optional<String> gone(Reader reader, List<FamilyTimes.Away> away, LocalDate day) {
+        return away.stream()
+                .filter(one -> !day.isBefore(one.first()) && !day.isAfter(one.last()))
+                .findFirst()
+                .map(one -> reader.say("family.week.away." + one.reason()));
     }
 
     private static Component hero(Reader reader, List<DayStory> days, boolean begun) {
@@ -122,7 +160,8 @@ class WeekView extends FamilyPage {
                 .orElseGet(() -> reader.say("family.week.new", name, now));
     }
 
-    static HtmlContainer day(Reader reader, DayStory day, ChangedLines changes, Optional<String> home) {
+    static HtmlContainer day(
+            Reader reader, DayStory day, ChangedLines changes, Optional<String> home, Optional<String> away) {
         var date = day.day().date();
         var present = date.equals(reader.today());
         var past = date.isBefore(reader.today());
@@ -135,16 +174,41 @@ class WeekView extends FamilyPage {
             if (!present) {
                 row.addClassName("rest");
             }
-            row.add(Tags.div("", Tags.p("hw-quiet u-pt1", reader.say("family.week.rest")), where(home)), Tags.div("m"));
+            var gone = Bits.el("ul", "");
+            moved(reader, day).forEach(gone::add);
+            row.add(
+                    Tags.div(
+                            "",
+                            Tags.p("hw-quiet u-pt1", away.orElseGet(() -> reader.say("family.week.rest"))),
+                            gone,
+                            where(home)),
+                    Tags.div("m"));
             return row;
         }
         var list = Bits.el("ul", "");
         items(reader, day, changes).forEach(list::add);
+        moved(reader, day).forEach(list::add);
         row.add(Tags.div("", list, where(home)), Tags.div("m hw-num", minutes(reader, day, present, past)));
         if (!present) {
             row.add(open(reader, date));
         }
         return row;
+    }
+
+    /** What was moved away from the day. */
+    private static List<HtmlContainer> moved(Reader reader, DayStory day) {
+        return day.day().moved().stream()
+                .filter(moved -> moved.from().equals(day.day().date()))
+                .map(moved -> Bits.el(
+                        "li",
+                        "t",
+                        Tags.span(
+                                "",
+                                reader.say(
+                                        "family.week.moved",
+                                        reader.text(moved.exercise().name()),
+                                        MissedCard.when(reader, moved.to(), moved.start())))))
+                .toList();
     }
 
     /** In which home the child sleeps that night, when two are known. */
@@ -175,18 +239,34 @@ class WeekView extends FamilyPage {
         }
         var next = date.equals(reader.today()) ? day.next() : Optional.<Planned>empty();
         var items = new ArrayList<HtmlContainer>();
-        for (var planned : day.planned()) {
-            items.add(item(
-                    reader,
-                    planned,
-                    date.isBefore(reader.today()),
-                    next.filter(planned::equals).isPresent(),
-                    changes.marks(planned.exercise().id(), date)));
+        for (var time : day.day().times()) {
+            items.add(head(reader, day, time));
+            DayTimes.in(day, time).forEach(planned -> items.add(item(reader, planned, day, next, changes)));
+            DayTimes.again(day, time).forEach(planned -> items.add(Bits.el("li", "a", DayTimes.once(reader, planned))));
         }
+        DayTimes.untimed(day).forEach(planned -> items.add(item(reader, planned, day, next, changes)));
         return items;
     }
 
-    private static HtmlContainer item(Reader reader, Planned planned, boolean past, boolean next, boolean changed) {
+    /** The line over what is done in a time. */
+    private static HtmlContainer head(Reader reader, DayStory day, Time time) {
+        return Bits.el(
+                "li",
+                "t",
+                Tags.span(
+                        "",
+                        reader.say(
+                                "family.week.time",
+                                reader.time(day.day().date().atTime(time.start())),
+                                DayTimes.minutes(day, time))));
+    }
+
+    private static HtmlContainer item(
+            Reader reader, Planned planned, DayStory day, Optional<Planned> following, ChangedLines changes) {
+        var date = day.day().date();
+        var past = date.isBefore(reader.today());
+        var next = following.filter(planned::equals).isPresent();
+        var changed = changes.marks(planned.exercise().id(), date);
         var name = reader.text(planned.exercise().name());
         var words = Tags.span("", next ? Bits.el("b", "hw-b", name) : Tags.span("", name));
         if (changed) {

@@ -77,6 +77,8 @@ class FiguresIT {
             desk.resize(390, 844, false);
             desk.fitsItsWidth("a picture's file on a phone").picture(picture("figures-390"));
             assertThat(desk.reload().value("File")).as("nothing is kept").isEqualTo(file);
+            desk.inMotion().open(page);
+            desk.waitFor("both sides in motion", () -> desk.all(MOVING).size() == 2);
         }
     }
 

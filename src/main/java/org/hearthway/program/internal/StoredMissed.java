@@ -79,6 +79,9 @@ class StoredMissed implements Missed {
     private List<Offer> offers(Viewer.Person person, ChildId child) {
         var now = LocalDateTime.ofInstant(clock.instant(), person.zone());
         var today = now.toLocalDate();
+        if (weeks.laid(child, today, Optional.of(today)).isEmpty()) {
+            return List.of();
+        }
         var monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         var days = reading.days(person, child, monday, WEEK);
         var layout = days.get(today.getDayOfWeek().getValue() - 1).layout();

@@ -197,14 +197,25 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
             var writing = new Editor(say, editing, lastDays(), languages(), shown(), rules(), known, about(), work);
             editor = Optional.of(writing);
             resting.ifPresent(page::add);
-            page.add(writing, below);
+            page.add(writing, familyWeek(true), below);
             if (editing.isOvertaken()) {
                 latest.ifPresent(writing::overtaken);
             }
         } else {
             editor = Optional.empty();
-            page.add(new Resting(say, false, new Work()), readOnly(latest), below);
+            page.add(new Resting(say, false, new Work()), readOnly(latest), familyWeek(false), below);
         }
+    }
+
+    private FamilyWeekPanel familyWeek(boolean writes) {
+        return new FamilyWeekPanel(
+                say,
+                today(),
+                settings.zone(),
+                times.history(viewer, child),
+                times.away(viewer, child),
+                times.fit(viewer, child, today().plusDays(LOOKED_BACK)).or(() -> times.fit(viewer, child, today())),
+                writes ? Optional.of("my/" + child + "/our-week") : Optional.empty());
     }
 
     /** Over the table; what the draft has taken up already is offered no more. */

@@ -260,12 +260,14 @@ public final class Laying {
         var left = (int)
                 piece.stream().filter(away.negate()).filter(demand::holdsOn).count();
         var share = (2 * ask.rhythm().days() * left + WEEK) / (2 * WEEK);
-        var kept = (int) piece.stream()
-                .filter(away.negate())
+        var planned = piece.stream()
                 .filter(day -> on(last, day.getDayOfWeek()).stream()
                         .anyMatch(one -> one.exercise().equals(ask.exercise())))
-                .count();
-        return Math.min(ask.rhythm().days() - had, Math.max(share, kept));
+                .toList();
+        var kept = (int) planned.stream().filter(away.negate()).count();
+        // one that falls on a day away finds another day; more of them would crowd the days that are left
+        return Math.min(
+                ask.rhythm().days() - had, Math.max(kept, Math.max(share, Math.min(planned.size(), share + 1))));
     }
 
     private static Ask fewer(Ask ask, Set<DayOfWeek> days, int often) {

@@ -131,6 +131,23 @@ class LayingTests {
     }
 
     @Test
+    void whatFallsOnADayAwayThatIsToldInItsWeekFindsAnotherDay() {
+        var standing = timed(30, ask("roll", 10, 2));
+        var tuesday = MONDAY.plusDays(1);
+        var before = List.of(
+                new Placed("roll", DayOfWeek.TUESDAY, SCHOOL_IS_OUT),
+                new Placed("roll", DayOfWeek.THURSDAY, SCHOOL_IS_OUT));
+        var laid = from(
+                tuesday,
+                standing,
+                tuesday::equals,
+                day -> before.stream()
+                        .filter(one -> one.day() == day.getDayOfWeek())
+                        .toList());
+        assertThat(days(laid, "roll", tuesday, 6)).hasSize(2).contains(MONDAY.plusDays(3));
+    }
+
+    @Test
     void whatHasBeenThisWeekIsNotAskedForAgain() {
         var before = List.of(new Placed("roll", DayOfWeek.MONDAY, SCHOOL_IS_OUT));
         var thursday = MONDAY.plusDays(3);
