@@ -125,6 +125,9 @@ final class EditedLine {
     private boolean rule;
     private Priority priority;
     private String beyond;
+    /** Why the dose lay outside what is usual before anybody edited it. */
+    private final String beyondBefore;
+
     private @Nullable LocalDate from;
     private @Nullable LocalDate until;
     private String note;
@@ -144,6 +147,7 @@ final class EditedLine {
         prescription.progression().ifPresent(this::rule);
         priority = line.priority();
         beyond = line.beyond();
+        beyondBefore = line.beyond();
         line.exceptions()
                 .forEach(leave -> leaves.add(new Leave(leave.tag(), leave.begins(), leave.until(), leave.reason())));
         from = line.from();
@@ -519,6 +523,11 @@ final class EditedLine {
     /** Why the dose lies outside what is usual. */
     String beyond() {
         return beyond;
+    }
+
+    /** Whether the reason for an unusual dose is the one that the line came with. */
+    boolean isBeyondAsBefore() {
+        return beyond.equals(beyondBefore);
     }
 
     void beyond(String text) {

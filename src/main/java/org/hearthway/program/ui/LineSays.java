@@ -82,19 +82,20 @@ final class LineSays extends Div {
         care(cautions);
     }
 
-    /** A line that goes on as it was is told what is usual, and not asked. */
+    /** A line that goes on as it was is told in a few words that its dose is unusual, and not asked. */
     private void usual(ProgramLine now, List<Problem> found) {
         var outside = say.outside(now, about);
         usual.setVisible(outside.isPresent());
-        var asked = !now.beyond().isBlank()
-                || found.stream().anyMatch(p -> p.field().endsWith(".beyond"));
-        beyond.setVisible(asked || (beyond.isVisible() && !beyond.getValue().isBlank()));
+        var asked = found.stream().anyMatch(p -> p.field().endsWith(".beyond"));
+        var settled = !asked && !line.isOpen() && line.isBeyondAsBefore();
+        beyond.setVisible(!settled
+                && (asked || !now.beyond().isBlank() || !beyond.getValue().isBlank()));
         usual.setClassName("hw-care", beyond.isVisible());
         usual.setClassName("note", !beyond.isVisible());
         usualWords.setText(
                 beyond.isVisible() || line.isOpen()
                         ? outside.map(says -> says + " ").orElse("")
-                        : say.say("usual.not"));
+                        : say.say(now.beyond().isBlank() ? "usual.not" : "usual.because", now.beyond()));
     }
 
     private void care(List<Plan.Care> cautions) {
