@@ -34,6 +34,7 @@ create table week_layout (
   first_day date not null,
   last_day date,
   body text not null,
+  of_merge boolean not null,
   saved_at timestamp(6) with time zone not null,
   primary key (child, layout_number, first_day)
 );

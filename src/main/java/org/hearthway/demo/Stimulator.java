@@ -1,6 +1,7 @@
 package org.hearthway.demo;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,9 +90,16 @@ record Stimulator(
                 settings,
                 List.of(),
                 reading.every(),
-                reading.charged().map(days::on),
+                reading.charged().map(day -> chargedBy(reading, day)),
                 reading.note(),
                 false);
+    }
+
+    /** The visit lies earlier than its day when the clinic was closed then, and nobody charged after it. */
+    private LocalDate chargedBy(Story.Reading reading, int day) {
+        var charged = days.on(day);
+        var visit = days.open(reading.day());
+        return charged.isAfter(visit) ? visit : charged;
     }
 
     private static Setting side(Side side, int tenths) {

@@ -6,8 +6,10 @@ import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
 import org.hearthway.base.Role;
@@ -25,7 +27,9 @@ import org.hearthway.reminder.Outbox;
 import org.hearthway.testing.People;
 import org.hearthway.visit.Visit;
 import org.hearthway.visit.Visits;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The demo's dates count from today; they must make sense together on whatever weekday that is. */
@@ -33,6 +37,21 @@ class DemoClinicTests {
 
     private static final Viewer MACHINE = new Viewer.Machine("test");
     private static final int MANY = 500;
+
+    static Stream<Instant> threeWeeksOfMornings() {
+        return IntStream.range(0, 21)
+                .mapToObj(day -> Instant.parse("2026-11-16T15:00:00Z").plus(day, ChronoUnit.DAYS));
+    }
+
+    /** Weekends and holidays move what counts back from them, each in its own way. */
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("threeWeeksOfMornings")
+    void itStartsOnWhateverDay(Instant now) {
+        try (var clinic = RunningClinic.demoAt(now)) {
+            assertThat(clinic.part(ChildRegister.class).all(MACHINE)).hasSizeGreaterThanOrEqualTo(9);
+        }
+    }
 
     @ParameterizedTest
     @ValueSource(strings = {"2026-03-12T14:00:00Z", "2026-03-15T22:00:00Z"})

@@ -35,6 +35,7 @@ import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.Programs;
+import org.hearthway.program.engine.Lines;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.testing.Children;
 import org.hearthway.testing.HearthwayTest;
@@ -119,14 +120,14 @@ class SessionDoorTests {
     }
 
     private ProgramLine line(String exercise) {
-        return ProgramLine.of(
+        return Lines.because(ProgramLine.of(
                 exercise,
                 library.find(exercise).orElseThrow().usual(),
                 ProgramLine.Side.NONE,
                 EnumSet.allOf(DayOfWeek.class),
                 TODAY,
                 Optional.empty(),
-                "Count aloud.");
+                "Count aloud."));
     }
 
     private MockHttpSession session(SignInRequests.Somebody somebody) throws Exception {
@@ -310,14 +311,14 @@ class SessionDoorTests {
                 child,
                 new Programs.Draft(
                         TODAY.plusDays(1),
-                        List.of(ProgramLine.of(
+                        List.of(Lines.because(ProgramLine.of(
                                 "clam",
                                 clam.usual(),
                                 ProgramLine.Side.EACH,
                                 EnumSet.allOf(DayOfWeek.class),
                                 TODAY.plusDays(1),
                                 Optional.empty(),
-                                "")),
+                                ""))),
                         "Another one"),
                 1);
         var answer = answer(List.of(tick(TODAY)), 0);

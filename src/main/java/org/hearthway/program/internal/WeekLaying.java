@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.hearthway.base.ChildId;
 import org.hearthway.child.events.ChildrenMerged;
+import org.hearthway.child.events.MergeTakenBack;
 import org.hearthway.clinic.ClinicSettings;
 import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.Programs;
@@ -50,11 +51,23 @@ class WeekLaying {
 
     @EventListener
     void on(ChildrenMerged merged) {
-        anew(merged.child(), LocalDate.ofInstant(clock.instant(), clinic.zone()));
+        anew(merged.child(), LocalDate.ofInstant(clock.instant(), clinic.zone()), true);
+    }
+
+    /** What rested on two entries together says nothing of either alone. */
+    @EventListener
+    void on(MergeTakenBack apart) {
+        weeks.dropOfMerge(apart.child());
+        // a chain that went back took it along
+        weeks.dropOfMerge(apart.folded());
     }
 
     /** Lays the days out from this one on. */
     void anew(ChildId child, LocalDate first) {
+        anew(child, first, false);
+    }
+
+    private void anew(ChildId child, LocalDate first, boolean ofMerge) {
         weeks.hold(child);
         var versions = versions(programs.all(child));
         if (versions.isEmpty()) {
@@ -73,7 +86,7 @@ class WeekLaying {
                 day -> away.stream().anyMatch(one -> holds(one, day)),
                 before::placed);
         if (!laid.isEmpty() || stretches.stream().anyMatch(one -> one.layout().kind() != Layout.Kind.AS_WRITTEN)) {
-            weeks.keep(child, clock.instant(), stretches);
+            weeks.keep(child, clock.instant(), stretches, ofMerge);
         }
     }
 

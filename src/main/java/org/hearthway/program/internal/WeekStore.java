@@ -144,15 +144,20 @@ class WeekStore {
                 .list();
     }
 
-    /** Keeps weeks that were laid out, over all that were laid out before. */
-    void keep(ChildId child, Instant at, List<Stretch> stretches) {
+    /**
+     * Keeps weeks that were laid out, over all that were laid out before.
+     *
+     * @param ofMerge whether they were because another entry was folded into the child, and go when that is taken back
+     */
+    void keep(ChildId child, Instant at, List<Stretch> stretches, boolean ofMerge) {
         var number = jdbc.sql("select coalesce(max(layout_number), 0) + 1 from week_layout where child = :child")
                 .param("child", child.value())
                 .query(Integer.class)
                 .single();
         for (var stretch : stretches) {
-            jdbc.sql("insert into week_layout (child, layout_number, first_day, last_day, body, saved_at)"
-                            + " values (:child, :number, :firstDay, :lastDay, :body, :at)")
+            jdbc.sql("insert into week_layout (child, layout_number, first_day, last_day, body, of_merge, saved_at)"
+                            + " values (:child, :number, :firstDay, :lastDay, :body, :ofMerge, :at)")
+                    .param("ofMerge", ofMerge)
                     .param("child", child.value())
                     .param("number", number)
                     .param("firstDay", stretch.from())
@@ -161,6 +166,13 @@ class WeekStore {
                     .param("at", ProgramStore.utc(at))
                     .update();
         }
+    }
+
+    /** Lets go of what was laid out because another entry was folded into the child. */
+    void dropOfMerge(ChildId child) {
+        jdbc.sql("delete from week_layout where child = :child and of_merge")
+                .param("child", child.value())
+                .update();
     }
 
     // sessions moved

@@ -324,6 +324,9 @@ final class Editor extends Div implements ProgramTable.Acts, Collision.Acts, Beg
                     Tags.bare("hw-word", say.say("mark"), pressed -> acts.mark()),
                     Tags.bare("hw-word", say.say("rest.title"), pressed -> acts.rest()));
         }
+        if (about.mayTry()) {
+            row.add(Tags.link("hw-word", "staff/clinic/figures", say.say("pictures")));
+        }
         return row;
     }
 

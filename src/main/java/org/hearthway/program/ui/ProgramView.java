@@ -251,7 +251,11 @@ class ProgramView extends Div implements BeforeEnterObserver, HasDynamicTitle {
 
     private About about() {
         var known = children.get(viewer, child);
-        return new About(known.ageOn(today()), known.gmfcs(), gate.allows(viewer, Action.LIFT_PRECAUTION, child));
+        return new About(
+                known.ageOn(today()),
+                known.gmfcs(),
+                gate.allows(viewer, Action.LIFT_PRECAUTION, child),
+                gate.allows(viewer, Action.TRY_PICTURE));
     }
 
     private LastDays lastDays() {
