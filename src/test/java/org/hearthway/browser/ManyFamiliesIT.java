@@ -54,7 +54,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Two hundred families, signed in beforehand, open today's session within one minute and log five exercises each, one
+ * Two hundred families, signed in beforehand, open Today and then its session within one minute, and log five exercises each, one
  * request a tick as phones send them; the driver runs on the same machine, in the same process. Nothing is lost; how long
  * the answers took is printed, and not held to anything.
  */
@@ -74,6 +74,7 @@ class ManyFamiliesIT {
     private final ObjectMapper json = new ObjectMapper();
     private final HttpClient http =
             HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+    private final List<Long> today = Collections.synchronizedList(new ArrayList<>());
     private final List<Long> opened = Collections.synchronizedList(new ArrayList<>());
     private final List<Long> logged = Collections.synchronizedList(new ArrayList<>());
 
@@ -99,9 +100,11 @@ class ManyFamiliesIT {
                 phones.shutdown();
             }
         }
+        tell("Today opened, each of three answers", today);
         tell("session opened", opened);
         tell("tick logged", logged);
-        var all = new ArrayList<>(opened);
+        var all = new ArrayList<>(today);
+        all.addAll(opened);
         all.addAll(logged);
         tell("all answers", all);
         System.out.printf(
@@ -130,6 +133,7 @@ class ManyFamiliesIT {
     }
 
     private Set<UUID> session(RunningClinic clinic, Family family) throws Exception {
+        today(clinic, family);
         var address = clinic.url() + "/session/" + family.child();
         timed(opened, request(address, family).GET());
         var sheet = json.readTree(
@@ -153,6 +157,46 @@ class ManyFamiliesIT {
             }
         }
         return acknowledged;
+    }
+
+    /** Opens Today as the browser does: the page, what starts the application in it, and what stands on Today. */
+    private void today(RunningClinic clinic, Family family) throws Exception {
+        var place = "my/" + family.child() + "/today";
+        timed(today, request(clinic.url() + "/" + place, family).GET());
+        var begun = json.readTree(timed(
+                        today,
+                        request(clinic.url() + "/?v-r=init&location=" + place + "&query=", family)
+                                .GET())
+                .body());
+        var config = begun.get("appConfig");
+        var navigate = Map.of(
+                "csrfToken", config.at("/uidl/Vaadin-Security-Key").asText(),
+                "rpc",
+                        List.of(Map.of(
+                                "type",
+                                "event",
+                                "node",
+                                1,
+                                "event",
+                                "ui-navigate",
+                                "data",
+                                Map.of(
+                                        "route", place,
+                                        "query", "",
+                                        "appShellTitle", "",
+                                        "historyState", Map.of(),
+                                        "trigger", ""))),
+                "syncId", config.at("/uidl/syncId").asInt(),
+                "clientId", 0);
+        var drawn = timed(
+                today,
+                request(
+                                clinic.url() + "/?v-r=uidl&v-uiId="
+                                        + config.get("v-uiId").asInt(),
+                                family)
+                        .header("Content-Type", "application/json; charset=UTF-8")
+                        .POST(BodyPublishers.ofString(json.writeValueAsString(navigate))));
+        assertThat(drawn.body()).as("what is to do today").contains("hw-ex");
     }
 
     private static Map<String, Object> tick(JsonNode sheet, JsonNode planned, UUID key) {

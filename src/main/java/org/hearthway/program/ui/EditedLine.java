@@ -1,14 +1,10 @@
 package org.hearthway.program.ui;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hearthway.base.Problem;
@@ -21,7 +17,6 @@ import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramLine.Side;
 import org.hearthway.program.engine.ProgramRules;
-import org.hearthway.program.engine.ProgramRules.Bound;
 import org.hearthway.program.engine.Progression;
 import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.engine.Rhythm.Spread;
@@ -29,62 +24,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A line while somebody edits it: what was typed stays as it was typed, be it a number or not. */
 final class EditedLine {
-
-    /** One number of the line: its name in problems, its steps and where they end. */
-    enum Amount {
-        SETS("sets", ProgramRules.SETS, 1, 1),
-        REPETITIONS("repetitions", ProgramRules.REPETITIONS, 1, 2),
-        HOLD("holdSeconds", ProgramRules.HOLD_SECONDS, 5, 15),
-        MINUTES("minutes", ProgramRules.MINUTES, 1, 5),
-        TIMES_A_DAY("timesADay", ProgramRules.TIMES_A_DAY, 1, 1),
-        REST("restSeconds", Prescription.REST_SECONDS, 15, 60),
-        EFFORT("effort", Prescription.EFFORT, 1, 1),
-        RHYTHM("rhythm", new Bound(1, 7), 1, 1),
-        KILOGRAMS("load", new Bound(0, 200), 0.25, 0.5),
-        BAND("load", new Bound(1, 10), 1, 1),
-        RULE_DAYS("progression", new Bound(1, 28), 1, 1),
-        RULE_EFFORT("progression", new Bound(1, 10), 1, 1),
-        RULE_PAIN("progression", new Bound(1, 10), 1, 1),
-        NEXT_SETS("progression", ProgramRules.SETS, 1, 1),
-        NEXT_REPETITIONS("progression", ProgramRules.REPETITIONS, 1, 2),
-        NEXT_HOLD("progression", ProgramRules.HOLD_SECONDS, 5, 15),
-        NEXT_MINUTES("progression", ProgramRules.MINUTES, 1, 5),
-        NEXT_KILOGRAMS("progression", new Bound(0, 200), 0.25, 0.5),
-        NEXT_BAND("progression", new Bound(1, 10), 1, 1);
-
-        private final String field;
-        private final int min;
-        private final int max;
-        private final double step;
-        private final double leap;
-
-        Amount(String field, Bound bound, double step, double leap) {
-            this.field = field;
-            this.min = bound.min();
-            this.max = bound.max();
-            this.step = step;
-            this.leap = leap;
-        }
-
-        /** Its name in problems. */
-        String field() {
-            return field;
-        }
-
-        Bound bound() {
-            return new Bound(min, max);
-        }
-
-        /** What an arrow key adds. */
-        double step() {
-            return step;
-        }
-
-        /** What a page key adds. */
-        double leap() {
-            return leap;
-        }
-    }
 
     /** How the marked days are meant. */
     enum Lie {
@@ -98,13 +37,6 @@ final class EditedLine {
         NOT_FOLLOWING
     }
 
-    /** What it is done against. */
-    enum Against {
-        BODY,
-        WEIGHT,
-        BAND
-    }
-
     /** Leave from a rule of care while its reason is typed. */
     record Leave(String tag, LocalDate begins, LocalDate until, String reason) {}
 
@@ -113,9 +45,8 @@ final class EditedLine {
     private static final int APART = 3;
 
     private static final Set<DayOfWeek> WEEK = EnumSet.allOf(DayOfWeek.class);
-    private static final BigDecimal GRAMS = BigDecimal.valueOf(1000);
 
-    private final Map<Amount, String> typed = new EnumMap<>(Amount.class);
+    private final TypedNumbers typed = new TypedNumbers();
     private final EnumSet<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     private final List<Leave> leaves = new ArrayList<>();
     private String exercise;
@@ -188,19 +119,15 @@ final class EditedLine {
     }
 
     private void dose(Dose dose) {
-        type(Amount.SETS, dose.sets());
-        type(Amount.REPETITIONS, dose.repetitions());
-        type(Amount.HOLD, dose.holdSeconds());
-        type(Amount.MINUTES, dose.minutes());
-        type(Amount.TIMES_A_DAY, dose.timesADay());
-    }
-
-    private void type(Amount number, int value) {
-        typed.put(number, value > 0 ? String.valueOf(value) : "");
+        typed.put(Amount.SETS, dose.sets());
+        typed.put(Amount.REPETITIONS, dose.repetitions());
+        typed.put(Amount.HOLD, dose.holdSeconds());
+        typed.put(Amount.MINUTES, dose.minutes());
+        typed.put(Amount.TIMES_A_DAY, dose.timesADay());
     }
 
     private void rhythm(Rhythm rhythm) {
-        type(Amount.RHYTHM, rhythm.days());
+        typed.put(Amount.RHYTHM, rhythm.days());
         lie = switch (rhythm.spread()) {
             case DAILY -> Lie.DAILY;
             case ANY -> rhythm.days() == days.size() ? Lie.EACH : Lie.ANY;
@@ -212,53 +139,46 @@ final class EditedLine {
     private void load(Load load) {
         if (load instanceof Load.Weight weight) {
             against = Against.WEIGHT;
-            typed.put(Amount.KILOGRAMS, kilograms(weight));
+            typed.putKilograms(Amount.KILOGRAMS, weight);
         } else if (load instanceof Load.Band band) {
             against = Against.BAND;
-            type(Amount.BAND, band.step());
+            typed.put(Amount.BAND, band.step());
         } else {
             against = Against.BODY;
         }
     }
 
-    private static String kilograms(Load.Weight weight) {
-        return BigDecimal.valueOf(weight.grams())
-                .divide(GRAMS)
-                .stripTrailingZeros()
-                .toPlainString();
-    }
-
     private void rule(Progression progression) {
         rule = true;
-        type(Amount.RULE_DAYS, progression.days());
-        type(Amount.RULE_EFFORT, progression.effortUnder());
-        type(Amount.RULE_PAIN, progression.painUnder());
-        type(Amount.NEXT_SETS, progression.next().sets());
-        type(Amount.NEXT_REPETITIONS, progression.next().repetitions());
-        type(Amount.NEXT_HOLD, progression.next().holdSeconds());
-        type(Amount.NEXT_MINUTES, progression.next().minutes());
+        typed.put(Amount.RULE_DAYS, progression.days());
+        typed.put(Amount.RULE_EFFORT, progression.effortUnder());
+        typed.put(Amount.RULE_PAIN, progression.painUnder());
+        typed.put(Amount.NEXT_SETS, progression.next().sets());
+        typed.put(Amount.NEXT_REPETITIONS, progression.next().repetitions());
+        typed.put(Amount.NEXT_HOLD, progression.next().holdSeconds());
+        typed.put(Amount.NEXT_MINUTES, progression.next().minutes());
         if (progression.nextLoad() instanceof Load.Weight weight) {
-            typed.put(Amount.NEXT_KILOGRAMS, kilograms(weight));
+            typed.putKilograms(Amount.NEXT_KILOGRAMS, weight);
         } else if (progression.nextLoad() instanceof Load.Band band) {
-            type(Amount.NEXT_BAND, band.step());
+            typed.put(Amount.NEXT_BAND, band.step());
         }
     }
 
     /** The line as it stands; what is no number is below every bound, and what cannot be held is left out. */
     ProgramLine line(LocalDate effective) {
         var dose = new Dose(
-                number(Amount.SETS),
-                number(Amount.REPETITIONS),
-                number(Amount.HOLD),
-                number(Amount.MINUTES),
-                number(Amount.TIMES_A_DAY));
+                typed.number(Amount.SETS),
+                typed.number(Amount.REPETITIONS),
+                typed.number(Amount.HOLD),
+                typed.number(Amount.MINUTES),
+                typed.number(Amount.TIMES_A_DAY));
         var prescription = new Prescription(
                 dose,
-                given(Amount.REST),
+                typed.given(Amount.REST),
                 side,
                 load().orElseGet(Load.Body::new),
                 rhythm(),
-                given(Amount.EFFORT),
+                typed.given(Amount.EFFORT),
                 rule());
         return new ProgramLine(
                 exercise,
@@ -284,7 +204,7 @@ final class EditedLine {
                     weight ? "program.problem.load.weight" : "program.problem.load.band",
                     index + 1));
         }
-        if (chosenDays() && !holds(Amount.RHYTHM)) {
+        if (chosenDays() && !typed.holds(Amount.RHYTHM)) {
             problems.add(Problem.at(ProgramRules.field(index, "rhythm"), "program.problem.rhythm.days", index + 1));
         }
         if (rule && rule().isEmpty()) {
@@ -294,32 +214,12 @@ final class EditedLine {
         return problems;
     }
 
-    private int number(Amount number) {
-        var text = typed(number).strip();
-        if (text.isEmpty()) {
-            return 0;
-        }
-        try {
-            return Integer.parseInt(text);
-        } catch (NumberFormatException notANumber) {
-            return -1;
-        }
-    }
-
-    private Optional<Integer> given(Amount number) {
-        return typed(number).isBlank() ? Optional.empty() : Optional.of(number(number));
-    }
-
-    private boolean holds(Amount number) {
-        return number.bound().holds(number(number));
-    }
-
     private boolean chosenDays() {
         return lie == Lie.ANY || lie == Lie.ALTERNATE || lie == Lie.NOT_FOLLOWING;
     }
 
     private Rhythm rhythm() {
-        var many = holds(Amount.RHYTHM) ? number(Amount.RHYTHM) : 1;
+        var many = typed.holds(Amount.RHYTHM) ? typed.number(Amount.RHYTHM) : 1;
         return switch (lie) {
             case EACH -> Rhythm.on(days);
             case DAILY -> days.equals(WEEK) ? new Rhythm(WEEK.size(), Spread.DAILY) : Rhythm.on(days);
@@ -331,47 +231,30 @@ final class EditedLine {
 
     /** What it is done against; empty when what was typed cannot be. */
     private Optional<Load> load() {
-        return load(Amount.KILOGRAMS, Amount.BAND);
-    }
-
-    private Optional<Load> load(Amount kilograms, Amount band) {
-        return switch (against) {
-            case BODY -> Optional.of(new Load.Body());
-            case WEIGHT -> grams(typed(kilograms)).map(Load.Weight::new);
-            case BAND -> holds(band) ? Optional.of(new Load.Band(number(band))) : Optional.empty();
-        };
-    }
-
-    /** Grams of what was typed in kilograms, with a point or a comma; empty when it is none of 1 g to 200 kg. */
-    private static Optional<Integer> grams(String typed) {
-        try {
-            var grams = new BigDecimal(typed.strip().replace(',', '.'))
-                    .multiply(GRAMS)
-                    .setScale(0, RoundingMode.HALF_UP)
-                    .intValueExact();
-            return grams >= 1 && grams <= 200_000 ? Optional.of(grams) : Optional.empty();
-        } catch (ArithmeticException | NumberFormatException notAWeight) {
-            return Optional.empty();
-        }
+        return typed.load(against, Amount.KILOGRAMS, Amount.BAND);
     }
 
     private Optional<Progression> rule() {
-        var nextLoad = load(Amount.NEXT_KILOGRAMS, Amount.NEXT_BAND);
+        var nextLoad = typed.load(against, Amount.NEXT_KILOGRAMS, Amount.NEXT_BAND);
         if (!rule
                 || nextLoad.isEmpty()
-                || !holds(Amount.RULE_DAYS)
-                || !holds(Amount.RULE_EFFORT)
-                || !holds(Amount.RULE_PAIN)) {
+                || !typed.holds(Amount.RULE_DAYS)
+                || !typed.holds(Amount.RULE_EFFORT)
+                || !typed.holds(Amount.RULE_PAIN)) {
             return Optional.empty();
         }
         var next = new Dose(
-                number(Amount.NEXT_SETS),
-                inMinutes() ? 0 : number(Amount.NEXT_REPETITIONS),
-                inMinutes() ? 0 : number(Amount.NEXT_HOLD),
-                inMinutes() ? number(Amount.NEXT_MINUTES) : 0,
-                number(Amount.TIMES_A_DAY));
+                typed.number(Amount.NEXT_SETS),
+                inMinutes() ? 0 : typed.number(Amount.NEXT_REPETITIONS),
+                inMinutes() ? 0 : typed.number(Amount.NEXT_HOLD),
+                inMinutes() ? typed.number(Amount.NEXT_MINUTES) : 0,
+                typed.number(Amount.TIMES_A_DAY));
         return Optional.of(new Progression(
-                number(Amount.RULE_DAYS), number(Amount.RULE_EFFORT), number(Amount.RULE_PAIN), next, nextLoad.get()));
+                typed.number(Amount.RULE_DAYS),
+                typed.number(Amount.RULE_EFFORT),
+                typed.number(Amount.RULE_PAIN),
+                next,
+                nextLoad.get()));
     }
 
     String exercise() {
@@ -408,7 +291,7 @@ final class EditedLine {
     }
 
     String typed(Amount number) {
-        return typed.getOrDefault(number, "");
+        return typed.text(number);
     }
 
     void type(Amount number, String text) {
@@ -425,11 +308,11 @@ final class EditedLine {
     void turnDose() {
         if (inMinutes()) {
             typed.put(Amount.MINUTES, "");
-            type(Amount.REPETITIONS, 8);
+            typed.put(Amount.REPETITIONS, 8);
         } else {
             typed.put(Amount.REPETITIONS, "");
             typed.put(Amount.HOLD, "");
-            type(Amount.MINUTES, 5);
+            typed.put(Amount.MINUTES, 5);
         }
         rule = false;
     }
@@ -470,8 +353,8 @@ final class EditedLine {
         if (other == Lie.DAILY) {
             days.addAll(WEEK);
         }
-        if (chosenDays() && number(Amount.RHYTHM) >= days.size()) {
-            type(Amount.RHYTHM, Math.max(1, (days.size() + 1) / 2));
+        if (chosenDays() && typed.number(Amount.RHYTHM) >= days.size()) {
+            typed.put(Amount.RHYTHM, Math.max(1, (days.size() + 1) / 2));
         }
     }
 
@@ -497,13 +380,15 @@ final class EditedLine {
     /** A rule for more, to begin from: four days with little effort and pain, then a little more. Common practice, no source. */
     void addRule() {
         rule = true;
-        type(Amount.RULE_DAYS, 4);
-        type(Amount.RULE_EFFORT, 5);
-        type(Amount.RULE_PAIN, 4);
+        typed.put(Amount.RULE_DAYS, 4);
+        typed.put(Amount.RULE_EFFORT, 5);
+        typed.put(Amount.RULE_PAIN, 4);
         typed.put(Amount.NEXT_SETS, typed(Amount.SETS));
         typed.put(Amount.NEXT_HOLD, typed(Amount.HOLD));
-        type(Amount.NEXT_REPETITIONS, Math.min(ProgramRules.REPETITIONS.max(), number(Amount.REPETITIONS) + 2));
-        type(Amount.NEXT_MINUTES, Math.min(ProgramRules.MINUTES.max(), number(Amount.MINUTES) + 5));
+        typed.put(
+                Amount.NEXT_REPETITIONS,
+                Math.min(ProgramRules.REPETITIONS.max(), typed.number(Amount.REPETITIONS) + 2));
+        typed.put(Amount.NEXT_MINUTES, Math.min(ProgramRules.MINUTES.max(), typed.number(Amount.MINUTES) + 5));
         typed.put(Amount.NEXT_KILOGRAMS, typed(Amount.KILOGRAMS));
         typed.put(Amount.NEXT_BAND, typed(Amount.BAND));
     }

@@ -17,8 +17,6 @@ import org.hearthway.parts.DayField;
 import org.hearthway.parts.Tags;
 import org.hearthway.program.engine.Priority;
 import org.hearthway.program.engine.ProgramRules;
-import org.hearthway.program.ui.EditedLine.Against;
-import org.hearthway.program.ui.EditedLine.Amount;
 import org.hearthway.program.ui.EditedLine.Lie;
 import org.jspecify.annotations.Nullable;
 

@@ -26,8 +26,6 @@ import org.hearthway.program.engine.ProgramDiff.Field;
 import org.hearthway.program.engine.ProgramDiff.LineDiff;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.ProgramLine.Side;
-import org.hearthway.program.ui.EditedLine.Against;
-import org.hearthway.program.ui.EditedLine.Amount;
 
 /** One exercise of the table: order, figure, name, dose, days, what was done, minutes; what is wrong stands under it. */
 final class LineRow extends NativeTableRow {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.hearthway.base.Problem;
 import org.hearthway.parts.Keys;
-import org.hearthway.program.ui.EditedLine.Amount;
 
 /** A number of a line: typed, or stepped by arrow and page keys; its former value stands struck before it. */
 final class NumberCell extends Span {

@@ -19,8 +19,6 @@ import org.hearthway.program.engine.ProgramRules;
 import org.hearthway.program.engine.Progression;
 import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.engine.Rhythm.Spread;
-import org.hearthway.program.ui.EditedLine.Against;
-import org.hearthway.program.ui.EditedLine.Amount;
 import org.hearthway.program.ui.EditedLine.Lie;
 import org.junit.jupiter.api.Test;
 

@@ -26,10 +26,10 @@ class EditingTests {
     @Test
     void showsTheFamilyNothingOfADoseThatIsRefused() {
         var editing = Editing.of(Optional.of(version(BRIDGE)), DAY);
-        editing.lines().get(0).type(EditedLine.Amount.REPETITIONS, "0");
+        editing.lines().get(0).type(Amount.REPETITIONS, "0");
         assertThat(sound(editing)).containsExactly(BRIDGE);
 
-        editing.lines().get(0).type(EditedLine.Amount.REPETITIONS, "12");
+        editing.lines().get(0).type(Amount.REPETITIONS, "12");
         assertThat(sound(editing)).extracting(line -> line.dose().repetitions()).containsExactly(12);
     }
 
@@ -37,7 +37,7 @@ class EditingTests {
     void leavesANewLineOutWhileItsDoseIsRefused() {
         var editing = Editing.of(Optional.of(version(BRIDGE)), DAY);
         editing.add(CLAM);
-        editing.lines().get(1).type(EditedLine.Amount.REPETITIONS, "10000");
+        editing.lines().get(1).type(Amount.REPETITIONS, "10000");
         assertThat(sound(editing)).containsExactly(BRIDGE);
     }
 

@@ -1,0 +1,8 @@
+package org.hearthway.program.ui;
+
+/** What an exercise is done against. */
+enum Against {
+    BODY,
+    WEIGHT,
+    BAND
+}
