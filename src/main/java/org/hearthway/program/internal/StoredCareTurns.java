@@ -12,7 +12,6 @@ import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Gate;
 import org.hearthway.base.Viewer;
-import org.hearthway.content.SignOff;
 import org.hearthway.path.engine.Plan;
 import org.hearthway.program.CareTurns;
 import org.hearthway.program.Exercise;
@@ -27,27 +26,17 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 class StoredCareTurns implements CareTurns {
 
-    private static final Viewer WEEK = new Viewer.Machine("week");
-
     private final ProgramStore programs;
-    private final PauseRows pauses;
+    private final WeekReading reading;
     private final Cautions cautions;
     private final ExerciseLibrary library;
-    private final SignOff signOff;
     private final Gate gate;
 
-    StoredCareTurns(
-            ProgramStore programs,
-            PauseRows pauses,
-            Cautions cautions,
-            ExerciseLibrary library,
-            SignOff signOff,
-            Gate gate) {
+    StoredCareTurns(ProgramStore programs, WeekReading reading, Cautions cautions, ExerciseLibrary library, Gate gate) {
         this.programs = programs;
-        this.pauses = pauses;
+        this.reading = reading;
         this.cautions = cautions;
         this.library = library;
-        this.signOff = signOff;
         this.gate = gate;
     }
 
@@ -61,7 +50,7 @@ class StoredCareTurns implements CareTurns {
         var rules = cautions.rules(viewer, child).stream()
                 .filter(care -> care.rule().forbids())
                 .toList();
-        var versions = versions(child);
+        var versions = WeekLaying.versions(programs.all(child));
         var turns = new ArrayList<Turn>();
         for (var day : edges(rules, from, until)) {
             var lines = WeekSchedule.versionOn(versions, day).map(Dated::lines).orElse(List.of());
@@ -103,30 +92,9 @@ class StoredCareTurns implements CareTurns {
     @Transactional(readOnly = true)
     public List<Resting> resting(Viewer viewer, ChildId child, LocalDate day) {
         gate.require(viewer, Action.SEE_WEEK, child);
-        if (pauses.of(child).stream().anyMatch(pause -> pause.holdsOn(day))) {
-            return List.of();
-        }
-        // whoever sees the week need not see the path that it follows from
-        var rules = cautions.rules(WEEK, child);
-        var resting = new ArrayList<Resting>();
-        for (var line : WeekSchedule.days(versions(child), day, 1).get(0).lines()) {
-            var care = cautions.lock(line, day, rules);
-            var exercise = library.find(line.exercise()).filter(known -> isShown(viewer, known));
-            if (care.isPresent() && exercise.isPresent()) {
-                resting.add(new Resting(exercise.get(), care.get()));
-            }
-        }
-        return List.copyOf(resting);
-    }
-
-    private boolean isShown(Viewer viewer, Exercise exercise) {
-        return (viewer instanceof Viewer.Person person && person.isStaff())
-                || !signOff.shownAmong(List.of(exercise.item())).isEmpty();
-    }
-
-    private List<Dated> versions(ChildId child) {
-        return programs.all(child).stream()
-                .map(version -> new Dated(version.number(), version.effective(), version.lines()))
+        return reading.locked(viewer, child, day).stream()
+                .flatMap(locked -> library.find(locked.line().exercise()).stream()
+                        .map(exercise -> new Resting(exercise, locked.care())))
                 .toList();
     }
 }

@@ -19,6 +19,7 @@ import org.hearthway.base.ChildId;
 import org.hearthway.base.Viewer;
 import org.hearthway.child.Standings;
 import org.hearthway.content.SignOff;
+import org.hearthway.path.engine.Plan;
 import org.hearthway.program.Exercise;
 import org.hearthway.program.ExerciseLibrary;
 import org.hearthway.program.HomeWeek.Outcome;
@@ -107,18 +108,39 @@ class WeekReading {
                 .toList();
     }
 
-    /** Whether a line shows on a day: the child is not paused, the clinic has accepted it, no rule of care forbids it. */
+    /** A line that would be on a day, and the rule of care that forbids it. */
+    record Locked(ProgramLine line, Plan.Care care) {}
+
+    /** What was laid out for a day and is not done on it because of a rule of care, in the order of the day. */
+    List<Locked> locked(Viewer viewer, ChildId child, LocalDate day) {
+        var laid = new LaidDays(WeekLaying.versions(programs.all(child)), weeks.laid(child, day, Optional.of(day)));
+        var asked = asked(viewer, child, laid, day, day);
+        var care = cautions.rules(WEEK, child);
+        return laid.on(day).stream()
+                .map(On::line)
+                .filter(line -> asked.test(line, day))
+                .flatMap(line -> cautions.lock(line, day, care).stream().map(rule -> new Locked(line, rule)))
+                .toList();
+    }
+
+    /** Whether a line shows on a day: it is asked for, and no rule of care forbids it. */
     private BiPredicate<ProgramLine, LocalDate> shows(
             Viewer viewer, ChildId child, LaidDays laid, LocalDate first, LocalDate end) {
         // whoever sees the week need not see the path and the status that it follows from
         var care = cautions.rules(WEEK, child);
+        return asked(viewer, child, laid, first, end)
+                .and((line, day) -> cautions.lock(line, day, care).isEmpty());
+    }
+
+    /** Whether a line is asked for on a day: neither child nor program is paused, and the clinic has accepted it. */
+    private BiPredicate<ProgramLine, LocalDate> asked(
+            Viewer viewer, ChildId child, LaidDays laid, LocalDate first, LocalDate end) {
         var closed = standings.pauses(WEEK, child);
         var resting = pauses.of(child);
         var shown = shown(viewer, first.datesUntil(end.plusDays(1)).flatMap(day -> laid.named(day).values().stream()));
         return (line, day) -> closed.stream().noneMatch(pause -> pause.holdsOn(day))
                 && resting.stream().noneMatch(pause -> pause.holdsOn(day))
-                && shown.contains(line.exercise())
-                && cautions.lock(line, day, care).isEmpty();
+                && shown.contains(line.exercise());
     }
 
     /** Which exercises this viewer sees: a family only those the clinic has accepted, staff all. */

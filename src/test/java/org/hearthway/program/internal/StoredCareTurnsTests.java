@@ -24,6 +24,7 @@ import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.engine.Excepted;
 import org.hearthway.program.engine.Lines;
 import org.hearthway.program.engine.ProgramLine;
+import org.hearthway.program.engine.Rhythm;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.LeanClinic;
 import org.hearthway.testing.SettableClock;
@@ -142,6 +143,18 @@ class StoredCareTurnsTests {
         assertThat(turns.resting(parent, child, TODAY))
                 .as("what no administrator accepted is not named")
                 .isEmpty();
+    }
+
+    /** Of the days that an exercise may be on, those that it was laid out for. */
+    @Test
+    void nothingIsSaidToRestOnADayThatItWasNotFor() {
+        var twice = rolling.with(rolling.prescription().with(new Rhythm(2, Rhythm.Spread.ANY)));
+        programs.save(therapist, child, new Draft(TODAY, List.of(twice), "twice a week"), 1);
+        path.rule("passive-trunk-twist", true, TODAY, TODAY.plusDays(50));
+        var monday = LocalDate.of(2026, 3, 16);
+        assertThat(monday.datesUntil(monday.plusDays(7))
+                        .filter(day -> !turns.resting(parent, child, day).isEmpty()))
+                .hasSize(2);
     }
 
     @Test
