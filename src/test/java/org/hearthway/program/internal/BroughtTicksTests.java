@@ -9,15 +9,12 @@ import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
-import org.hearthway.base.Language;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Problem;
 import org.hearthway.base.Role;
@@ -32,63 +29,24 @@ import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.HomeWeek.Tick;
-import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.engine.Lines;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.HostileStrings;
 import org.hearthway.testing.LeanClinic;
-import org.hearthway.testing.SettableClock;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
 /** What phones bring days later. The clock stands at Thursday, March 12, 2026, 10:00 in New York, or moves on from there. */
-@SpringJUnitConfig(ProgramSetting.class)
-class BroughtTicksTests {
+class BroughtTicksTests extends OnAProgram {
 
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
-
-    @Autowired
-    HomeWeek week;
-
-    @Autowired
-    Programs programs;
-
-    @Autowired
-    ProgramSetting.Heard heard;
-
-    @Autowired
-    ProgramSetting.RulesOfCare path;
-
-    @Autowired
-    ProgramSetting.Accepted accepted;
-
-    @Autowired
-    LeanClinic.OpenGate gate;
-
-    @Autowired
-    SettableClock clock;
-
-    private final ChildId child = ChildId.random();
-    private final Viewer.Person therapist = person("Therapist", Role.THERAPIST);
     private final Viewer.Person dana = person("Dana", Role.CAREGIVER);
     private final Viewer.Person ruth = person("Ruth", Role.CAREGIVER);
 
-    private static Viewer.Person person(String name, Role role) {
-        return new Viewer.Person(AccountId.random(), name, Set.of(role), Language.EN, LeanClinic.NEW_YORK);
-    }
-
     @BeforeEach
     void reset() {
-        gate.deny();
-        path.none();
-        accepted.hidden.clear();
-        heard.failing = false;
-        clock.set(HearthwayTest.START);
         save(
                 0,
                 Lines.line("bridge"),

@@ -21,16 +21,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
-import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
-import org.hearthway.base.Language;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
-import org.hearthway.base.Role;
-import org.hearthway.base.Viewer;
 import org.hearthway.program.FamilyTimes;
 import org.hearthway.program.FamilyTimes.Busy;
 import org.hearthway.program.FamilyTimes.Slot;
@@ -41,7 +36,6 @@ import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.Planned;
 import org.hearthway.program.HomeWeek.Reason;
 import org.hearthway.program.Missed;
-import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.engine.Lines;
 import org.hearthway.program.engine.ProgramLine;
@@ -53,66 +47,21 @@ import org.hearthway.program.events.DaysAwaySaid;
 import org.hearthway.program.events.FamilyTimesSaved;
 import org.hearthway.program.events.SessionMoveTakenBack;
 import org.hearthway.program.events.SessionMoved;
-import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.LeanClinic;
-import org.hearthway.testing.SettableClock;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
 /** The clock stands at Thursday, March 12, 2026, 10:00 in New York; the program begins on Monday, March 16. */
-@SpringJUnitConfig(ProgramSetting.class)
-class FamilyWeekTests {
+class FamilyWeekTests extends OnAProgram {
 
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
     private static final LocalDate NEXT = LocalDate.of(2026, 3, 16);
     private static final LocalTime AFTER_SCHOOL = LocalTime.of(16, 0);
-
-    @Autowired
-    HomeWeek week;
 
     @Autowired
     FamilyTimes times;
 
     @Autowired
     Missed missed;
-
-    @Autowired
-    Programs programs;
-
-    @Autowired
-    ProgramSetting.Heard heard;
-
-    @Autowired
-    ProgramSetting.RulesOfCare path;
-
-    @Autowired
-    ProgramSetting.Accepted accepted;
-
-    @Autowired
-    LeanClinic.OpenGate gate;
-
-    @Autowired
-    SettableClock clock;
-
-    private final ChildId child = ChildId.random();
-    private final Viewer.Person therapist = person("Therapist", Role.THERAPIST);
-    private final Viewer.Person parent = person("Parent", Role.CAREGIVER);
-
-    private static Viewer.Person person(String name, Role role) {
-        return new Viewer.Person(AccountId.random(), name, Set.of(role), Language.EN, LeanClinic.NEW_YORK);
-    }
-
-    @BeforeEach
-    void reset() {
-        gate.deny();
-        path.none();
-        accepted.hidden.clear();
-        heard.failing = false;
-        clock.set(HearthwayTest.START);
-        heard.changes.clear();
-    }
 
     private static final Set<String> SIDED = Set.of("calf-wall", "hamstring-helper", "roll-helper", "clam");
 

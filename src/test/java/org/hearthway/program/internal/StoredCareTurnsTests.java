@@ -7,77 +7,32 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
-import org.hearthway.base.ChildId;
-import org.hearthway.base.Language;
 import org.hearthway.base.NotAvailable;
-import org.hearthway.base.Role;
-import org.hearthway.base.Viewer;
 import org.hearthway.program.CareTurns;
 import org.hearthway.program.CareTurns.Turn;
-import org.hearthway.program.HomeWeek;
 import org.hearthway.program.ProgramPauses;
-import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.engine.Excepted;
 import org.hearthway.program.engine.Lines;
 import org.hearthway.program.engine.ProgramLine;
 import org.hearthway.program.engine.Rhythm;
-import org.hearthway.testing.HearthwayTest;
-import org.hearthway.testing.LeanClinic;
-import org.hearthway.testing.SettableClock;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
-/** The clock stands at Thursday, March 12, 2026, 10:00 in New York. */
-@SpringJUnitConfig(ProgramSetting.class)
-class StoredCareTurnsTests {
-
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
+class StoredCareTurnsTests extends OnAProgram {
 
     @Autowired
     CareTurns turns;
 
     @Autowired
-    Programs programs;
-
-    @Autowired
     ProgramPauses pauses;
 
-    @Autowired
-    HomeWeek week;
-
-    @Autowired
-    ProgramSetting.RulesOfCare path;
-
-    @Autowired
-    ProgramSetting.Accepted accepted;
-
-    @Autowired
-    LeanClinic.OpenGate gate;
-
-    @Autowired
-    SettableClock clock;
-
-    private final ChildId child = ChildId.random();
-    private final Viewer.Person therapist = person("Therapist", Role.THERAPIST);
-    private final Viewer.Person parent = person("Parent", Role.CAREGIVER);
     private final ProgramLine rolling = Lines.with(Lines.line("roll-helper"), ProgramLine.Side.EACH);
-
-    private static Viewer.Person person(String name, Role role) {
-        return new Viewer.Person(AccountId.random(), name, Set.of(role), Language.EN, LeanClinic.NEW_YORK);
-    }
 
     @BeforeEach
     void aProgramWithAMovementThatARuleMayForbid() {
-        gate.deny();
-        path.none();
-        accepted.hidden.clear();
-        clock.set(HearthwayTest.START);
         programs.save(therapist, child, new Draft(TODAY, List.of(Lines.line("bridge"), rolling), "first steps"), 0);
     }
 

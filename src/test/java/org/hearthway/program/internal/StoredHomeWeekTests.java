@@ -28,7 +28,6 @@ import org.hearthway.program.HomeWeek.Logged;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
-import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.engine.Dose;
 import org.hearthway.program.engine.Lines;
@@ -37,55 +36,13 @@ import org.hearthway.program.events.SessionLogged;
 import org.hearthway.program.events.SessionTakenBack;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.HostileStrings;
-import org.hearthway.testing.LeanClinic;
-import org.hearthway.testing.SettableClock;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
-/** The clock stands at Thursday, March 12, 2026, 10:00 in New York. */
-@SpringJUnitConfig(ProgramSetting.class)
-class StoredHomeWeekTests {
-
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
-
-    @Autowired
-    HomeWeek week;
-
-    @Autowired
-    Programs programs;
-
-    @Autowired
-    ProgramSetting.Heard heard;
-
-    @Autowired
-    ProgramSetting.RulesOfCare path;
-
-    @Autowired
-    ProgramSetting.Accepted accepted;
-
-    @Autowired
-    LeanClinic.OpenGate gate;
-
-    @Autowired
-    SettableClock clock;
-
-    private final ChildId child = ChildId.random();
-    private final Viewer.Person therapist = person("Therapist", Role.THERAPIST);
-    private final Viewer.Person parent = person("Parent", Role.CAREGIVER);
-
-    private static Viewer.Person person(String name, Role role) {
-        return new Viewer.Person(AccountId.random(), name, Set.of(role), Language.EN, LeanClinic.NEW_YORK);
-    }
+class StoredHomeWeekTests extends OnAProgram {
 
     @BeforeEach
     void reset() {
-        gate.deny();
-        path.none();
-        accepted.hidden.clear();
-        heard.failing = false;
-        clock.set(HearthwayTest.START);
         save(0, Lines.line("bridge"), Lines.with(Lines.line("clam"), ProgramLine.Side.EACH));
         heard.changes.clear();
     }

@@ -7,71 +7,30 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
-import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
-import org.hearthway.base.Language;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
 import org.hearthway.base.Problem;
-import org.hearthway.base.Role;
-import org.hearthway.base.Viewer;
 import org.hearthway.program.HomeWeek;
 import org.hearthway.program.ProgramPauses;
 import org.hearthway.program.ProgramPauses.Asked;
 import org.hearthway.program.ProgramPauses.Why;
-import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.engine.Lines;
 import org.hearthway.program.events.ProgramPaused;
 import org.hearthway.program.events.ProgramResumed;
-import org.hearthway.testing.HearthwayTest;
-import org.hearthway.testing.LeanClinic;
-import org.hearthway.testing.SettableClock;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
-/** The clock stands at Thursday, March 12, 2026, 10:00 in New York. */
-@SpringJUnitConfig(ProgramSetting.class)
-class StoredPausesTests {
-
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
+class StoredPausesTests extends OnAProgram {
 
     @Autowired
     ProgramPauses pauses;
 
-    @Autowired
-    HomeWeek week;
-
-    @Autowired
-    Programs programs;
-
-    @Autowired
-    ProgramSetting.Heard heard;
-
-    @Autowired
-    ProgramSetting.RulesOfCare path;
-
-    @Autowired
-    LeanClinic.OpenGate gate;
-
-    @Autowired
-    SettableClock clock;
-
-    private final ChildId child = ChildId.random();
-    private final Viewer.Person parent =
-            new Viewer.Person(AccountId.random(), "Parent", Set.of(Role.CAREGIVER), Language.EN, LeanClinic.NEW_YORK);
-
     @BeforeEach
     void aProgramOfEveryDay() {
-        gate.deny();
-        path.none();
-        heard.failing = false;
-        clock.set(HearthwayTest.START);
         programs.save(parent, child, new Draft(TODAY, List.of(Lines.line("bridge")), "first steps"), 0);
         heard.changes.clear();
     }

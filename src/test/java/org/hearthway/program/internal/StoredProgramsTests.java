@@ -10,12 +10,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
 import org.hearthway.base.ChildId;
 import org.hearthway.base.Invalid;
@@ -42,23 +40,12 @@ import org.hearthway.program.engine.Rhythm;
 import org.hearthway.program.events.ProgramSaved;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.HostileStrings;
-import org.hearthway.testing.LeanClinic;
-import org.hearthway.testing.SettableClock;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
-/** The clock stands at Thursday, March 12, 2026, 10:00 in New York. */
-@SpringJUnitConfig(ProgramSetting.class)
-class StoredProgramsTests {
-
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
-
-    @Autowired
-    Programs programs;
+class StoredProgramsTests extends OnAProgram {
 
     @Autowired
     ProgramWords words;
@@ -67,36 +54,7 @@ class StoredProgramsTests {
     ExerciseLibrary library;
 
     @Autowired
-    ProgramSetting.Heard heard;
-
-    @Autowired
-    ProgramSetting.RulesOfCare path;
-
-    @Autowired
-    LeanClinic.OpenGate gate;
-
-    @Autowired
-    SettableClock clock;
-
-    @Autowired
     JdbcClient jdbc;
-
-    private final ChildId child = ChildId.random();
-    private final Viewer.Person therapist = therapist();
-
-    private static Viewer.Person therapist() {
-        return new Viewer.Person(
-                AccountId.random(), "Therapist", Set.of(Role.THERAPIST), Language.EN, LeanClinic.NEW_YORK);
-    }
-
-    @BeforeEach
-    void reset() {
-        heard.changes.clear();
-        heard.failing = false;
-        path.none();
-        gate.deny();
-        clock.set(HearthwayTest.START);
-    }
 
     private static Draft draft(ProgramLine... lines) {
         return new Draft(TODAY, List.of(lines), "first steps");
@@ -182,7 +140,7 @@ class StoredProgramsTests {
     @Test
     void refusesToSaveOnAVersionThatSomebodyElseHasOvertaken() {
         programs.save(therapist, child, draft(bridge(8)), 0);
-        programs.save(therapist(), child, draft(bridge(9)), 1);
+        programs.save(person("Therapist", Role.THERAPIST), child, draft(bridge(9)), 1);
         assertThatThrownBy(() -> programs.save(therapist, child, draft(bridge(10)), 1))
                 .isInstanceOf(Overtaken.class);
         assertThat(programs.latest(therapist, child).orElseThrow().lines()).containsExactly(bridge(9));
@@ -192,7 +150,7 @@ class StoredProgramsTests {
     @Test
     void theLoserKeepsTheDraft() {
         programs.keepDraft(therapist, child, draft(bridge(10)), 0);
-        programs.save(therapist(), child, draft(bridge(9)), 0);
+        programs.save(person("Therapist", Role.THERAPIST), child, draft(bridge(9)), 0);
         assertThatThrownBy(() -> programs.save(therapist, child, draft(bridge(10)), 0))
                 .isInstanceOf(Overtaken.class);
         assertThat(programs.keptDraft(therapist, child))
@@ -228,7 +186,7 @@ class StoredProgramsTests {
         try {
             var jobs = new ArrayList<Callable<List<Programs.Version>>>();
             for (int w = 0; w < writers; w++) {
-                var writer = therapist();
+                var writer = person("Therapist", Role.THERAPIST);
                 jobs.add(() -> {
                     var mine = new ArrayList<Programs.Version>();
                     for (int i = 0; i < attempts; i++) {
@@ -332,7 +290,8 @@ class StoredProgramsTests {
             assertThat(kept.draft().lines()).containsExactly(bridge(10_000));
             assertThat(kept.at()).isEqualTo(HearthwayTest.START);
         });
-        assertThat(programs.keptDraft(therapist(), child)).isEmpty();
+        assertThat(programs.keptDraft(person("Therapist", Role.THERAPIST), child))
+                .isEmpty();
         programs.save(therapist, child, draft(bridge(9)), 0);
         assertThat(programs.keptDraft(therapist, child)).isEmpty();
         programs.keepDraft(therapist, child, draft(bridge(8)), 1);

@@ -8,22 +8,14 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
-import org.hearthway.base.AccountId;
 import org.hearthway.base.Action;
-import org.hearthway.base.ChildId;
-import org.hearthway.base.Language;
 import org.hearthway.base.NotAvailable;
 import org.hearthway.base.Overtaken;
-import org.hearthway.base.Role;
-import org.hearthway.base.Viewer;
-import org.hearthway.program.HomeWeek;
 import org.hearthway.program.HomeWeek.Entry;
 import org.hearthway.program.HomeWeek.Outcome;
 import org.hearthway.program.HomeWeek.RatedBy;
 import org.hearthway.program.HomeWeek.Reason;
-import org.hearthway.program.Programs;
 import org.hearthway.program.Programs.Draft;
 import org.hearthway.program.Progress;
 import org.hearthway.program.engine.Dose;
@@ -38,58 +30,21 @@ import org.hearthway.program.engine.trend.Trends.Given;
 import org.hearthway.program.engine.trend.Trends.Rater;
 import org.hearthway.testing.HearthwayTest;
 import org.hearthway.testing.LeanClinic;
-import org.hearthway.testing.SettableClock;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
 /** Today is Thursday, March 12, 2026; the program began on Thursday, February 19. */
-@SpringJUnitConfig(ProgramSetting.class)
-class StoredProgressTests {
+class StoredProgressTests extends OnAProgram {
 
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 12);
     private static final LocalDate BEGAN = LocalDate.of(2026, 2, 19);
     private static final Dose NEXT = new Dose(2, 10, 0, 0, 1);
 
     @Autowired
     Progress progress;
 
-    @Autowired
-    HomeWeek week;
-
-    @Autowired
-    Programs programs;
-
-    @Autowired
-    ProgramSetting.Heard heard;
-
-    @Autowired
-    ProgramSetting.RulesOfCare path;
-
-    @Autowired
-    ProgramSetting.Accepted accepted;
-
-    @Autowired
-    LeanClinic.OpenGate gate;
-
-    @Autowired
-    SettableClock clock;
-
-    private final ChildId child = ChildId.random();
-    private final Viewer.Person therapist = person("Therapist", Role.THERAPIST);
-    private final Viewer.Person parent = person("Parent", Role.CAREGIVER);
-
-    private static Viewer.Person person(String name, Role role) {
-        return new Viewer.Person(AccountId.random(), name, Set.of(role), Language.EN, LeanClinic.NEW_YORK);
-    }
-
     @BeforeEach
     void reset() {
-        gate.deny();
-        path.none();
-        accepted.hidden.clear();
-        heard.failing = false;
         standOn(BEGAN);
     }
 
